@@ -1,0 +1,39 @@
+import { z } from 'zod';
+import { BoardSheetZ } from './board-sheet';
+import { CaseSheetZ } from './case-sheet';
+import { LeadZ } from './lead';
+import { LIMITS } from './limits';
+import { IdZ, NameZ, NotesZ } from './text';
+
+const TurnZ = z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]);
+const CellZ = z.tuple([z.int().min(-LIMITS.gridSide).max(2 * LIMITS.gridSide), z.int().min(-LIMITS.gridSide).max(2 * LIMITS.gridSide)]);
+
+/** One plug on one connector. */
+export const SeatZ = z.strictObject({
+  lead: IdZ,
+  plug: IdZ,
+  connector: IdZ,
+  /** The connector's cell under the plug's first cell; outside the grid when it hangs over. */
+  at: CellZ,
+  /** How far the plug is turned against the connector, clockwise from above. */
+  turn: TurnZ,
+});
+
+/** One machine on the bench. It carries its own copies of the sheets, so that it stands alone. */
+export const BuildZ = z.strictObject({
+  format: z.literal('leadwright/build'),
+  version: z.literal(1),
+  id: IdZ,
+  name: NameZ,
+  board: BoardSheetZ,
+  case: CaseSheetZ,
+  /** Leads that came with neither: fans, a loose speaker, an adapter. */
+  extras: z.array(LeadZ).max(LIMITS.leads),
+  seats: z.array(SeatZ).max(LIMITS.seats),
+  /** How the board lies in front of the person. */
+  view: z.strictObject({ turn: TurnZ, mirrored: z.boolean() }),
+  notes: NotesZ.optional(),
+});
+
+export type Seat = z.infer<typeof SeatZ>;
+export type Build = z.infer<typeof BuildZ>;

@@ -1,0 +1,18 @@
+/** What a file may hold. Checked before anything is built from it; each has a test at the limit and one past it. */
+export const LIMITS = {
+  fileBytes: 32 * 1024 * 1024,
+  depth: 64,
+  idLength: 64,
+  textLength: 200,
+  noteLength: 10_000,
+  gridSide: 64,
+  connectors: 2_000,
+  pins: 100_000,
+  leads: 2_000,
+  plugsPerLead: 64,
+  partsPerLead: 64,
+  wiresPerLead: 1_024,
+  seats: 10_000,
+  alternativesPerPin: 8,
+  problemsShown: 20,
+} as const;

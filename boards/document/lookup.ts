@@ -1,0 +1,97 @@
+import type { BoardSheet } from './board-sheet';
+import type { Build, Seat } from './build';
+import type { Connector, Pin } from './connector';
+import type { Cell } from './grid';
+import type { Lead, Plug, Wire } from './lead';
+import { splitEnd } from './lead';
+import { gridIndex } from './numbering';
+
+/** A plug of a build: lead id and plug id. */
+export interface PlugRef {
+  readonly lead: string;
+  readonly plug: string;
+}
+
+/** A pin of a board: connector id and pin label. */
+export interface PinRef {
+  readonly connector: string;
+  readonly pin: string;
+}
+
+export function samePlug(a: PlugRef, b: PlugRef): boolean {
+  return a.lead === b.lead && a.plug === b.plug;
+}
+
+/** Every lead of a build: those of the case first, then the extras. */
+export function leadsOf(build: Build): readonly Lead[] {
+  return build.extras.length === 0 ? build.case.leads : [...build.case.leads, ...build.extras];
+}
+
+export function leadOf(build: Build, id: string): Lead | undefined {
+  return build.case.leads.find((lead) => lead.id === id) ?? build.extras.find((lead) => lead.id === id);
+}
+
+export function plugOf(build: Build, ref: PlugRef): Plug | undefined {
+  return leadOf(build, ref.lead)?.plugs.find((plug) => plug.id === ref.plug);
+}
+
+export function connectorOf(board: BoardSheet, id: string): Connector | undefined {
+  return board.connectors.find((connector) => connector.id === id);
+}
+
+export function seatOf(build: Build, ref: PlugRef): Seat | undefined {
+  return build.seats.find((seat) => samePlug(seat, ref));
+}
+
+/** What is known of a position. One that the sheet does not list is a pin whose signal is unknown. */
+export function pinOf(connector: Connector, label: string): Pin {
+  return pinIndex(connector).get(label) ?? { pin: label };
+}
+
+/** The pin in a cell; undefined outside the grid or where the grid has no position. */
+export function pinAt(connector: Connector, cell: Cell): Pin | undefined {
+  const label = gridIndex(connector.grid).labelAt(cell);
+  return label === undefined ? undefined : pinOf(connector, label);
+}
+
+const pinIndexes = new WeakMap<Connector, ReadonlyMap<string, Pin>>();
+
+function pinIndex(connector: Connector): ReadonlyMap<string, Pin> {
+  const known = pinIndexes.get(connector);
+  if (known) return known;
+  const index = new Map(connector.pins.map((pin) => [pin.pin, pin]));
+  pinIndexes.set(connector, index);
+  return index;
+}
+
+/** The wires that end in a hole of a plug, with the end that lies away from it. */
+export function wiresAtHole(lead: Lead, plugId: string, hole: string): readonly { readonly wire: Wire; readonly farEnd: string }[] {
+  const end = `${plugId}.${hole}`;
+  return lead.wires.flatMap((wire) => {
+    if (wire.from === end) return [{ wire, farEnd: wire.to }];
+    return wire.to === end ? [{ wire, farEnd: wire.from }] : [];
+  });
+}
+
+export type HoleState = 'contact' | 'empty' | 'blocked';
+
+const holeStates = new WeakMap<Lead, ReadonlyMap<string, ReadonlySet<string>>>();
+
+function contactsOf(lead: Lead, plugId: string): ReadonlySet<string> {
+  let byPlug = holeStates.get(lead);
+  if (!byPlug) {
+    const collected = new Map<string, Set<string>>(lead.plugs.map((plug) => [plug.id, new Set()]));
+    for (const wire of lead.wires) {
+      for (const { owner, point } of [splitEnd(wire.from), splitEnd(wire.to)]) collected.get(owner)?.add(point);
+    }
+    byPlug = collected;
+    holeStates.set(lead, byPlug);
+  }
+  return byPlug.get(plugId) ?? new Set();
+}
+
+/** What a hole holds: a contact where a wire ends, nothing, or a stop. */
+export function holeState(lead: Lead, plug: Plug, hole: string): HoleState {
+  if (plug.blocked?.includes(hole)) return 'blocked';
+  return contactsOf(lead, plug.id).has(hole) ? 'contact' : 'empty';
+}

@@ -1,0 +1,185 @@
+import { z } from 'zod';
+
+/**
+ * The one contract between the window and the machine. The page never sends a path: the host
+ * gives out opaque handles for what the person has chosen, and takes them back.
+ */
+const HandleZ = z.string().regex(/^[A-Za-z0-9_-]{16,64}$/);
+const NoneZ = z.undefined();
+const TextZ = z.string().max(64 * 1024 * 1024);
+const NameZ = z.string().min(1).max(255);
+const KindZ = z.enum(['build', 'board', 'case']);
+
+/** A file on disk as it was when it was last read or written; opaque to the page. */
+const StampZ = z.string().max(200);
+
+const OpenedZ = z.strictObject({
+  handle: HandleZ,
+  name: NameZ,
+  /** Where it lies, for people to read only. */
+  folder: z.string(),
+  text: TextZ,
+  stamp: StampZ,
+  readOnly: z.boolean(),
+});
+
+/** Why a file could not be read. Closed: words in the renderer's and the command line's one table. */
+const ReadProblemZ = z.discriminatedUnion('code', [
+  z.strictObject({ code: z.literal('not-found'), name: z.string() }),
+  z.strictObject({ code: z.literal('no-permission'), name: z.string() }),
+  z.strictObject({ code: z.literal('folder'), name: z.string() }),
+  z.strictObject({ code: z.literal('special'), name: z.string() }),
+  z.strictObject({ code: z.literal('too-large'), name: z.string(), bytes: z.number(), limitBytes: z.number() }),
+  z.strictObject({ code: z.literal('not-text'), name: z.string() }),
+  z.strictObject({ code: z.literal('stale-handle'), name: z.string() }),
+  z.strictObject({ code: z.literal('unreadable'), name: z.string(), detail: z.string() }),
+]);
+
+const SaveProblemZ = z.discriminatedUnion('code', [
+  z.strictObject({ code: z.literal('changed-outside'), name: z.string() }),
+  z.strictObject({ code: z.literal('no-space'), name: z.string() }),
+  z.strictObject({ code: z.literal('no-permission'), name: z.string() }),
+  z.strictObject({ code: z.literal('read-only-disk'), name: z.string() }),
+  z.strictObject({ code: z.literal('folder-gone'), name: z.string() }),
+  z.strictObject({ code: z.literal('special'), name: z.string() }),
+  z.strictObject({ code: z.literal('bad-name'), name: z.string(), expected: z.string() }),
+  z.strictObject({ code: z.literal('invalid'), name: z.string(), path: z.string(), expected: z.string() }),
+  z.strictObject({ code: z.literal('stale-handle'), name: z.string() }),
+  z.strictObject({ code: z.literal('unwritable'), name: z.string(), detail: z.string() }),
+]);
+
+const SavedZ = z.strictObject({
+  handle: HandleZ,
+  name: NameZ,
+  folder: z.string(),
+  stamp: StampZ,
+  /** False when the folder entry could not be flushed: saved, not yet surely on disk. */
+  durable: z.boolean(),
+});
+
+function resultOf<T extends z.ZodType, E extends z.ZodType>(value: T, problem: E) {
+  return z.discriminatedUnion('ok', [
+    z.strictObject({ ok: z.literal(true), value }),
+    z.strictObject({ ok: z.literal(false), problem }),
+  ]);
+}
+
+export const SettingsZ = z.strictObject({
+  theme: z.enum(['system', 'light', 'dark']),
+  largeType: z.boolean(),
+});
+
+const EntryZ = z.strictObject({
+  handle: HandleZ,
+  name: NameZ,
+  kind: z.enum(['folder', 'file']),
+  modifiedMs: z.number(),
+});
+
+const FolderZ = z.strictObject({
+  handle: HandleZ,
+  /** The way down to it, outermost first. */
+  crumbs: z.array(z.strictObject({ handle: HandleZ, name: z.string() })),
+  entries: z.array(EntryZ).max(5_000),
+  /** More entries than are listed. */
+  cut: z.boolean(),
+});
+
+const RecoveryZ = z.strictObject({
+  id: HandleZ,
+  name: z.string(),
+  /** The file it belongs to, where it has one. */
+  folder: z.string().nullable(),
+  savedMs: z.number(),
+  changes: z.number(),
+});
+
+/** Every call: what goes in, what comes out. Each end checks what it receives. */
+export const CHANNELS = {
+  about: {
+    input: NoneZ,
+    output: z.strictObject({
+      version: z.string(),
+      door: z.enum(['electron', 'browser']),
+      platform: z.string(),
+      /** "page" where the window has to show folders itself. */
+      dialogs: z.enum(['native', 'page']),
+      /** Files named on the command line or opened by the system before the window was ready. */
+      toOpen: z.array(HandleZ),
+    }),
+  },
+  chooseOpen: { input: NoneZ, output: HandleZ.nullable() },
+  chooseSave: {
+    input: z.strictObject({ suggested: NameZ, kind: KindZ }),
+    output: z.strictObject({ handle: HandleZ, name: NameZ, exists: z.boolean() }).nullable(),
+  },
+  browse: { input: z.strictObject({ folder: HandleZ.nullable() }), output: resultOf(FolderZ, ReadProblemZ) },
+  placeNew: {
+    input: z.strictObject({ folder: HandleZ, name: NameZ }),
+    output: resultOf(z.strictObject({ handle: HandleZ, name: NameZ, exists: z.boolean() }), SaveProblemZ),
+  },
+  open: { input: z.strictObject({ handle: HandleZ }), output: resultOf(OpenedZ, ReadProblemZ) },
+  save: {
+    input: z.strictObject({
+      handle: HandleZ,
+      text: TextZ,
+      /** What the file was when last read or written; null to replace whatever is there. */
+      expected: StampZ.nullable(),
+    }),
+    output: resultOf(SavedZ, SaveProblemZ),
+  },
+  listRecent: {
+    input: NoneZ,
+    output: z.array(z.strictObject({ handle: HandleZ, name: NameZ, folder: z.string(), missing: z.boolean() })).max(10),
+  },
+  forgetRecent: { input: z.strictObject({ handle: HandleZ.nullable() }), output: NoneZ },
+  readSettings: { input: NoneZ, output: SettingsZ },
+  writeSettings: { input: SettingsZ, output: NoneZ },
+  keepRecovery: {
+    input: z.strictObject({
+      session: HandleZ,
+      handle: HandleZ.nullable(),
+      name: NameZ,
+      text: TextZ,
+      changes: z.int().min(0),
+    }),
+    output: resultOf(NoneZ, SaveProblemZ),
+  },
+  dropRecovery: { input: z.strictObject({ id: HandleZ }), output: NoneZ },
+  listRecovery: { input: NoneZ, output: z.array(RecoveryZ).max(100) },
+  readRecovery: {
+    input: z.strictObject({ id: HandleZ }),
+    output: resultOf(z.strictObject({ text: TextZ, name: NameZ, handle: HandleZ.nullable() }), ReadProblemZ),
+  },
+  /** The title and the unsaved mark of the window, and whether closing has to ask. */
+  showState: { input: z.strictObject({ name: z.string().max(300), unsaved: z.boolean() }), output: NoneZ },
+} as const;
+
+export type ChannelName = keyof typeof CHANNELS;
+export type Input<C extends ChannelName> = z.input<(typeof CHANNELS)[C]['input']>;
+export type Output<C extends ChannelName> = z.output<(typeof CHANNELS)[C]['output']>;
+
+export type Opened = z.infer<typeof OpenedZ>;
+export type Saved = z.infer<typeof SavedZ>;
+export type ReadProblem = z.infer<typeof ReadProblemZ>;
+export type SaveProblem = z.infer<typeof SaveProblemZ>;
+export type Settings = z.infer<typeof SettingsZ>;
+export type Folder = z.infer<typeof FolderZ>;
+export type RecoveryOffer = z.infer<typeof RecoveryZ>;
+
+/** What the machine asks of the window, unasked. */
+export type HostRequest =
+  | { readonly kind: 'action'; readonly id: string }
+  | { readonly kind: 'open'; readonly handle: string };
+
+type Calls = {
+  readonly [C in ChannelName]: Input<C> extends undefined
+    ? () => Promise<Output<C>>
+    : (input: Input<C>) => Promise<Output<C>>;
+};
+
+/** The machine as the window sees it. Main, preload, the browser door and the test stand-in all satisfy it. */
+export interface HostApi extends Calls {
+  /** Calls back for each request of the machine; returns the way to stop. */
+  readonly onRequest: (listener: (request: HostRequest) => void) => () => void;
+}
