@@ -29,7 +29,12 @@ const ReadProblemZ = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('no-permission'), name: z.string() }),
   z.strictObject({ code: z.literal('folder'), name: z.string() }),
   z.strictObject({ code: z.literal('special'), name: z.string() }),
-  z.strictObject({ code: z.literal('too-large'), name: z.string(), bytes: z.number(), limitBytes: z.number() }),
+  z.strictObject({
+    code: z.literal('too-large'),
+    name: z.string(),
+    bytes: z.number(),
+    limitBytes: z.number(),
+  }),
   z.strictObject({ code: z.literal('not-text'), name: z.string() }),
   z.strictObject({ code: z.literal('stale-handle'), name: z.string() }),
   z.strictObject({ code: z.literal('unreadable'), name: z.string(), detail: z.string() }),
@@ -130,7 +135,9 @@ export const CHANNELS = {
   },
   listRecent: {
     input: NoneZ,
-    output: z.array(z.strictObject({ handle: HandleZ, name: NameZ, folder: z.string(), missing: z.boolean() })).max(10),
+    output: z
+      .array(z.strictObject({ handle: HandleZ, name: NameZ, folder: z.string(), missing: z.boolean() }))
+      .max(10),
   },
   forgetRecent: { input: z.strictObject({ handle: HandleZ.nullable() }), output: NoneZ },
   readSettings: { input: NoneZ, output: SettingsZ },

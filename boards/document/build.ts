@@ -6,7 +6,16 @@ import { LIMITS } from './limits';
 import { IdZ, NameZ, NotesZ } from './text';
 
 const TurnZ = z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]);
-const CellZ = z.tuple([z.int().min(-LIMITS.gridSide).max(2 * LIMITS.gridSide), z.int().min(-LIMITS.gridSide).max(2 * LIMITS.gridSide)]);
+const CellZ = z.tuple([
+  z
+    .int()
+    .min(-LIMITS.gridSide)
+    .max(2 * LIMITS.gridSide),
+  z
+    .int()
+    .min(-LIMITS.gridSide)
+    .max(2 * LIMITS.gridSide),
+]);
 
 /** One plug on one connector. */
 export const SeatZ = z.strictObject({

@@ -7,8 +7,18 @@ import { IdZ, LabelZ, LineZ, NameZ, NotesZ } from './text';
 
 /** The colour words of IEC 60757. */
 export const WIRE_COLOURS = [
-  'black', 'brown', 'red', 'orange', 'yellow', 'green',
-  'blue', 'violet', 'grey', 'white', 'pink', 'turquoise',
+  'black',
+  'brown',
+  'red',
+  'orange',
+  'yellow',
+  'green',
+  'blue',
+  'violet',
+  'grey',
+  'white',
+  'pink',
+  'turquoise',
 ] as const;
 
 const WireColourZ = z.enum(WIRE_COLOURS);

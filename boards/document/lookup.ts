@@ -65,7 +65,11 @@ function pinIndex(connector: Connector): ReadonlyMap<string, Pin> {
 }
 
 /** The wires that end in a hole of a plug, with the end that lies away from it. */
-export function wiresAtHole(lead: Lead, plugId: string, hole: string): readonly { readonly wire: Wire; readonly farEnd: string }[] {
+export function wiresAtHole(
+  lead: Lead,
+  plugId: string,
+  hole: string,
+): readonly { readonly wire: Wire; readonly farEnd: string }[] {
   const end = `${plugId}.${hole}`;
   return lead.wires.flatMap((wire) => {
     if (wire.from === end) return [{ wire, farEnd: wire.to }];
@@ -82,7 +86,8 @@ function contactsOf(lead: Lead, plugId: string): ReadonlySet<string> {
   if (!byPlug) {
     const collected = new Map<string, Set<string>>(lead.plugs.map((plug) => [plug.id, new Set()]));
     for (const wire of lead.wires) {
-      for (const { owner, point } of [splitEnd(wire.from), splitEnd(wire.to)]) collected.get(owner)?.add(point);
+      for (const { owner, point } of [splitEnd(wire.from), splitEnd(wire.to)])
+        collected.get(owner)?.add(point);
     }
     byPlug = collected;
     holeStates.set(lead, byPlug);

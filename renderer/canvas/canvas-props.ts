@@ -1,0 +1,43 @@
+import type { Build, Seat } from '../../boards/document/build';
+import type { PinRef, PlugRef } from '../../boards/document/lookup';
+import type { Severity } from '../../boards/findings/finding';
+import type { Placing, Selection } from '../store/session';
+
+/** What lies under the pointer. */
+export type Target =
+  | { readonly kind: 'plug'; readonly plug: PlugRef }
+  | { readonly kind: 'pin'; readonly pin: PinRef }
+  | { readonly kind: 'connector'; readonly connector: string };
+
+/** The worst finding that concerns a pin or a seated plug, to be marked on the drawing. */
+export interface Mark {
+  readonly severity: Severity;
+  readonly pins: readonly PinRef[];
+  readonly leads: readonly string[];
+}
+
+/** The canvas shows and reports; it changes nothing by itself. */
+export interface CanvasProps {
+  readonly build: Build;
+  readonly marks: readonly Mark[];
+  readonly selection: Selection;
+  readonly placing: Placing | null;
+  readonly theme: 'light' | 'dark' | 'forced';
+  readonly reducedMotion: boolean;
+  readonly onSelect: (target: Target | null) => void;
+  /** The person starts to drag a seated plug. */
+  readonly onGrab: (plug: PlugRef) => void;
+  /** The place that a plug in the hand is over has changed. */
+  readonly onCandidate: (candidate: Seat | null) => void;
+  /** The plug in the hand is let go on the canvas: on its candidate, or beside everything. */
+  readonly onRelease: () => void;
+}
+
+/** What buttons, keys and other panels may ask of the canvas; the view is no React state. */
+export interface CanvasView {
+  readonly zoomBy: (factor: number) => void;
+  readonly fitAll: () => void;
+  /** Brings connectors into view, and close enough to read their pins. */
+  readonly show: (connectors: readonly string[]) => void;
+  readonly panBy: (dxPx: number, dyPx: number) => void;
+}

@@ -1,0 +1,21 @@
+import type { Seat } from '../../boards/document/build';
+import type { PinRef, PlugRef } from '../../boards/document/lookup';
+
+export type Area = 'document' | 'wire';
+
+/** What the person has pointed at last. Nothing of it is undone or saved. */
+export type Selection =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'plug'; readonly plug: PlugRef }
+  | { readonly kind: 'connector'; readonly connector: string; readonly pin?: string }
+  | { readonly kind: 'finding'; readonly id: string; readonly pins: readonly PinRef[]; readonly leads: readonly string[] };
+
+/** A plug in the hand: where it would go, before anything is changed. */
+export interface Placing {
+  readonly plug: PlugRef;
+  /** The place under the pointer or the arrow keys; null while it is over nothing. */
+  readonly candidate: Seat | null;
+  readonly turn: Seat['turn'];
+  /** A drag ends on release; a carried plug goes down with a click or Enter. */
+  readonly by: 'drag' | 'carry';
+}

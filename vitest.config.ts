@@ -1,0 +1,26 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'core',
+          environment: 'node',
+          isolate: false,
+          include: ['tests/{boards,renderer,electron,reference}/**/*.test.ts', 'tests/architecture.test.ts'],
+        },
+      },
+      {
+        test: {
+          name: 'e2e',
+          environment: 'node',
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          include: ['tests/e2e/**/*.test.ts'],
+        },
+      },
+    ],
+  },
+});
