@@ -1,0 +1,88 @@
+import type { Volts } from '../base/units';
+import type { Side } from '../document/connector';
+import type { PinRef, PlugRef } from '../document/lookup';
+import type { FitRefusal } from '../fit/fit';
+import type { Job } from '../signals/signal';
+import type { SignalId } from '../signals/signals';
+
+/** One wire of a lead on one pin. Ids only: names are looked up when words are made. */
+export interface Meeting {
+  readonly plug: PlugRef;
+  readonly hole: string;
+  /** What the wire ends at, where that is a part of the lead. */
+  readonly part?: string;
+  readonly terminal?: string;
+  readonly pin: PinRef;
+  readonly signal: SignalId;
+}
+
+/** A part of a lead and the wires of it that a finding is about. */
+export interface PartOnPins {
+  readonly part: string;
+  readonly meetings: readonly Meeting[];
+}
+
+/** One plug on one connector. */
+export interface PlugOnConnector {
+  readonly plug: PlugRef;
+  readonly connector: string;
+}
+
+/** Why a pin is not to be relied on. */
+export type Unsure = 'unknown' | 'guessed' | 'low-confidence' | 'sources-disagree';
+
+/** What an AC'97 header is like where an HD audio lead meets it. */
+export type Ac97Variant = 'supply-on-sense' | 'supply-on-presence' | 'passive';
+
+/** What each kind of finding says beside severity, leads and pins. One entry a code. */
+export interface FindingData {
+  /** A file may hold a seat that geometry refuses. */
+  readonly 'seat-impossible': PlugOnConnector & { readonly refusals: readonly FitRefusal[] };
+  /** The label of the missing pin; undefined where the contact hangs over the edge. */
+  readonly 'contact-off-pins': PlugOnConnector & {
+    readonly contacts: readonly { readonly hole: string; readonly pin?: string }[];
+  };
+  readonly overhang: PlugOnConnector & { readonly holes: readonly string[] };
+  readonly 'pin-unsure': PlugOnConnector & {
+    readonly unsure: readonly { readonly pin: string; readonly why: Unsure }[];
+  };
+
+  /** "acts" is the job the part would do there instead, where it would do one. */
+  readonly 'wrong-function': PartOnPins & { readonly acts?: Job };
+  readonly 'pair-split': PartOnPins & { readonly jobs: readonly Job[] };
+  readonly 'ports-mixed': PartOnPins & { readonly channels: readonly string[] };
+  readonly reversed: PartOnPins & { readonly effect: 'dark' | 'dead' | 'other-colour' | 'harm' };
+  /** The right seat lies so many cells towards that side of the unturned connector. */
+  readonly shifted: PlugOnConnector & { readonly toward: Side; readonly cells: number };
+  readonly 'switches-exchanged': { readonly power: PlugRef; readonly reset: PlugRef };
+  readonly 'places-exchanged': { readonly first: PlugRef; readonly second: PlugRef };
+
+  readonly 'lead-left-over': PlugOnConnector;
+  readonly 'required-lead-missing': {
+    readonly plug?: PlugRef;
+    readonly job: Job;
+    readonly connector: string;
+  };
+  /** "pins" of the finding are the two pins the plug is too wide for. */
+  readonly 'plug-too-wide': PlugOnConnector & { readonly part: string };
+
+  readonly 'usb-on-1394': PlugOnConnector & { readonly volts: Volts };
+  readonly 'ieee1394-on-usb': PlugOnConnector & { readonly volts: Volts };
+  readonly 'panel-on-serial': PlugOnConnector & { readonly parts: readonly string[] };
+  readonly 'hd-audio-on-ac97': PlugOnConnector & { readonly variant: Ac97Variant };
+  readonly 'ac97-on-hd-audio': PlugOnConnector & { readonly presenceGrounded: boolean };
+
+  readonly 'switch-across-supply': PartOnPins & { readonly volts: Volts; readonly other: SignalId };
+  readonly 'led-across-supply': PartOnPins & { readonly volts: Volts };
+  readonly 'led-always-lit': PartOnPins;
+  readonly 'led-on-input': PartOnPins & { readonly job: Job };
+  readonly 'input-held': PartOnPins & { readonly job: Job };
+  readonly 'on-clear-settings': PartOnPins;
+  readonly 'supply-on-wire': PartOnPins & { readonly volts: Volts };
+  readonly 'supply-reversed': PartOnPins & { readonly volts: Volts };
+  readonly 'ground-on-over-current': PartOnPins;
+  readonly 'fan-supply-on-signal': PartOnPins & { readonly volts: Volts };
+  readonly 'fan-unpowered': PartOnPins;
+  /** A cable with a plug at both ends joins two pins that must not meet. */
+  readonly 'pins-joined': { readonly first: Meeting; readonly second: Meeting };
+}
