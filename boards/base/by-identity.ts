@@ -1,16 +1,19 @@
 type Kept<V> = WeakMap<object, Kept<V>> & { value?: { readonly of: V } };
 
 /**
- * Works out a value once for each run of the same objects, and lets go of it with them. For immutable
- * objects only: identity then stands for content.
+ * Works out a value once for the same objects, and lets go of it with them. For immutable objects only:
+ * identity then stands for content.
+ *
+ * @param keysOf the parts of the input that the value depends on, when it is not the whole of it
  */
-export function byIdentity<Keys extends readonly object[], V>(
-  make: (...keys: Keys) => V,
-): (...keys: Keys) => V {
+export function byIdentity<Input extends object, V>(
+  make: (input: Input) => V,
+  keysOf: (input: Input) => readonly object[] = (input) => [input],
+): (input: Input) => V {
   const root: Kept<V> = new WeakMap();
-  return (...keys) => {
+  return (input) => {
     let place = root;
-    for (const key of keys) {
+    for (const key of keysOf(input)) {
       let next = place.get(key);
       if (next === undefined) {
         next = new WeakMap();
@@ -18,7 +21,7 @@ export function byIdentity<Keys extends readonly object[], V>(
       }
       place = next;
     }
-    place.value ??= { of: make(...keys) };
+    place.value ??= { of: make(input) };
     return place.value.of;
   };
 }

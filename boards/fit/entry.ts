@@ -37,7 +37,7 @@ function pitchRefusal(plug: Plug, connector: Connector, turn: Turn): FitRefusal 
 
 function unlessSame(plugMm: Mm, connectorMm: Mm): FitRefusal | undefined {
   const apart = Math.abs(plugMm - connectorMm);
-  // Written to the hundredth of a millimetre, so that 2.50 and 2.55 count as 0.05 apart.
+  // Rounded, for 2.55 − 2.50 is a little more than 0.05 in binary.
   return Math.round(apart * 1000) / 1000 > SAME_PITCH_MM ? { code: 'pitch', plugMm, connectorMm } : undefined;
 }
 

@@ -1,3 +1,4 @@
+import { byIdentity } from '../base/by-identity';
 import type { Build, Seat } from '../document/build';
 import type { Connector, Pin } from '../document/connector';
 import { type Lead, type Part, type Plug, splitEnd, type Wire } from '../document/lead';
@@ -6,7 +7,7 @@ import type { Terminal } from '../signals/part-kind';
 import { type PartKindId, partKindOf } from '../signals/part-kinds';
 import type { Landing } from './fit';
 import { landingsOf, meetsPin } from './landing';
-import { type SeatedPlug, seatedPlugs } from './seated-plug';
+import { type SeatedPlug, seatedPlugs, wiringOf } from './seated-plug';
 
 /** One wire end at a contact of a seated plug, what it touches, and where the wire comes from. */
 export interface Joint {
@@ -25,9 +26,10 @@ export interface Joint {
 }
 
 /** Every joint of a build: by seat, then by hole, then by wire. */
-export function jointsOf(build: Build): readonly Joint[] {
-  return seatedPlugs(build).flatMap(jointsOfPlug);
-}
+export const jointsOf = byIdentity(
+  (build: Build): readonly Joint[] => seatedPlugs(build).flatMap(jointsOfPlug),
+  wiringOf,
+);
 
 /** The joints of one plug as it sits. */
 export function jointsOfPlug(seated: SeatedPlug): readonly Joint[] {

@@ -8,7 +8,7 @@ import { gridIndex } from '../document/numbering';
 import type { FitRefusal } from './fit';
 import { type Box, boxesCollide, boxHolds, cellCentre, cellUnder, connectorBox, plugBox } from './geometry';
 import { nearIndex } from './near';
-import { type SeatedPlug, seatedPlugs } from './seated-plug';
+import { type SeatedPlug, seatedPlugs, wiringOf } from './seated-plug';
 
 /** What keeps the plug's body out: walls, other connectors, other plugs. */
 export function roomRefusals(build: Build, seated: SeatedPlug): readonly FitRefusal[] {
@@ -46,7 +46,10 @@ function connectorRefusals(board: BoardSheet, own: Connector, body: Box): readon
     .map((other) => ({ code: 'obstructed', by: other.id }));
 }
 
-const connectorsNear = byIdentity((board: BoardSheet) => nearIndex(board.connectors, connectorBox));
+const connectorsNear = byIdentity(
+  (board: BoardSheet) => nearIndex(board.connectors, connectorBox),
+  (board) => [board.connectors],
+);
 
 /** What of a connector stands up from the board: its housing, or its posts where it has none. */
 const obstaclesOf = byIdentity((connector: Connector): readonly Box[] => {
@@ -75,7 +78,7 @@ const bodiesNear = byIdentity((build: Build) => {
     (seated): Body => ({ seated, box: plugBox(seated.plug, seated.connector, seated.seat) }),
   );
   return nearIndex(bodies, (body) => body.box);
-});
+}, wiringOf);
 
 /** Other plugs in the way. The plug's own present seat is not. */
 function plugRefusals(build: Build, { seat, connector }: SeatedPlug, body: Box): readonly FitRefusal[] {

@@ -1,7 +1,9 @@
 import { byIdentity } from '../base/by-identity';
+import type { BoardSheet } from '../document/board-sheet';
 import type { Build, Seat } from '../document/build';
 import type { Connector } from '../document/connector';
 import type { Lead, Plug } from '../document/lead';
+import { leadsOf } from '../document/lookup';
 
 /** A seat with what its ids stand for. */
 export interface SeatedPlug {
@@ -11,25 +13,32 @@ export interface SeatedPlug {
   readonly connector: Connector;
 }
 
-const connectorsById = byIdentity(
-  (connectors: Build['board']['connectors']) => new Map(connectors.map((each) => [each.id, each])),
-);
-
-const leadsById = byIdentity(
-  (own: readonly Lead[], extras: readonly Lead[]) =>
-    new Map([...extras, ...own].map((lead) => [lead.id, lead])),
-);
+/** All of a build that decides what touches what. Names, notes and the view are not among it. */
+export function wiringOf(build: Build): readonly object[] {
+  return [build.board.connectors, build.case.leads, build.extras, build.seats];
+}
 
 /** What the ids of a seat stand for. Throws on an id that is not in the build: the parser lets none in. */
 export function seatedPlug(build: Build, seat: Seat): SeatedPlug {
-  const lead = leadsById(build.case.leads, build.extras).get(seat.lead);
+  const lead = leadsById(build).get(seat.lead);
   const plug = lead?.plugs.find((each) => each.id === seat.plug);
-  const connector = connectorsById(build.board.connectors).get(seat.connector);
-  if (!lead || !plug || !connector) throw new Error(`Nothing to seat: ${JSON.stringify(seat)}`);
+  const connector = connectorsById(build.board).get(seat.connector);
+  if (!lead || !plug || !connector) throw new Error(`No such seat in the build: ${JSON.stringify(seat)}`);
   return { seat, lead, plug, connector };
 }
 
 /** Every seated plug of a build, in the order of its seats. */
-export function seatedPlugs(build: Build): readonly SeatedPlug[] {
-  return build.seats.map((seat) => seatedPlug(build, seat));
-}
+export const seatedPlugs = byIdentity(
+  (build: Build): readonly SeatedPlug[] => build.seats.map((seat) => seatedPlug(build, seat)),
+  wiringOf,
+);
+
+const leadsById = byIdentity(
+  (build: Build) => new Map(leadsOf(build).map((lead) => [lead.id, lead])),
+  (build) => [build.case.leads, build.extras],
+);
+
+const connectorsById = byIdentity(
+  (board: BoardSheet) => new Map(board.connectors.map((connector) => [connector.id, connector])),
+  (board) => [board.connectors],
+);
