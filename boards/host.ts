@@ -146,6 +146,8 @@ export const CHANNELS = {
     input: z.strictObject({
       session: HandleZ,
       handle: HandleZ.nullable(),
+      /** What the file was when the work on it began; null where there is no file yet. */
+      stamp: StampZ.nullable(),
       name: NameZ,
       text: TextZ,
       changes: z.int().min(0),
@@ -156,7 +158,10 @@ export const CHANNELS = {
   listRecovery: { input: NoneZ, output: z.array(RecoveryZ).max(100) },
   readRecovery: {
     input: z.strictObject({ id: HandleZ }),
-    output: resultOf(z.strictObject({ text: TextZ, name: NameZ, handle: HandleZ.nullable() }), ReadProblemZ),
+    output: resultOf(
+      z.strictObject({ text: TextZ, name: NameZ, handle: HandleZ.nullable(), stamp: StampZ.nullable() }),
+      ReadProblemZ,
+    ),
   },
   /** The title and the unsaved mark of the window, and whether closing has to ask. */
   showState: { input: z.strictObject({ name: z.string().max(300), unsaved: z.boolean() }), output: NoneZ },

@@ -25,6 +25,8 @@ export interface CanvasProps {
   readonly theme: 'light' | 'dark' | 'forced';
   readonly reducedMotion: boolean;
   readonly onSelect: (target: Target | null) => void;
+  /** What the pointer is over has changed; told in words in the strip. */
+  readonly onHover?: (target: Target | null) => void;
   /** The person starts to drag a seated plug. */
   readonly onGrab: (plug: PlugRef) => void;
   /** The place that a plug in the hand is over has changed. */

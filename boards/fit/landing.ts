@@ -1,0 +1,25 @@
+import type { Cell, Grid } from '../document/grid';
+import { holeState, pinAt } from '../document/lookup';
+import { gridIndex } from '../document/numbering';
+import type { Landing } from './fit';
+import { cellUnder } from './geometry';
+import type { SeatedPlug } from './seated-plug';
+
+/** What lies under every hole of a plug, in the order in which its holes are counted. */
+export function landingsOf({ seat, lead, plug, connector }: SeatedPlug): readonly Landing[] {
+  return gridIndex(plug.grid).positions.map(({ label, cell }) => {
+    const under = cellUnder(seat, cell);
+    const pin = pinAt(connector, under);
+    const landing = { hole: label, state: holeState(lead, plug, label), cell: under };
+    return pin ? { ...landing, pin } : landing;
+  });
+}
+
+/** Whether a pin stands under the hole: neither a gap nor past the edge. */
+export function meetsPin(landing: Landing): boolean {
+  return landing.pin !== undefined && landing.pin.missing !== true;
+}
+
+export function isOutside(grid: Grid, [row, col]: Cell): boolean {
+  return row < 0 || col < 0 || row >= grid.rows || col >= grid.cols;
+}

@@ -1,0 +1,44 @@
+import { byIdentity } from '../base/by-identity';
+import type { BoardSheet } from '../document/board-sheet';
+import type { Build, Seat } from '../document/build';
+import type { Connector } from '../document/connector';
+import type { Lead, Plug } from '../document/lead';
+import { leadsOf } from '../document/lookup';
+
+/** A seat with what its ids stand for. */
+export interface SeatedPlug {
+  readonly seat: Seat;
+  readonly lead: Lead;
+  readonly plug: Plug;
+  readonly connector: Connector;
+}
+
+/** All of a build that decides what touches what. Names, notes and the view are not among it. */
+export function wiringOf(build: Build): readonly object[] {
+  return [build.board.connectors, build.case.leads, build.extras, build.seats];
+}
+
+/** What the ids of a seat stand for. Throws on an id that is not in the build: the parser lets none in. */
+export function seatedPlug(build: Build, seat: Seat): SeatedPlug {
+  const lead = leadsById(build).get(seat.lead);
+  const plug = lead?.plugs.find((each) => each.id === seat.plug);
+  const connector = connectorsById(build.board).get(seat.connector);
+  if (!lead || !plug || !connector) throw new Error(`No such seat in the build: ${JSON.stringify(seat)}`);
+  return { seat, lead, plug, connector };
+}
+
+/** Every seated plug of a build, in the order of its seats. */
+export const seatedPlugs = byIdentity(
+  (build: Build): readonly SeatedPlug[] => build.seats.map((seat) => seatedPlug(build, seat)),
+  wiringOf,
+);
+
+const leadsById = byIdentity(
+  (build: Build) => new Map(leadsOf(build).map((lead) => [lead.id, lead])),
+  (build) => [build.case.leads, build.extras],
+);
+
+const connectorsById = byIdentity(
+  (board: BoardSheet) => new Map(board.connectors.map((connector) => [connector.id, connector])),
+  (board) => [board.connectors],
+);

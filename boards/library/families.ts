@@ -1,0 +1,14 @@
+/**
+ * Which plugs enter which connector, by the shape of the shell. Open posts and the boxes round
+ * them take every plug of their pitch; the others take only their own kind.
+ */
+export const FAMILY = {
+  pinHeader: 'pin-header',
+  mainPower: 'main-power',
+  cpuPower: 'cpu-power',
+  cardPower: 'card-power',
+  peripheralPower: 'peripheral-power',
+  sataData: 'sata-data',
+  sataPower: 'sata-power',
+  usbC: 'usb-c-front',
+} as const;
