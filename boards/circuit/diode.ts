@@ -64,12 +64,7 @@ function limitForward(next: Volts, last: Volts, slopeVolts: Volts, critical: Vol
 }
 
 /** The voltage to linearise at, given the last one and where Newton would go. */
-export function limitJunction(
-  model: DiodeModel,
-  knee: Volts | undefined,
-  next: Volts,
-  last: Volts,
-): Volts {
+export function limitJunction(model: DiodeModel, knee: Volts | undefined, next: Volts, last: Volts): Volts {
   const slopeVolts = model.ideality * THERMAL_VOLTS;
   const critical = criticalVolts(model);
   if (knee === undefined || next >= Math.min(0, 10 * slopeVolts - knee)) {

@@ -50,47 +50,46 @@ function conducts(device: Device): boolean {
   }
 }
 
-/** Current sources whose current has no way back. */
 export interface Partition {
   readonly islands: readonly Island[];
+  /** Current sources whose current has no way back. */
   readonly stranded: readonly string[];
 }
 
-/** Cuts a netlist where no current can pass, so that each piece is solved by itself. */
+/**
+ * Cuts a netlist where no current can pass, so that each piece is solved by itself. Ground does
+ * not join: it is 0 V whatever flows, so pieces that meet only there know nothing of each other.
+ */
 export function partition(netlist: Netlist): Partition {
-  const groups = new Groups();
-  for (const device of netlist) {
-    groups.rootOf(device.a);
-    groups.rootOf(device.b);
-    if (conducts(device)) groups.join(device.a, device.b);
-  }
-  const nodes = new Map<string, Set<NodeName>>();
-  const devices = new Map<string, Device[]>();
-  const stranded: string[] = [];
-  for (const device of netlist) {
-    for (const node of [device.a, device.b]) {
-      const root = groups.rootOf(node);
-      const known = nodes.get(root);
-      if (known) known.add(node);
-      else nodes.set(root, new Set([node]));
-    }
-    const [rootA, rootB] = [groups.rootOf(device.a), groups.rootOf(device.b)];
-    if (device.kind === 'current' && rootA !== rootB) stranded.push(device.id);
-    else if (conducts(device) || device.kind === 'current') {
-      const known = devices.get(rootA);
-      if (known) known.push(device);
-      else devices.set(rootA, [device]);
-    }
-  }
-  const islands = [...nodes].map(([root, members]) => {
-    const names = [...members].sort();
-    const floating = !members.has(GROUND);
-    return {
-      nodes: names,
-      reference: floating ? (names[0] ?? GROUND) : GROUND,
-      floating,
-      devices: devices.get(root) ?? [],
-    };
+  const ways = new Groups();
+  for (const device of netlist) if (conducts(device)) ways.join(device.a, device.b);
+  const stranded = netlist
+    .filter((device) => device.kind === 'current' && ways.rootOf(device.a) !== ways.rootOf(device.b))
+    .map(({ id }) => id);
+  const live = netlist.filter(
+    (device) => conducts(device) || (device.kind === 'current' && !stranded.includes(device.id)),
+  );
+
+  const pieces = new Groups();
+  for (const { a, b } of live) if (a !== GROUND && b !== GROUND) pieces.join(a, b);
+  const members = new Map<string, { nodes: Set<NodeName>; devices: Device[] }>();
+  const memberOf = (node: NodeName) => {
+    const root = pieces.rootOf(node);
+    const known = members.get(root);
+    if (known) return known;
+    const made = { nodes: new Set<NodeName>(), devices: [] };
+    members.set(root, made);
+    return made;
+  };
+  for (const { a, b } of netlist) for (const node of [a, b]) memberOf(node).nodes.add(node);
+  for (const device of live) memberOf(device.a === GROUND ? device.b : device.a).devices.push(device);
+
+  const ground = ways.rootOf(GROUND);
+  const islands = [...members.values()].map(({ nodes, devices }): Island => {
+    const names = [...nodes].sort();
+    const first = names[0] ?? GROUND;
+    const floating = ways.rootOf(first) !== ground;
+    return { nodes: names, reference: floating ? first : GROUND, floating, devices };
   });
   return { islands, stranded };
 }

@@ -1,0 +1,44 @@
+import type { Amps, Volts } from '../base/units';
+import type { Build } from '../document/build';
+import type { Joint } from '../fit/joints';
+import type { Corner } from './corner';
+import { GROUND, type NodeName } from './device';
+import { type Element, elementsOf } from './elements';
+import { groupsOf, solverOf } from './groups';
+import type { MachineState } from './machine-state';
+import type { Solution } from './solve';
+
+/** A seated build as a circuit: asked, it solves; asked again, it remembers. */
+export interface Circuit {
+  readonly elements: readonly Element[];
+  /** Against ground; undefined for a node that nothing of the build touches, or that floats. */
+  readonly volts: (node: NodeName, state: MachineState, corner: Corner) => Volts | undefined;
+  /** From a to b through a device of an element; 0 where there is none in that state. */
+  readonly amps: (element: string, device: string, state: MachineState, corner: Corner) => Amps;
+  /** The whole answer of the group that an element belongs to. */
+  readonly solution: (element: string, state: MachineState, corner: Corner) => Solution | undefined;
+}
+
+/** The circuit of a build, from what its seated plugs touch. */
+export function circuitOf(build: Build, joints: readonly Joint[]): Circuit {
+  const elements = elementsOf(build, joints);
+  const byNode = new Map<NodeName, ReturnType<typeof solverOf>>();
+  const byElement = new Map<string, ReturnType<typeof solverOf>>();
+  for (const group of groupsOf(elements)) {
+    const solver = solverOf(group);
+    for (const element of group.elements) {
+      byElement.set(element.id, solver);
+      for (const node of element.nodes) byNode.set(node, solver);
+    }
+  }
+  return {
+    elements,
+    volts: (node, state, corner) => {
+      if (node === GROUND) return 0;
+      const solution = byNode.get(node)?.(state, corner);
+      return solution?.floating.has(node) ? undefined : solution?.volts.get(node);
+    },
+    amps: (element, device, state, corner) => byElement.get(element)?.(state, corner).amps.get(device) ?? 0,
+    solution: (element, state, corner) => byElement.get(element)?.(state, corner),
+  };
+}

@@ -1,0 +1,30 @@
+/** A button of the case, by what it is for. */
+export type Button = 'power' | 'reset';
+
+export const SUPPLY_STATES = ['unplugged', 'standby', 'running'] as const;
+export type SupplyState = (typeof SUPPLY_STATES)[number];
+
+/** Everything outside the wiring that a level can depend on. */
+export interface MachineState {
+  readonly supply: SupplyState;
+  readonly held: readonly Button[];
+  readonly drive: 'idle' | 'busy';
+  /** USB devices and audio jacks are plugged in at the front. */
+  readonly attached: boolean;
+}
+
+const HELD: readonly (readonly Button[])[] = [[], ['power'], ['reset'], ['power', 'reset']];
+
+/** Every state there is: 3 supplies × 4 ways to hold buttons × drive idle or busy × sockets empty or used. */
+export const ALL_STATES: readonly MachineState[] = SUPPLY_STATES.flatMap((supply) =>
+  HELD.flatMap((held) =>
+    (['idle', 'busy'] as const).flatMap((drive) =>
+      [false, true].map((attached) => ({ supply, held, drive, attached })),
+    ),
+  ),
+);
+
+/** A name for a state that is the same for equal states. */
+export function stateKey({ supply, held, drive, attached }: MachineState): string {
+  return `${supply}/${held.join('+')}/${drive}/${attached ? 'attached' : 'empty'}`;
+}

@@ -1,0 +1,76 @@
+import type { ParameterId } from '../signals/parameters';
+import { type PullCondition, RAILS, type RailId, type StubElement } from '../signals/stub';
+import { type Device, GROUND, type NodeName } from './device';
+import type { MachineState, SupplyState } from './machine-state';
+
+const RANK: Readonly<Record<SupplyState | 'always', number>> = {
+  always: 0,
+  unplugged: 0,
+  standby: 1,
+  running: 2,
+};
+
+/** The value of a parameter: a pinned one where the sheet states it, else that of the corner. */
+export type ValueOf = (id: ParameterId) => number;
+
+/** A rail is stiff: what one lead takes does not move it, so every pin sees a source of its own. */
+function railDevice(id: string, rail: RailId, node: NodeName, state: MachineState, valueOf: ValueOf): Device {
+  const row = RAILS.find((one) => one.id === rail);
+  if (!row) throw new Error(`No rail ${rail}`);
+  const base = { id, a: node, b: GROUND };
+  return RANK[state.supply] >= RANK[row.live]
+    ? { ...base, kind: 'voltage', volts: valueOf(row.volts), ohms: valueOf('rail-ohms') }
+    : { ...base, kind: 'resistor', ohms: valueOf('rail-off-ohms') };
+}
+
+function pullsNow(when: PullCondition, state: MachineState): boolean {
+  if (state.supply !== 'running') return false;
+  return when === 'running' || (when === 'drive-busy' && state.drive === 'busy');
+}
+
+/** What one element of a pin's stub is to the circuit. The rail's device is named `<id>.rail`. */
+export function pinDevices(
+  element: StubElement,
+  id: string,
+  node: NodeName,
+  state: MachineState,
+  valueOf: ValueOf,
+): readonly Device[] {
+  switch (element.kind) {
+    case 'rail': {
+      const inner = `${id}.rail`;
+      return [
+        railDevice(inner, element.rail, inner, state, valueOf),
+        { id, kind: 'resistor', a: inner, b: node, ohms: valueOf(element.ohms) },
+      ];
+    }
+    case 'fused-rail': {
+      const inner = `${id}.rail`;
+      return [
+        railDevice(inner, element.rail, inner, state, valueOf),
+        {
+          id,
+          kind: 'fuse',
+          a: inner,
+          b: node,
+          coldOhms: valueOf(element.coldOhms),
+          tripAmps: valueOf(element.tripAmps),
+          trippedOhms: valueOf(element.trippedOhms),
+        },
+      ];
+    }
+    case 'ground':
+      return [{ id, kind: 'resistor', a: node, b: GROUND, ohms: valueOf(element.ohms) }];
+    case 'pulls-low':
+      return [
+        {
+          id,
+          kind: 'open-drain',
+          a: node,
+          b: GROUND,
+          on: pullsNow(element.when, state),
+          onOhms: valueOf(element.ohms),
+        },
+      ];
+  }
+}
