@@ -11,25 +11,25 @@ export function checkSeats(build: Build, list: ProblemList): void {
   const leads = new Map(leadsOf(build).map((lead) => [lead.id, lead]));
   const connectors = new Map(build.board.connectors.map((connector) => [connector.id, connector]));
   const once = new Once('a plug', list);
-  build.seats.forEach((seat, at) => {
+  for (const [at, seat] of build.seats.entries()) {
+    if (list.full) return;
     const here = `seats[${at}]`;
     const lead = leads.get(seat.lead);
-    if (lead === undefined) return unknown(`${here}.lead`, 'a lead', seat.lead, leads);
-    const plugs = new Map(lead.plugs.map((plug) => [plug.id, plug]));
+    const plugs = new Map(lead?.plugs.map((plug) => [plug.id, plug]));
     const plug = plugs.get(seat.plug);
-    if (plug === undefined)
-      return unknown(`${here}.plug`, `a plug of ${shownText(seat.lead)}`, seat.plug, plugs);
-    once.enter(`${seat.lead} / ${seat.plug}`, `${here}.plug`);
     const connector = connectors.get(seat.connector);
+    if (lead === undefined) unknown(`${here}.lead`, 'a lead', seat.lead, leads);
+    else if (plug === undefined) unknown(`${here}.plug`, `a plug of ${shownText(lead.id)}`, seat.plug, plugs);
+    else once.enter(`${seat.lead} / ${seat.plug}`, `${here}.plug`);
     if (connector === undefined)
-      return unknown(`${here}.connector`, 'a connector of the board', seat.connector, connectors);
-    if (!liesOver(plug.grid, seat, connector.grid))
+      unknown(`${here}.connector`, 'a connector of the board', seat.connector, connectors);
+    else if (plug !== undefined && !liesOver(plug.grid, seat, connector.grid))
       list.add(() => ({
         path: `${here}.at`,
-        expected: `a cell where the plug lies over pins of ${shownText(seat.connector)}`,
+        expected: `a cell where the plug lies over pins of ${shownText(connector.id)}`,
         found: `row ${seat.at[0]}, column ${seat.at[1]}`,
       }));
-  });
+  }
 
   function unknown(path: string, what: string, id: string, known: ReadonlyMap<string, unknown>): void {
     list.add(() => {

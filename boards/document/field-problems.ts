@@ -27,7 +27,7 @@ class Search {
       if (value !== undefined) this.look(schema.unwrap(), value);
     } else if (schema instanceof z.ZodNullable) {
       if (value !== null) this.look(schema.unwrap(), value);
-    } else if (schema instanceof z.ZodDiscriminatedUnion) {
+    } else if (schema instanceof z.ZodDiscriminatedUnion && isRecord(value)) {
       this.#union(schema, value);
     } else if (schema instanceof z.ZodObject && isRecord(value)) {
       this.#object(schema, value);
@@ -66,7 +66,10 @@ class Search {
   }
 
   #array(schema: z.ZodArray, value: readonly unknown[]): void {
-    if (!lengthAllowed(schema, value.length)) return this.#report(expectedWords(schema, value), value);
+    if (!lengthAllowed(schema, value.length)) {
+      this.#report(expectedWords(schema, value), value);
+      return;
+    }
     for (const [at, item] of value.entries()) {
       if (this.list.full) return;
       this.#inside(at, schema.element, item);
@@ -75,27 +78,26 @@ class Search {
 
   #tuple(schema: z.ZodTuple, value: readonly unknown[]): void {
     const { items } = schema.def;
-    if (value.length !== items.length) return this.#report(`a list of ${items.length} entries`, value);
-    for (const [at, item] of items.entries()) this.#inside(at, item, value[at]);
+    if (value.length !== items.length) this.#report(`a list of ${items.length} entries`, value);
+    else for (const [at, item] of items.entries()) this.#inside(at, item, value[at]);
   }
 
   /** Looks on along the option that the value itself names. */
-  #union(schema: z.ZodDiscriminatedUnion, value: unknown): void {
-    if (!isRecord(value)) return this.#report('an object in braces', value);
+  #union(schema: z.ZodDiscriminatedUnion, value: Record<string, unknown>): void {
     const key = schema.def.discriminator;
-    const options = schema.options.filter((option) => option instanceof z.ZodObject);
-    const tags = options.map((option) => ({ option, tag: option.shape[key] }));
     const found = Object.hasOwn(value, key) ? value[key] : undefined;
-    const chosen = tags.find(({ tag }) => tag !== undefined && z.safeParse(tag, found).success);
-    if (chosen) return this.#object(chosen.option, value);
+    const choices: string[] = [];
+    for (const option of schema.options) {
+      const tag = option instanceof z.ZodObject ? option.shape[key] : undefined;
+      if (!(option instanceof z.ZodObject) || tag === undefined) continue;
+      if (z.safeParse(tag, found).success) {
+        this.#object(option, value);
+        return;
+      }
+      choices.push(...choicesOf(tag));
+    }
     this.#path.push(key);
-    this.#report(
-      choiceWords(
-        tags.flatMap(({ tag }) => (tag ? choicesOf(tag) : [])),
-        found,
-      ),
-      found,
-    );
+    this.#report(choiceWords(choices, found), found);
     this.#path.pop();
   }
 
