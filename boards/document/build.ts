@@ -17,6 +17,9 @@ const CellZ = z.tuple([
     .max(2 * LIMITS.gridSide),
 ]);
 
+/** How the board lies in front of the person. */
+export const ViewZ = z.strictObject({ turn: TurnZ, mirrored: z.boolean() });
+
 /** One plug on one connector. */
 export const SeatZ = z.strictObject({
   lead: IdZ,
@@ -39,8 +42,7 @@ export const BuildZ = z.strictObject({
   /** Leads that came with neither: fans, a loose speaker, an adapter. */
   extras: z.array(LeadZ).max(LIMITS.leads),
   seats: z.array(SeatZ).max(LIMITS.seats),
-  /** How the board lies in front of the person. */
-  view: z.strictObject({ turn: TurnZ, mirrored: z.boolean() }),
+  view: ViewZ,
   notes: NotesZ.optional(),
 });
 

@@ -3,7 +3,7 @@ import { JOBS } from '../signals/signal';
 import { SIGNAL_IDS } from '../signals/signals';
 import { GridZ } from './grid';
 import { LIMITS } from './limits';
-import { IdZ, LabelZ, LineZ, NotesZ } from './text';
+import { IdZ, LabelZ, LineZ, NotesZ, shaped } from './text';
 
 export const SOURCE_KINDS = ['standard', 'manual', 'print', 'measured', 'guessed'] as const;
 
@@ -14,7 +14,7 @@ export const SourceZ = z.strictObject({
 });
 
 export const SignalIdZ = z.enum(SIGNAL_IDS);
-export const ChannelZ = z.string().regex(/^[A-Z0-9]{1,4}$/, 'a port: up to four capital letters or digits');
+export const ChannelZ = shaped(/^[A-Z0-9]{1,4}$/, 'a port: up to four capital letters or digits');
 const ConfidenceZ = z.number().min(0).max(1);
 
 export const PinZ = z.strictObject({

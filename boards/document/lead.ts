@@ -3,7 +3,7 @@ import { PART_KIND_IDS } from '../signals/part-kinds';
 import { ChannelZ, FamilyZ, SIDES } from './connector';
 import { GridZ } from './grid';
 import { LIMITS } from './limits';
-import { IdZ, LabelZ, LineZ, NameZ, NotesZ } from './text';
+import { IdZ, LabelZ, LineZ, NameZ, NotesZ, shaped } from './text';
 
 /** The colour words of IEC 60757. */
 export const WIRE_COLOURS = [
@@ -21,7 +21,7 @@ export const WIRE_COLOURS = [
   'turquoise',
 ] as const;
 
-const WireColourZ = z.enum(WIRE_COLOURS);
+export const WireColourZ = z.enum(WIRE_COLOURS);
 
 /** What the wires of a lead end at: a switch, an LED, a USB socket. */
 export const PartZ = z.strictObject({
@@ -48,10 +48,10 @@ export const PlugZ = z.strictObject({
 });
 
 /** One end of a wire: "plug.hole" or "part.terminal". */
-export const EndZ = z
-  .string()
-  .max(LIMITS.idLength + 24)
-  .regex(/^[a-z0-9-]+\.[A-Za-z0-9+-]{1,20}$/, 'a wire end: "plug.hole" or "part.terminal"');
+export const EndZ = shaped(
+  new RegExp(`^[a-z0-9-]{1,${LIMITS.idLength}}\\.[A-Za-z0-9+-]{1,20}$`),
+  'a wire end: "plug.hole" or "part.terminal"',
+);
 
 export const WireZ = z.strictObject({
   from: EndZ,

@@ -7,12 +7,19 @@ export const LIMITS = {
   noteLength: 10_000,
   gridSide: 64,
   connectors: 2_000,
+  /** Positions of all connectors of a board together. */
   pins: 100_000,
   leads: 2_000,
   plugsPerLead: 64,
   partsPerLead: 64,
   wiresPerLead: 1_024,
+  /** Holes of all plugs of a case or a build together. */
+  holes: 100_000,
+  /** Wires of all leads of a case or a build together. */
+  wires: 100_000,
   seats: 10_000,
   alternativesPerPin: 8,
   problemsShown: 20,
+  /** Where counting stops: a file with more is not read on. */
+  problemsCounted: 1_000,
 } as const;

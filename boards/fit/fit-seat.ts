@@ -1,11 +1,9 @@
 import type { Build, Seat } from '../document/build';
-import type { Connector } from '../document/connector';
-import { pinAt } from '../document/lookup';
 import { gridIndex } from '../document/numbering';
 import { entryRefusals } from './entry';
 import type { Fit, FitRefusal, Landing } from './fit';
 import { cellUnder } from './geometry';
-import { isOutside, landingsOf, meetsPin } from './landing';
+import { isOutside, landingsOf, meetsPin, standingPinAt } from './landing';
 import { roomRefusals } from './room';
 import { type SeatedPlug, seatedPlug } from './seated-plug';
 
@@ -52,13 +50,8 @@ function pinsWithoutHole({ plug, connector, seat }: SeatedPlug): readonly string
   for (let row = 0; row < rows; row++)
     for (let col = 0; col < cols; col++) {
       if (holes.labelAt([row, col]) !== undefined) continue;
-      const pin = standingPin(connector, cellUnder(seat, [row, col]));
-      if (pin !== undefined) pins.push(pin);
+      const pin = standingPinAt(connector, cellUnder(seat, [row, col]));
+      if (pin) pins.push(pin.pin);
     }
   return pins;
-}
-
-function standingPin(connector: Connector, cell: readonly [number, number]): string | undefined {
-  const pin = pinAt(connector, cell);
-  return pin === undefined || pin.missing === true ? undefined : pin.pin;
 }

@@ -1,3 +1,4 @@
+import type { Connector, Pin } from '../document/connector';
 import type { Cell, Grid } from '../document/grid';
 import { holeState, pinAt } from '../document/lookup';
 import { gridIndex } from '../document/numbering';
@@ -20,6 +21,13 @@ export function meetsPin(landing: Landing): boolean {
   return landing.pin !== undefined && landing.pin.missing !== true;
 }
 
+/** The pin that stands in a cell; undefined over a gap and past the edge. */
+export function standingPinAt(connector: Connector, cell: Cell): Pin | undefined {
+  const pin = pinAt(connector, cell);
+  return pin?.missing === true ? undefined : pin;
+}
+
+/** Whether a cell lies past the edge of a grid. */
 export function isOutside(grid: Grid, [row, col]: Cell): boolean {
   return row < 0 || col < 0 || row >= grid.rows || col >= grid.cols;
 }

@@ -11,4 +11,6 @@ export const FAMILY = {
   sataData: 'sata-data',
   sataPower: 'sata-power',
   usbC: 'usb-c-front',
+  /** The supply's own end of a cable: it fits no connector of a board. */
+  supplySide: 'supply-side',
 } as const;

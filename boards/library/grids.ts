@@ -10,6 +10,9 @@ export const HALF_PITCH: Mm = 1.27;
 /** Supply plugs for boards and cards, along and across. */
 export const POWER_PITCH: Mm = 4.2;
 
+/** 0.2 in: the four-way plugs of older drives (from memory). */
+export const PERIPHERAL_PITCH: Mm = 5.08;
+
 /** One row, counted from the left. */
 export function singleRow(cols: number, pitchMm: Mm = HEADER_PITCH): Grid {
   return { rows: 1, cols, pitchMm, numbering: { scheme: 'by-row', from: 'top-left' } };

@@ -17,7 +17,7 @@ export interface PartKind {
   readonly job: Job;
   readonly terminals: readonly Terminal[];
   /** Terminals that may change places with no effect at all: the two legs of a switch. */
-  readonly exchangeable?: readonly string[];
+  readonly exchangeable?: readonly [string, string];
   /** What happens when it sits on the right pins the wrong way round. */
   readonly reversed: 'nothing' | 'other-colour' | 'dark' | 'dead' | 'harm';
   /** What the two legs are to each other at rest and in use, as far as geometry rules need it. */

@@ -1,6 +1,6 @@
 import { connectorType } from '../connector-type';
 import { FAMILY } from '../families';
-import { HALF_PITCH, singleRow } from '../grids';
+import { HALF_PITCH, PERIPHERAL_PITCH, singleRow } from '../grids';
 import { otherwise, pinsAlike, pinsFrom } from '../pin-rows';
 import { readAbout, recalled } from '../reading';
 import { box } from '../shrouds';
@@ -68,7 +68,7 @@ export const DRIVE_CONNECTORS = [
   connectorType('peripheral-power-1x4', {
     title: 'peripheral power',
     family: FAMILY.peripheralPower,
-    grid: singleRow(4, 5.08),
+    grid: singleRow(4, PERIPHERAL_PITCH),
     pins: [
       peripheral(1, 'supply-12v', '+12 V', POWER),
       ...pinsAlike(peripheral, [2, 3], 'ground', 'COM', POWER),

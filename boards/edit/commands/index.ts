@@ -1,0 +1,52 @@
+import { addConnector } from './add-connector';
+import { addLead } from './add-lead';
+import { changePin } from './change-pin';
+import { colourWire } from './colour-wire';
+import { markPlug } from './mark-plug';
+import { moveContact } from './move-contact';
+import { noteBuild } from './note-build';
+import { numberConnector } from './number-connector';
+import { placeConnector } from './place-connector';
+import { removeConnector } from './remove-connector';
+import { removeLead } from './remove-lead';
+import { renameBoard } from './rename-board';
+import { renameBuild } from './rename-build';
+import { renameConnector } from './rename-connector';
+import { renameLead } from './rename-lead';
+import { replaceBoard } from './replace-board';
+import { replaceCase } from './replace-case';
+import { seatPlug } from './seat-plug';
+import { setLeadAside } from './set-lead-aside';
+import { splitPlug } from './split-plug';
+import { turnPlug } from './turn-plug';
+import { turnView } from './turn-view';
+import { unseatAll } from './unseat-all';
+import { unseatPlug } from './unseat-plug';
+
+/** Every way to change a build. A command that is not here does not exist. */
+export const COMMANDS = [
+  seatPlug,
+  turnPlug,
+  unseatPlug,
+  unseatAll,
+  addLead,
+  removeLead,
+  renameLead,
+  setLeadAside,
+  moveContact,
+  splitPlug,
+  colourWire,
+  markPlug,
+  renameBuild,
+  noteBuild,
+  turnView,
+  renameBoard,
+  addConnector,
+  removeConnector,
+  renameConnector,
+  placeConnector,
+  numberConnector,
+  changePin,
+  replaceBoard,
+  replaceCase,
+] as const;

@@ -1,0 +1,16 @@
+import { z } from 'zod';
+import { ok } from '../../base/result';
+import { PlaceZ } from '../../document/connector';
+import { IdZ } from '../../document/text';
+import { changeConnector } from '../change';
+import { defineCommand } from '../definition';
+import { connectorName } from '../names';
+
+/** Says where a connector stands on the board and how it is turned. */
+export const placeConnector = defineCommand({
+  name: 'place-connector',
+  args: z.strictObject({ connector: IdZ, place: PlaceZ }),
+  label: (build, { connector }) => `Place ${connectorName(build, connector)}`,
+  apply: (build, { connector: id, place }) =>
+    changeConnector(build, id, (connector) => ok({ ...connector, place })),
+});

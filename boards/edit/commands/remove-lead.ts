@@ -1,0 +1,22 @@
+import { z } from 'zod';
+import { ok, refuse } from '../../base/result';
+import { leadOf } from '../../document/lookup';
+import { IdZ } from '../../document/text';
+import { defineCommand } from '../definition';
+import { leadName } from '../names';
+
+/** Removes a lead and takes its plugs off the board. */
+export const removeLead = defineCommand({
+  name: 'remove-lead',
+  args: z.strictObject({ lead: IdZ }),
+  label: (build, { lead }) => `Remove ${leadName(build, lead)}`,
+  apply: (build, { lead: id }) => {
+    if (leadOf(build, id) === undefined) return refuse({ code: 'unknown-lead', lead: id });
+    return ok({
+      ...build,
+      case: { ...build.case, leads: build.case.leads.filter((lead) => lead.id !== id) },
+      extras: build.extras.filter((lead) => lead.id !== id),
+      seats: build.seats.filter((seat) => seat.lead !== id),
+    });
+  },
+});

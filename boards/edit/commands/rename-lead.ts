@@ -1,0 +1,14 @@
+import { z } from 'zod';
+import { ok } from '../../base/result';
+import { IdZ, NameZ } from '../../document/text';
+import { changeLead } from '../change';
+import { defineCommand } from '../definition';
+import { leadName } from '../names';
+
+/** Gives a lead another name. */
+export const renameLead = defineCommand({
+  name: 'rename-lead',
+  args: z.strictObject({ lead: IdZ, name: NameZ }),
+  label: (build, { lead }) => `Rename ${leadName(build, lead)}`,
+  apply: (build, { lead: id, name }) => changeLead(build, id, (lead) => ok({ ...lead, name })),
+});

@@ -1,0 +1,35 @@
+import { ok, type Result, refuse } from '../../base/result';
+import { type Build, type Seat, SeatZ } from '../../document/build';
+import { LIMITS } from '../../document/limits';
+import { connectorOf, samePlug, seatOf } from '../../document/lookup';
+import { fitSeat } from '../../fit/fit-seat';
+import { changeLead } from '../change';
+import { defineCommand } from '../definition';
+import { findPlug } from '../find';
+import { plugName } from '../names';
+import type { Refusal } from '../refusal';
+import { unaside } from '../set-aside';
+
+/** Puts a plug on a connector, or moves one that sits already. Refuses what geometry refuses. */
+export const seatPlug = defineCommand({
+  name: 'seat-plug',
+  args: SeatZ,
+  label: (build, seat) => `${seatOf(build, seat) ? 'Move' : 'Seat'} ${plugName(build, seat)}`,
+  apply: place,
+});
+
+function place(build: Build, seat: Seat): Result<Build, Refusal> {
+  const plug = findPlug(build, seat);
+  if (!plug.ok) return plug;
+  if (connectorOf(build.board, seat.connector) === undefined)
+    return refuse({ code: 'unknown-connector', connector: seat.connector });
+  const { refusals } = fitSeat(build, seat);
+  if (refusals.length > 0) {
+    const { lead, plug, connector } = seat;
+    return refuse({ code: 'no-fit', lead, plug, connector, refusals });
+  }
+  if (seatOf(build, seat) !== undefined)
+    return ok({ ...build, seats: build.seats.map((other) => (samePlug(other, seat) ? seat : other)) });
+  if (build.seats.length >= LIMITS.seats) return refuse({ code: 'full', what: 'seats', limit: LIMITS.seats });
+  return changeLead({ ...build, seats: [...build.seats, seat] }, seat.lead, (lead) => ok(unaside(lead)));
+}

@@ -1,0 +1,71 @@
+import { listed } from '../base/listed';
+import type { Build } from '../document/build';
+import { connectorName, leadName, plugName } from '../document/names';
+import type { FieldProblem } from '../document/problem';
+import { count } from '../document/shown-value';
+import { refusalWords as fitWords } from '../fit/fit-words';
+import type { Countable, Refusal } from './refusal';
+
+/** Why a command was not carried out, and what would help, in one or two sentences. */
+export function refusalWords(refusal: Refusal, build: Build): string {
+  switch (refusal.code) {
+    case 'invalid':
+      return invalidWords(refusal.fields[0]);
+    case 'unknown-lead':
+      return `There is no lead “${refusal.lead}” in this build.`;
+    case 'unknown-plug':
+      return `${leadName(build, refusal.lead)} has no plug “${refusal.plug}”.`;
+    case 'unknown-hole':
+      return `${plugName(build, refusal)} has no hole\u00a0${refusal.hole}.`;
+    case 'unknown-wire':
+      return `${leadName(build, refusal.lead)} has no wire\u00a0${refusal.wire + 1}.`;
+    case 'unknown-connector':
+      return `There is no connector “${refusal.connector}” on this board.`;
+    case 'unknown-pin':
+      return `${connectorName(build, refusal.connector)} has no position\u00a0${refusal.pin}.`;
+    case 'not-seated':
+      return `${plugName(build, refusal)} does not sit anywhere. Seat it first.`;
+    case 'no-fit':
+      return [
+        `${plugName(build, refusal)} does not fit there on ${connectorName(build, refusal.connector)}.`,
+        ...refusal.refusals.slice(0, 1).map((why) => fitWords(why, build)),
+      ].join(' ');
+    case 'id-taken':
+      return `There is a ${refusal.kind} “${refusal.id}” already. Choose another id.`;
+    case 'no-contact':
+      return refusal.hole === undefined
+        ? `${plugName(build, refusal)} has no contact in any hole.`
+        : `There is no contact in hole\u00a0${refusal.hole} of ${plugName(build, refusal)}.`;
+    case 'hole-blocked':
+      return `Hole\u00a0${refusal.hole} of ${plugName(build, refusal)} is blocked. Choose an empty hole.`;
+    case 'hole-taken':
+      return `Hole\u00a0${refusal.hole} of ${plugName(build, refusal)} has a contact already. Choose an empty hole.`;
+    case 'single-already':
+      return `${plugName(build, refusal)} has a single hole and cannot be split.`;
+    case 'shell':
+      return `${plugName(build, refusal)} is made for one shape of connector and cannot be split into single plugs.`;
+    case 'pins-lost':
+      return `${connectorName(build, refusal.connector)} would lose what is known of ${pins(refusal.pins)}. Choose a numbering that has the same labels.`;
+    case 'full':
+      return `${FULL[refusal.what]} ${count(refusal.limit)}\u00a0${refusal.what}.`;
+  }
+}
+
+const FULL: Readonly<Record<Countable, string>> = {
+  leads: 'A list of leads can hold no more than',
+  connectors: 'A board can hold no more than',
+  seats: 'A build can hold no more than',
+  plugs: 'A lead can hold no more than',
+};
+
+function invalidWords(field: FieldProblem | undefined): string {
+  if (field === undefined) return 'That cannot be kept as it is.';
+  const where = field.path === '' ? 'That' : `“${field.path}”`;
+  return `${where} cannot be kept: it has to be ${field.expected}, and is ${field.found}.`;
+}
+
+function pins(labels: readonly string[]): string {
+  const shown = labels.slice(0, 6);
+  const more = labels.length - shown.length;
+  return `${labels.length === 1 ? 'pin' : 'pins'}\u00a0${listed(more > 0 ? [...shown, `${more}\u00a0more`] : shown)}`;
+}

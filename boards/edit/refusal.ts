@@ -1,0 +1,31 @@
+import type { FieldProblem } from '../document/problem';
+import type { FitRefusal } from '../fit/fit';
+
+/** What a build can only hold so many of. */
+export type Countable = 'leads' | 'connectors' | 'seats' | 'plugs';
+
+/** Why a command was not carried out. Closed: every one has words in refusal-words.ts. */
+export type Refusal =
+  | { readonly code: 'invalid'; readonly fields: readonly FieldProblem[]; readonly more: number }
+  | { readonly code: 'unknown-lead'; readonly lead: string }
+  | { readonly code: 'unknown-plug'; readonly lead: string; readonly plug: string }
+  | { readonly code: 'unknown-hole'; readonly lead: string; readonly plug: string; readonly hole: string }
+  | { readonly code: 'unknown-wire'; readonly lead: string; readonly wire: number }
+  | { readonly code: 'unknown-connector'; readonly connector: string }
+  | { readonly code: 'unknown-pin'; readonly connector: string; readonly pin: string }
+  | { readonly code: 'not-seated'; readonly lead: string; readonly plug: string }
+  | {
+      readonly code: 'no-fit';
+      readonly lead: string;
+      readonly plug: string;
+      readonly connector: string;
+      readonly refusals: readonly FitRefusal[];
+    }
+  | { readonly code: 'id-taken'; readonly kind: 'lead' | 'connector'; readonly id: string }
+  | { readonly code: 'no-contact'; readonly lead: string; readonly plug: string; readonly hole?: string }
+  | { readonly code: 'hole-blocked'; readonly lead: string; readonly plug: string; readonly hole: string }
+  | { readonly code: 'hole-taken'; readonly lead: string; readonly plug: string; readonly hole: string }
+  | { readonly code: 'single-already'; readonly lead: string; readonly plug: string }
+  | { readonly code: 'shell'; readonly lead: string; readonly plug: string }
+  | { readonly code: 'pins-lost'; readonly connector: string; readonly pins: readonly string[] }
+  | { readonly code: 'full'; readonly what: Countable; readonly limit: number };

@@ -1,0 +1,53 @@
+import type { Mm } from '../../../boards/base/units';
+import type { Build } from '../../../boards/document/build';
+import type { Connector } from '../../../boards/document/connector';
+import type { SeatedPlug } from '../../../boards/fit/seated-plug';
+import { type Block, namesOnWay, type Rooms, USUAL_ROOMS } from './block';
+import { rememberedBlock } from './block-memo';
+import type { WayOut } from './frame';
+import type { Measure } from './measure';
+import { plugShapeOf } from './plug-shape';
+import { type RectBuckets, rectBuckets } from './rect-buckets';
+
+/**
+ * The blocks of all connectors. Names begin further out where a plug hangs over the edge, and are left
+ * out on a way where a neighbour stands too near for them: the list beside the canvas has them all.
+ */
+export function blocksOf(
+  connectors: readonly Connector[],
+  seated: ReadonlyMap<Connector, readonly SeatedPlug[]>,
+  view: Build['view'],
+  measure: Measure,
+): readonly Block[] {
+  const wanted = connectors.map((connector) => {
+    const usual = rememberedBlock(connector, view, USUAL_ROOMS, measure);
+    return rememberedBlock(connector, view, roomsBeside(usual, seated.get(connector) ?? []), measure);
+  });
+  const taken = rectBuckets<Connector>();
+  for (const block of wanted) taken.add(block.shell, block.connector);
+  return wanted.map((block) => {
+    const rooms = { before: roomLeft(block, 'before', taken), after: roomLeft(block, 'after', taken) };
+    const kept = rememberedBlock(block.connector, view, rooms, measure);
+    for (const name of kept.names) taken.add(name.box, kept.connector);
+    return kept;
+  });
+}
+
+/** The room that plugs over the edge take before names can begin. */
+function roomsBeside(block: Block, seated: readonly SeatedPlug[]): Rooms {
+  const shell = block.frame.outSpan(block.shell);
+  let before: Mm = 0;
+  let after: Mm = 0;
+  for (const plug of seated) {
+    const body = block.frame.outSpan(plugShapeOf(plug, block).body);
+    before = Math.max(before, shell.from - body.from);
+    after = Math.max(after, body.to - shell.to);
+  }
+  return { before, after };
+}
+
+function roomLeft(block: Block, way: WayOut, taken: RectBuckets<Connector>): Mm | null {
+  const foreign = (connector: Connector) => connector !== block.connector;
+  const meets = namesOnWay(block, way).some((name) => taken.meeting(name.box).some(foreign));
+  return meets ? null : block.rooms[way];
+}

@@ -1,0 +1,60 @@
+import type { Mm } from '../../../boards/base/units';
+import { overlap, type Point, type Rect } from './geometry';
+
+/** Rectangles with something attached, found again by place. */
+export interface RectBuckets<T> {
+  readonly add: (rect: Rect, item: T) => void;
+  /** Everything that shares area with a rectangle, each once, in the order of adding. */
+  readonly meeting: (rect: Rect) => readonly T[];
+  /** Everything whose rectangle holds a point, edges included, in the order of adding. */
+  readonly at: (point: Point) => readonly T[];
+}
+
+interface Entry<T> {
+  readonly order: number;
+  readonly rect: Rect;
+  readonly item: T;
+}
+
+const BUCKET: Mm = 12;
+
+/** A plain grid of buckets: boards are spread evenly enough for it, and it costs nothing to build. */
+export function rectBuckets<T>(): RectBuckets<T> {
+  const buckets = new Map<string, Entry<T>[]>();
+  let count = 0;
+
+  function* keysOf(rect: Rect): Generator<string> {
+    for (let x = Math.floor(rect.x / BUCKET); x <= Math.floor((rect.x + rect.width) / BUCKET); x += 1)
+      for (let y = Math.floor(rect.y / BUCKET); y <= Math.floor((rect.y + rect.height) / BUCKET); y += 1)
+        yield `${x},${y}`;
+  }
+
+  function found(rect: Rect, accept: (entry: Entry<T>) => boolean): readonly T[] {
+    const entries = new Set<Entry<T>>();
+    for (const key of keysOf(rect))
+      for (const entry of buckets.get(key) ?? []) if (accept(entry)) entries.add(entry);
+    return [...entries].sort((a, b) => a.order - b.order).map((entry) => entry.item);
+  }
+
+  return {
+    add: (rect, item) => {
+      const entry = { order: count, rect, item };
+      count += 1;
+      for (const key of keysOf(rect)) {
+        const bucket = buckets.get(key);
+        if (bucket) bucket.push(entry);
+        else buckets.set(key, [entry]);
+      }
+    },
+    meeting: (rect) => found(rect, (entry) => overlap(entry.rect, rect)),
+    at: (point) =>
+      found(
+        { ...point, width: 0, height: 0 },
+        ({ rect }) =>
+          point.x >= rect.x &&
+          point.x <= rect.x + rect.width &&
+          point.y >= rect.y &&
+          point.y <= rect.y + rect.height,
+      ),
+  };
+}

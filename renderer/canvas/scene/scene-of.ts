@@ -1,0 +1,143 @@
+import type { Build } from '../../../boards/document/build';
+import type { Connector } from '../../../boards/document/connector';
+import { type SeatedPlug, seatedPlugs } from '../../../boards/fit/seated-plug';
+import type { Block } from './block';
+import { blocksOf } from './blocks-of';
+import { printOnBody } from './body-print';
+import { flagsOn } from './flags';
+import type { WayOut } from './frame';
+import { grown, type Rect, rectRound, rectRoundAll } from './geometry';
+import { byWay, naturalWay } from './lanes';
+import type { Measure } from './measure';
+import { type Obstacles, obstacles } from './obstacles';
+import { orientationOf, oriented } from './orientation';
+import { type PlugShape, plugShapeOf } from './plug-shape';
+import type { Scene } from './scene';
+import { sleeveOf } from './sleeves';
+import { titleOf } from './titles';
+import {
+  type FlagShape,
+  MOST_SINGLE_WIRES,
+  type SleeveShape,
+  type WiredPlug,
+  type WireShape,
+  wiredPlug,
+} from './wiring';
+
+export interface SceneOptions {
+  readonly view: Build['view'];
+  readonly measure: Measure;
+}
+
+/**
+ * Draws up a build: connectors, plugs, wires, flags and titles in oriented millimetres. Nothing in it
+ * depends on the zoom. Blocks of connectors that have not changed are the same objects as before.
+ */
+export function sceneOf(build: Build, { view, measure }: SceneOptions): Scene {
+  const orientation = orientationOf(view);
+  const seated = new Map<Connector, SeatedPlug[]>();
+  for (const plug of seatedPlugs(build))
+    seated.set(plug.connector, [...(seated.get(plug.connector) ?? []), plug]);
+  const blocks = blocksOf(build.board.connectors, seated, view, measure);
+  const standing = obstacles();
+  for (const block of blocks) addBlock(block, standing);
+
+  const wired = blocks.map((block) =>
+    (seated.get(block.connector) ?? []).map((plug) => wiredPlug(plug, plugShapeOf(plug, block), block)),
+  );
+  const flags: FlagShape[] = [];
+  const wires: WireShape[] = [];
+  const sleeves: SleeveShape[] = [];
+  blocks.forEach((block, index) => {
+    for (const placed of singleWires(block, wired[index] ?? [], standing, measure)) {
+      flags.push(...placed.flags);
+      wires.push(...placed.wires);
+    }
+  });
+  for (const plug of wired.flat()) {
+    if (plug.ends.length <= MOST_SINGLE_WIRES) continue;
+    const placed = sleeveOf(plug, standing, measure);
+    if (placed) sleeves.push(placed.sleeve);
+    flags.push(placed?.flag ?? printOnBody(plug, measure));
+  }
+  const titles = blocks.flatMap((block) => titleOf(block, standing, measure) ?? []);
+  const plugs = wired.flat().map((plug) => plug.shape);
+  const outline = outlineOf(build, orientation);
+  return {
+    build,
+    orientation,
+    outline,
+    bounds: boundsOf(outline, blocks, plugs, flags, titles),
+    blocks,
+    plugs,
+    wires,
+    sleeves,
+    flags,
+    titles,
+  };
+}
+
+function outlineOf(build: Build, orientation: Scene['orientation']): Rect {
+  const { widthMm, depthMm } = build.board.outline;
+  return rectRound([
+    oriented(orientation, { x: 0, y: 0 }),
+    oriented(orientation, { x: widthMm, y: depthMm }),
+  ]);
+}
+
+function boundsOf(
+  outline: Rect,
+  ...boxed: readonly (readonly ({ bounds: Rect } | { box: Rect } | PlugShape)[])[]
+): Rect {
+  const rects = boxed
+    .flat()
+    .map((shape) => ('bounds' in shape ? shape.bounds : 'box' in shape ? shape.box : shape.body));
+  return rectRoundAll([outline, ...rects]) ?? outline;
+}
+
+function addBlock(block: Block, standing: Obstacles): void {
+  const of = block.connector.id;
+  standing.add(block.shell, { kind: 'shell', of });
+  for (const name of block.names) standing.add(name.box, { kind: 'name', of });
+}
+
+/** The wires of small plugs, on the way that is natural to each, or on the other where that is taken. */
+function* singleWires(
+  block: Block,
+  plugs: readonly WiredPlug[],
+  standing: Obstacles,
+  measure: Measure,
+): Generator<{ readonly flags: readonly FlagShape[]; readonly wires: readonly WireShape[] }> {
+  const small = plugs.filter((plug) => plug.ends.length <= MOST_SINGLE_WIRES);
+  const bare = small.filter((plug) => plug.ends.length === 0);
+  const wired = small.filter((plug) => plug.ends.length > 0);
+  const blocked = new Map<WiredPlug, WayOut>();
+  for (const plug of wired) {
+    const way = naturalWay(plug);
+    if (!wayIsFree(plug, way, standing)) blocked.set(plug, way);
+  }
+  const wayOf = (plug: WiredPlug): WayOut => {
+    const natural = blocked.get(plug) ?? naturalWay(plug);
+    const other = natural === 'before' ? 'after' : 'before';
+    return blocked.has(plug) && wayIsFree(plug, other, standing) ? other : natural;
+  };
+  const chosen = new Map(wired.map((plug) => [plug, wayOf(plug)]));
+  for (const group of byWay(wired, (plug) => chosen.get(plug) ?? naturalWay(plug))) {
+    const { flags, wires, stuck } = flagsOn(block, group.plugs, group.way, standing, measure);
+    yield { flags: [...flags, ...stuck.map((plug) => printOnBody(plug, measure))], wires };
+  }
+  yield { flags: bare.map((plug) => printOnBody(plug, measure)), wires: [] };
+}
+
+/** Nothing of another connector stands where the plug's wires and its flag would go. */
+function wayIsFree({ block, shape }: WiredPlug, way: WayOut, standing: Obstacles): boolean {
+  const { frame, connector, reach } = block;
+  const along = frame.alongSpan(shape.body);
+  const shell = frame.outSpan(block.shell);
+  const flagDepth = frame.tall ? 4.5 : 2;
+  const out =
+    way === 'before'
+      ? { from: reach.before - flagDepth, to: shell.from }
+      : { from: shell.to, to: reach.after + flagDepth };
+  return standing.free([grown(frame.rect(along, out), -0.05)], ({ of }) => of !== connector.id);
+}

@@ -1,0 +1,23 @@
+import type { Build } from '../../../boards/document/build';
+import type { Block } from './block';
+import type { Rect } from './geometry';
+import type { Orientation } from './orientation';
+import type { PlugShape } from './plug-shape';
+import type { TitleShape } from './titles';
+import type { FlagShape, SleeveShape, WireShape } from './wiring';
+
+/** The whole drawing as plain shapes in oriented millimetres. */
+export interface Scene {
+  readonly build: Build;
+  readonly orientation: Orientation;
+  /** The board's edge. */
+  readonly outline: Rect;
+  /** Everything that is drawn. */
+  readonly bounds: Rect;
+  readonly blocks: readonly Block[];
+  readonly plugs: readonly PlugShape[];
+  readonly wires: readonly WireShape[];
+  readonly sleeves: readonly SleeveShape[];
+  readonly flags: readonly FlagShape[];
+  readonly titles: readonly TitleShape[];
+}
