@@ -54,9 +54,7 @@ const led =
 
 const resistor =
   (a: string, b: string, ohms: Parameters<typeof parameterAt>[0]): Maker =>
-  ({ id, node, end }) => [
-    { id, kind: 'resistor', a: node(a), b: node(b), ohms: parameterAt(ohms, end) },
-  ];
+  ({ id, node, end }) => [{ id, kind: 'resistor', a: node(a), b: node(b), ohms: parameterAt(ohms, end) }];
 
 /** A port with a device in it: its load, its pull-up, and the junctions that conduct when it is fed backwards. */
 const usbPort: Maker = ({ id, node, state, end }) => {
