@@ -10,7 +10,7 @@ import type { Corner } from './corner';
 import type { Device, Netlist, NodeName } from './device';
 import type { MachineState } from './machine-state';
 import { partDevices } from './part-devices';
-import { pinDevices, type ValueOf } from './pin-devices';
+import { pinDevices, type ValueIn } from './pin-devices';
 
 /** What a machine state can change about an element. */
 export type Factor = 'power' | 'reset' | 'drive' | 'attached';
@@ -73,8 +73,8 @@ function pinElement(node: NodeName, pin: Pin): Element {
     nodes: [node],
     factors: busy ? ['drive'] : [],
     devices: (state, corner) => {
-      const valueOf: ValueOf = (id) => parameterAt(id, corner.board);
-      return stub.flatMap((element, i) => pinDevices(element, `${node}#${i}`, node, state, valueOf));
+      const valueIn: ValueIn = (id) => parameterAt(id, corner.board);
+      return stub.flatMap((element, i) => pinDevices(element, `${node}#${i}`, node, state, valueIn));
     },
   };
 }

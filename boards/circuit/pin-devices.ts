@@ -11,16 +11,16 @@ const RANK: Readonly<Record<SupplyState | 'always', number>> = {
 };
 
 /** The value of a parameter: a pinned one where the sheet states it, else that of the corner. */
-export type ValueOf = (id: ParameterId) => number;
+export type ValueIn = (id: ParameterId) => number;
 
 /** A rail is stiff: what one lead takes does not move it, so every pin sees a source of its own. */
-function railDevice(id: string, rail: RailId, node: NodeName, state: MachineState, valueOf: ValueOf): Device {
+function railDevice(id: string, rail: RailId, node: NodeName, state: MachineState, valueIn: ValueIn): Device {
   const row = RAILS.find((one) => one.id === rail);
   if (!row) throw new Error(`No rail ${rail}`);
   const base = { id, a: node, b: GROUND };
   return RANK[state.supply] >= RANK[row.live]
-    ? { ...base, kind: 'voltage', volts: valueOf(row.volts), ohms: valueOf('rail-ohms') }
-    : { ...base, kind: 'resistor', ohms: valueOf('rail-off-ohms') };
+    ? { ...base, kind: 'voltage', volts: valueIn(row.volts), ohms: valueIn('rail-ohms') }
+    : { ...base, kind: 'resistor', ohms: valueIn('rail-off-ohms') };
 }
 
 function pullsNow(when: PullCondition, state: MachineState): boolean {
@@ -34,33 +34,33 @@ export function pinDevices(
   id: string,
   node: NodeName,
   state: MachineState,
-  valueOf: ValueOf,
+  valueIn: ValueIn,
 ): readonly Device[] {
   switch (element.kind) {
     case 'rail': {
       const inner = `${id}.rail`;
       return [
-        railDevice(inner, element.rail, inner, state, valueOf),
-        { id, kind: 'resistor', a: inner, b: node, ohms: valueOf(element.ohms) },
+        railDevice(inner, element.rail, inner, state, valueIn),
+        { id, kind: 'resistor', a: inner, b: node, ohms: valueIn(element.ohms) },
       ];
     }
     case 'fused-rail': {
       const inner = `${id}.rail`;
       return [
-        railDevice(inner, element.rail, inner, state, valueOf),
+        railDevice(inner, element.rail, inner, state, valueIn),
         {
           id,
           kind: 'fuse',
           a: inner,
           b: node,
-          coldOhms: valueOf(element.coldOhms),
-          tripAmps: valueOf(element.tripAmps),
-          trippedOhms: valueOf(element.trippedOhms),
+          coldOhms: valueIn(element.coldOhms),
+          tripAmps: valueIn(element.tripAmps),
+          trippedOhms: valueIn(element.trippedOhms),
         },
       ];
     }
     case 'ground':
-      return [{ id, kind: 'resistor', a: node, b: GROUND, ohms: valueOf(element.ohms) }];
+      return [{ id, kind: 'resistor', a: node, b: GROUND, ohms: valueIn(element.ohms) }];
     case 'pulls-low':
       return [
         {
@@ -69,7 +69,7 @@ export function pinDevices(
           a: node,
           b: GROUND,
           on: pullsNow(element.when, state),
-          onOhms: valueOf(element.ohms),
+          onOhms: valueIn(element.ohms),
         },
       ];
   }

@@ -17,7 +17,7 @@ export function operatingPoint(equations: Equations): Attempt {
 function withLeaks(equations: Equations, rest: Float64Array): Attempt {
   let attempt: Attempt = { solved: true, values: rest, steps: 0 };
   let steps = 0;
-  for (let exponent = -2; exponent >= -12 && attempt.solved; exponent -= 1) {
+  for (let exponent = -2; exponent >= -15 && attempt.solved; exponent -= 1) {
     attempt = newton(equations, attempt.values, 10 ** exponent, 1);
     steps += attempt.steps;
   }
