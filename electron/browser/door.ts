@@ -99,7 +99,7 @@ function listen(server: ReturnType<typeof createServer>): Promise<number> {
 function makeSignal(): { readonly give: () => void; readonly given: Promise<void> } {
   let give = (): void => undefined;
   const given = new Promise<void>((resolve) => {
-    give = resolve;
+    give = () => resolve();
   });
   return { give, given };
 }
