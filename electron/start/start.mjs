@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
 import { openBrowserWindow } from './browser-window.mjs';
 import { build } from './build.mjs';
@@ -55,7 +56,7 @@ async function openInElectron(binary) {
 /** @returns {Promise<number>} */
 async function openInBrowser() {
   await build(['page', 'door']);
-  const { openBuiltDoor } = await import(inRoot('dist', 'browser-door.mjs'));
+  const { openBuiltDoor } = await import(pathToFileURL(inRoot('dist', 'browser-door.mjs')).href);
   /** @type {import('../browser/door').BrowserDoor} */
   const door = await openBuiltDoor(files);
   const browser = hasScreen() || asked.smoke ? findBrowser() : null;
