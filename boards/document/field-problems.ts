@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { choicesOf, choiceWords, expectedWords } from './expected-words';
+import { isRecord } from './is-record';
 import { nearestOf } from './nearest';
 import { type FieldProblems, ProblemList } from './problem-list';
 import { shownPath, shownText, shownValue } from './shown-value';
@@ -114,8 +115,4 @@ function lengthAllowed(schema: z.ZodArray, length: number): boolean {
     if (check instanceof z.core.$ZodCheckMinLength) return length >= check._zod.def.minimum;
     return true;
   });
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

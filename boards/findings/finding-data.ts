@@ -10,7 +10,6 @@ export interface Meeting {
   readonly plug: PlugRef;
   readonly hole: string;
   /** What the wire ends at, where that is a part of the lead. */
-  readonly part?: string;
   readonly terminal?: string;
   readonly pin: PinRef;
   readonly signal: SignalId;
@@ -38,7 +37,7 @@ export type Ac97Variant = 'supply-on-sense' | 'supply-on-presence' | 'passive';
 export interface FindingData {
   /** A file may hold a seat that geometry refuses. */
   readonly 'seat-impossible': PlugOnConnector & { readonly refusals: readonly FitRefusal[] };
-  /** The label of the missing pin; undefined where the contact hangs over the edge. */
+  /** The label of the missing pin; none where the contact hangs over the edge. */
   readonly 'contact-off-pins': PlugOnConnector & {
     readonly contacts: readonly { readonly hole: string; readonly pin?: string }[];
   };
@@ -47,42 +46,45 @@ export interface FindingData {
     readonly unsure: readonly { readonly pin: string; readonly why: Unsure }[];
   };
 
-  /** "acts" is the job the part would do there instead, where it would do one. */
-  readonly 'wrong-function': PartOnPins & { readonly acts?: Job };
-  readonly 'pair-split': PartOnPins & { readonly jobs: readonly Job[] };
-  readonly 'ports-mixed': PartOnPins & { readonly channels: readonly string[] };
-  readonly reversed: PartOnPins & { readonly effect: 'dark' | 'dead' | 'other-colour' | 'harm' };
-  /** The right seat lies so many cells towards that side of the unturned connector. */
-  readonly shifted: PlugOnConnector & { readonly toward: Side; readonly cells: number };
-  readonly 'switches-exchanged': { readonly power: PlugRef; readonly reset: PlugRef };
-  readonly 'places-exchanged': { readonly first: PlugRef; readonly second: PlugRef };
-
-  readonly 'lead-left-over': PlugOnConnector;
-  readonly 'required-lead-missing': {
-    readonly plug?: PlugRef;
-    readonly job: Job;
-    readonly connector: string;
-  };
-  /** "pins" of the finding are the two pins the plug is too wide for. */
-  readonly 'plug-too-wide': PlugOnConnector & { readonly part: string };
-
-  readonly 'usb-on-1394': PlugOnConnector & { readonly volts: Volts };
-  readonly 'ieee1394-on-usb': PlugOnConnector & { readonly volts: Volts };
+  readonly 'usb-on-1394': PlugOnConnector;
+  readonly 'ieee1394-on-usb': PlugOnConnector;
   readonly 'panel-on-serial': PlugOnConnector & { readonly parts: readonly string[] };
   readonly 'hd-audio-on-ac97': PlugOnConnector & { readonly variant: Ac97Variant };
   readonly 'ac97-on-hd-audio': PlugOnConnector & { readonly presenceGrounded: boolean };
 
-  readonly 'switch-across-supply': PartOnPins & { readonly volts: Volts; readonly other: SignalId };
-  readonly 'led-across-supply': PartOnPins & { readonly volts: Volts };
-  readonly 'led-always-lit': PartOnPins;
-  readonly 'led-on-input': PartOnPins & { readonly job: Job };
-  readonly 'input-held': PartOnPins & { readonly job: Job };
-  readonly 'on-clear-settings': PartOnPins;
-  readonly 'supply-on-wire': PartOnPins & { readonly volts: Volts };
+  /** "other" is the pin's signal that the supply would reach through the part. */
+  readonly 'supply-joined': PartOnPins & { readonly volts: Volts; readonly other: SignalId };
+  readonly 'led-across-supply': PartOnPins & { readonly volts: Volts; readonly lit: boolean };
   readonly 'supply-reversed': PartOnPins & { readonly volts: Volts };
-  readonly 'ground-on-over-current': PartOnPins;
+  readonly 'supply-on-wire': PartOnPins & { readonly volts: Volts };
   readonly 'fan-supply-on-signal': PartOnPins & { readonly volts: Volts };
   readonly 'fan-unpowered': PartOnPins;
+  readonly 'ground-on-over-current': PartOnPins;
   /** A cable with a plug at both ends joins two pins that must not meet. */
   readonly 'pins-joined': { readonly first: Meeting; readonly second: Meeting };
+
+  readonly 'input-held': PartOnPins & { readonly job: Job };
+  readonly 'on-clear-settings': PartOnPins;
+  readonly 'led-on-input': PartOnPins & { readonly job: Job };
+  readonly 'led-always-lit': PartOnPins;
+
+  readonly 'switches-exchanged': { readonly power: PlugRef; readonly reset: PlugRef };
+  readonly 'places-exchanged': { readonly first: PlugRef; readonly second: PlugRef };
+  /** The right seat lies one cell towards that side of the unturned connector. */
+  readonly shifted: PlugOnConnector & { readonly toward: Side };
+  readonly reversed: PartOnPins & { readonly effect: 'dark' | 'dead' | 'other-colour' | 'harm' };
+  /** "acts" is the job the part would do there, where it would do one. */
+  readonly 'pair-split': PartOnPins & { readonly jobs: readonly Job[]; readonly acts?: Job };
+  readonly 'ports-mixed': PartOnPins & { readonly channels: readonly string[] };
+  /** On pins of the right job, but not on the right ones of them. */
+  readonly 'wrong-pins': PartOnPins;
+  readonly 'wrong-function': PartOnPins & { readonly acts?: Job };
+
+  /** The finding's pins are the two that the plug is too wide for. */
+  readonly 'plug-too-wide': PlugOnConnector & { readonly part: string };
+  /** No plug: none of the leads has such a part. */
+  readonly 'required-lead-missing': { readonly plug?: PlugRef; readonly job: Job };
+  readonly 'lead-left-over': PlugOnConnector;
+  readonly 'place-taken': { readonly plug: PlugRef; readonly by: readonly PlugRef[] };
+  readonly 'no-place': { readonly plug: PlugRef; readonly job: Job };
 }

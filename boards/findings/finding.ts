@@ -14,9 +14,9 @@ export interface Remedy {
   readonly command?: Command;
 }
 
-/** One result of a check: codes, ids and data. All prose is in words.ts. */
-export type Finding = {
-  [Code in FindingCode]: {
+/** A finding of one of the given codes: codes, ids and data. All prose is in words.ts. */
+export type FindingOf<Codes extends FindingCode> = {
+  [Code in Codes]: {
     readonly code: Code;
     readonly severity: Severity;
     readonly leads: readonly string[];
@@ -24,4 +24,19 @@ export type Finding = {
     readonly data: FindingData[Code];
     readonly remedies: readonly Remedy[];
   };
-}[FindingCode];
+}[Codes];
+
+/** One result of a check. */
+export type Finding = FindingOf<FindingCode>;
+
+/** The plug or part that a finding is about, by its id in the lead; empty where it is about more than one. */
+function subjectOf({ data }: Finding): string {
+  if ('part' in data) return data.part;
+  return 'plug' in data && data.plug ? data.plug.plug : '';
+}
+
+/** A name for a finding that stays the same as long as it is about the same thing. */
+export function findingId(finding: Finding): string {
+  const pins = finding.pins.map(({ connector, pin }) => `${connector}.${pin}`);
+  return [finding.code, finding.leads.join('+'), subjectOf(finding), pins.join('+')].join(':');
+}

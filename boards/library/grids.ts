@@ -35,3 +35,22 @@ export function rowAfterRow(cols: number, pitchMm: Mm = POWER_PITCH): Grid {
 export function thereAndBack(cols: number, pitchMm: Mm = FINE_PITCH): Grid {
   return { rows: 2, cols, pitchMm, numbering: { scheme: 'u-shaped', from: 'bottom-left' } };
 }
+
+/**
+ * Positions with labels of their own, row by row as seen from above: "A1 A2 . A4". A dot stands where
+ * the grid has no position at all. Every row has as many words as the first.
+ */
+export function labelled(rows: readonly string[], pitchMm: Mm = HEADER_PITCH): Grid {
+  const labels = rows.map((row) =>
+    row
+      .trim()
+      .split(/\s+/)
+      .map((label) => (label === '.' ? null : label)),
+  );
+  return {
+    rows: labels.length,
+    cols: labels[0]?.length ?? 0,
+    pitchMm,
+    numbering: { scheme: 'free', labels },
+  };
+}

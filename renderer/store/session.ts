@@ -3,6 +3,15 @@ import type { PinRef, PlugRef } from '../../boards/document/lookup';
 
 export type Area = 'document' | 'wire';
 
+/** What the shelf beside the canvas lists. */
+export type ShelfTab = 'leads' | 'connectors';
+
+/** What the pointer is over, on the canvas or in a list. */
+export type Hovered =
+  | { readonly kind: 'plug'; readonly plug: PlugRef }
+  | { readonly kind: 'pin'; readonly pin: PinRef }
+  | { readonly kind: 'connector'; readonly connector: string };
+
 /** What the person has pointed at last. Nothing of it is undone or saved. */
 export type Selection =
   | { readonly kind: 'nothing' }

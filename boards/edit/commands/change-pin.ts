@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { PinZ } from '../../document/connector';
+import { connectorName } from '../../document/names';
 import { gridIndex } from '../../document/numbering';
 import { IdZ } from '../../document/text';
 import { changeConnector } from '../change';
 import { defineCommand } from '../definition';
-import { connectorName } from '../names';
 import { inCountingOrder } from '../pin-order';
 
 /** Writes what is known of one pin, in place of what was known. Refuses a pin that the connector has not. */

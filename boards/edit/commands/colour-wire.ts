@@ -2,10 +2,10 @@ import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { WireColourZ } from '../../document/lead';
 import { LIMITS } from '../../document/limits';
+import { leadName } from '../../document/names';
 import { IdZ } from '../../document/text';
 import { changeLead } from '../change';
 import { defineCommand } from '../definition';
-import { leadName } from '../names';
 
 /** Gives a wire, counted from 0 within its lead, another colour, with a stripe or without. */
 export const colourWire = defineCommand({

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
+import { plugName } from '../../document/names';
 import { gridIndex } from '../../document/numbering';
 import { IdZ, LabelZ } from '../../document/text';
 import { changePlug } from '../change';
 import { defineCommand } from '../definition';
-import { plugName } from '../names';
 
 /** Says which hole of a plug has the triangle or the plus; null for none. */
 export const markPlug = defineCommand({

@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { holeState } from '../../document/lookup';
+import { plugName } from '../../document/names';
 import { gridIndex } from '../../document/numbering';
 import { IdZ, LabelZ } from '../../document/text';
 import { changePlug } from '../change';
 import { defineCommand } from '../definition';
-import { plugName } from '../names';
 
 /** The trade's remedy: unlatch a contact and push it into another hole of the same plug, with all its wires. */
 export const moveContact = defineCommand({

@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { NumberingZ } from '../../document/grid';
+import { connectorName } from '../../document/names';
 import { gridIndex } from '../../document/numbering';
 import { IdZ } from '../../document/text';
 import { changeConnector } from '../change';
 import { defineCommand } from '../definition';
-import { connectorName } from '../names';
 import { inCountingOrder } from '../pin-order';
 import { soundBuild } from '../sound';
 

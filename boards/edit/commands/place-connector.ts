@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { ok } from '../../base/result';
 import { PlaceZ } from '../../document/connector';
+import { connectorName } from '../../document/names';
 import { IdZ } from '../../document/text';
 import { changeConnector } from '../change';
 import { defineCommand } from '../definition';
-import { connectorName } from '../names';
 
 /** Says where a connector stands on the board and how it is turned. */
 export const placeConnector = defineCommand({

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { connectorOf } from '../../document/lookup';
+import { connectorName } from '../../document/names';
 import { IdZ } from '../../document/text';
 import { defineCommand } from '../definition';
-import { connectorName } from '../names';
 
 /** Removes a connector from the board, and takes off the plugs that sit on it. */
 export const removeConnector = defineCommand({

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { leadOf } from '../../document/lookup';
+import { leadName } from '../../document/names';
 import { IdZ } from '../../document/text';
 import { defineCommand } from '../definition';
-import { leadName } from '../names';
 
 /** Removes a lead and takes its plugs off the board. */
 export const removeLead = defineCommand({

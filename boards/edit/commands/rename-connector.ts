@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { ok } from '../../base/result';
+import { connectorName } from '../../document/names';
 import { IdZ, LineZ } from '../../document/text';
 import { changeConnector } from '../change';
 import { defineCommand } from '../definition';
-import { connectorName } from '../names';
 
 /** Says what is printed beside a connector and what it is. */
 export const renameConnector = defineCommand({

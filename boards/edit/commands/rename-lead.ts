@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { ok } from '../../base/result';
+import { leadName } from '../../document/names';
 import { IdZ, NameZ } from '../../document/text';
 import { changeLead } from '../change';
 import { defineCommand } from '../definition';
-import { leadName } from '../names';
 
 /** Gives a lead another name. */
 export const renameLead = defineCommand({

@@ -2,11 +2,11 @@ import { ok, type Result, refuse } from '../../base/result';
 import { type Build, type Seat, SeatZ } from '../../document/build';
 import { LIMITS } from '../../document/limits';
 import { connectorOf, samePlug, seatOf } from '../../document/lookup';
+import { plugName } from '../../document/names';
 import { fitSeat } from '../../fit/fit-seat';
 import { changeLead } from '../change';
 import { defineCommand } from '../definition';
 import { findPlug } from '../find';
-import { plugName } from '../names';
 import type { Refusal } from '../refusal';
 import { unaside } from '../set-aside';
 

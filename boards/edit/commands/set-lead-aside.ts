@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { ok } from '../../base/result';
+import { leadName } from '../../document/names';
 import { IdZ } from '../../document/text';
 import { changeLead } from '../change';
 import { defineCommand } from '../definition';
-import { leadName } from '../names';
 import { unaside } from '../set-aside';
 
 /** Says that a lead is left off on purpose, or that it is wanted again. Plugs that sit stay where they are. */

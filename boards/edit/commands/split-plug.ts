@@ -2,10 +2,10 @@ import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { LIMITS } from '../../document/limits';
 import { samePlug } from '../../document/lookup';
+import { plugName } from '../../document/names';
 import { IdZ } from '../../document/text';
 import { changePlug } from '../change';
 import { defineCommand } from '../definition';
-import { plugName } from '../names';
 import { singlesOf } from '../single-plugs';
 
 /** Splits a block into single-hole plugs, one for each contact, so that each wire can go to its own pin. */

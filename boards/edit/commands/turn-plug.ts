@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { refuse } from '../../base/result';
+import { plugName } from '../../document/names';
 import { IdZ } from '../../document/text';
 import { fitSeat } from '../../fit/fit-seat';
 import { defineCommand } from '../definition';
 import { findPlug, findSeat } from '../find';
-import { plugName } from '../names';
 import { turnedSeats } from '../turned-seats';
 import { seatPlug } from './seat-plug';
 

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { ok } from '../../base/result';
 import { samePlug } from '../../document/lookup';
+import { plugName } from '../../document/names';
 import { IdZ } from '../../document/text';
 import { defineCommand } from '../definition';
 import { findSeat } from '../find';
-import { plugName } from '../names';
 
 /** Takes a plug off its pins. */
 export const unseatPlug = defineCommand({

@@ -1,8 +1,8 @@
-import type { Grid } from '../../document/grid';
 import type { Plug, Wire } from '../../document/lead';
 import type { ConnectorType } from '../connector-type';
 import { POWER_CONNECTORS } from '../connectors/power';
 import { FAMILY } from '../families';
+import { labelled, POWER_PITCH } from '../grids';
 import { type LeadType, leadType } from '../lead-type';
 import { plug } from '../plug-and-wires';
 import { supplyColour } from '../supply-colours';
@@ -13,21 +13,13 @@ const COLOURS = 'pins of the connector it serves; wire colours: a table in a web
 interface BoardEnd {
   readonly id: string;
   readonly print: string;
-  readonly holes?: readonly (readonly number[])[];
+  readonly holes?: readonly string[];
 }
 
 const WHOLE: readonly BoardEnd[] = [{ id: 'board', print: '' }];
 
 function boardPlug({ connector }: ConnectorType, end: BoardEnd): Plug {
-  const { holes } = end;
-  const grid: Grid = holes
-    ? {
-        rows: holes.length,
-        cols: holes[0]?.length ?? 1,
-        pitchMm: connector.grid.pitchMm,
-        numbering: { scheme: 'free', labels: holes.map((row) => row.map(String)) },
-      }
-    : connector.grid;
+  const grid = end.holes ? labelled(end.holes, POWER_PITCH) : connector.grid;
   const rib = connector.shroud?.guide;
   return plug(end.id, end.print, grid, { family: connector.family, ...(rib && { rib }) });
 }
@@ -35,7 +27,7 @@ function boardPlug({ connector }: ConnectorType, end: BoardEnd): Plug {
 function wiresOf({ connector }: ConnectorType, ends: readonly BoardEnd[]): Wire[] {
   return connector.pins.flatMap(({ pin, signal }) => {
     const colour = signal && supplyColour(signal);
-    const end = ends.find(({ holes }) => holes === undefined || holes.flat().map(String).includes(pin));
+    const end = ends.find(({ holes }) => holes === undefined || holes.join(' ').split(' ').includes(pin));
     return colour && end ? [{ from: `supply.${pin}`, to: `${end.id}.${pin}`, colour }] : [];
   });
 }
@@ -61,22 +53,8 @@ export const SUPPLY_LEADS: readonly LeadType[] = [
   supplyCable('main-power-cable-24', 'main power cable, 24 pins', 'main-power-24'),
   supplyCable('main-power-cable-20', 'main power cable, 20 pins', 'main-power-20'),
   supplyCable('main-power-cable-20-and-4', 'main power cable, 20 pins and 4', 'main-power-24', [
-    {
-      id: 'twenty',
-      print: '',
-      holes: [
-        [1, 2, 3, 4, 5, 6, 7, 8, 9, 10],
-        [13, 14, 15, 16, 17, 18, 19, 20, 21, 22],
-      ],
-    },
-    {
-      id: 'four',
-      print: '',
-      holes: [
-        [11, 12],
-        [23, 24],
-      ],
-    },
+    { id: 'twenty', print: '', holes: ['1 2 3 4 5 6 7 8 9 10', '13 14 15 16 17 18 19 20 21 22'] },
+    { id: 'four', print: '', holes: ['11 12', '23 24'] },
   ]),
   supplyCable('cpu-power-cable-4', 'CPU power cable, 4 pins', 'cpu-power-2x2', [
     { id: 'board', print: 'CPU' },
@@ -85,22 +63,8 @@ export const SUPPLY_LEADS: readonly LeadType[] = [
     { id: 'board', print: 'CPU' },
   ]),
   supplyCable('cpu-power-cable-4-and-4', 'CPU power cable, 4 pins and 4', 'cpu-power-2x4', [
-    {
-      id: 'first',
-      print: 'CPU',
-      holes: [
-        [1, 2],
-        [5, 6],
-      ],
-    },
-    {
-      id: 'second',
-      print: 'CPU',
-      holes: [
-        [3, 4],
-        [7, 8],
-      ],
-    },
+    { id: 'first', print: 'CPU', holes: ['1 2', '5 6'] },
+    { id: 'second', print: 'CPU', holes: ['3 4', '7 8'] },
   ]),
   supplyCable('card-power-cable-6', 'card power cable, 6 pins', 'card-power-2x3', [
     { id: 'board', print: 'CARD' },
@@ -109,14 +73,7 @@ export const SUPPLY_LEADS: readonly LeadType[] = [
     { id: 'board', print: 'CARD' },
   ]),
   supplyCable('card-power-cable-6-and-2', 'card power cable, 6 pins and 2', 'card-power-2x4', [
-    {
-      id: 'six',
-      print: 'CARD',
-      holes: [
-        [1, 2, 3],
-        [5, 6, 7],
-      ],
-    },
-    { id: 'two', print: '', holes: [[4], [8]] },
+    { id: 'six', print: 'CARD', holes: ['1 2 3', '5 6 7'] },
+    { id: 'two', print: '', holes: ['4', '8'] },
   ]),
 ];

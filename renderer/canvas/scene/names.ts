@@ -15,7 +15,7 @@ export interface NameShape {
   /** Turned to read from bottom to top. */
   readonly upright: boolean;
   /** Where a line begins within the box, in reading direction. */
-  readonly align: 'start' | 'middle' | 'end';
+  readonly align: 'start' | 'center' | 'end';
   readonly box: Rect;
 }
 
@@ -107,7 +107,7 @@ export function namesAlong(
       lines: set,
       sizeMm,
       upright,
-      align: linesRunOut ? (way === 'before' ? nearest : farthest) : 'middle',
+      align: linesRunOut ? (way === 'before' ? nearest : farthest) : 'center',
       box: frame.rect({ from, to: from + alongSize }, outward(way, edge, linesRunOut ? width : height)),
     };
   });

@@ -1,0 +1,36 @@
+const QUOTE = 0x22;
+const BACKSLASH = 0x5c;
+
+/**
+ * Where brackets first stand deeper than the limit; undefined where they never do. A loop over the text,
+ * before anything is built from it: a reader that calls itself would run out of stack.
+ */
+export function tooDeepAt(text: string, limit: number): number | undefined {
+  let depth = 0;
+  for (let at = 0; at < text.length; at++) {
+    switch (text.charCodeAt(at)) {
+      case QUOTE:
+        at = closingQuote(text, at);
+        break;
+      case 0x5b: // [
+      case 0x7b: // {
+        depth += 1;
+        if (depth > limit) return at;
+        break;
+      case 0x5d: // ]
+      case 0x7d: // }
+        depth -= 1;
+    }
+  }
+  return undefined;
+}
+
+/** The quote that ends a string, or the end of a text that never ends it. */
+function closingQuote(text: string, opening: number): number {
+  for (let at = opening + 1; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (code === BACKSLASH) at += 1;
+    else if (code === QUOTE) return at;
+  }
+  return text.length;
+}

@@ -1,0 +1,67 @@
+import { freezeDeep } from '../base/freeze';
+import { ok, type Result, refuse } from '../base/result';
+import { tooDeepAt } from './depth';
+import type { Document } from './document';
+import { fieldProblems } from './field-problems';
+import { FORMATS, type Format } from './formats';
+import { isRecord } from './is-record';
+import { jsonMistake } from './json-mistake';
+import { LIMITS } from './limits';
+import { type Chains, upgrade } from './migrate';
+import { MIGRATIONS } from './migrations';
+import type { OpenProblem } from './problem';
+import { referenceProblems } from './references';
+import { shownValue } from './shown-value';
+import { positionOf } from './text-position';
+
+/**
+ * The text of a file as a frozen document of today's version, or why not. The limits come first, then
+ * the version, then the schema, then that every name in it is the name of something.
+ *
+ * @param text as it was read; a byte order mark may stand at its beginning
+ * @param chains the steps from older versions; only a test has others than the real ones
+ */
+export function parseDocument(text: string, chains: Chains = MIGRATIONS): Result<Document, OpenProblem> {
+  const raw = readJson(text);
+  if (!raw.ok) return raw;
+  const format = formatOf(raw.value);
+  if (!format.ok) return format;
+  const current = upgrade(raw.value, format.value.format, chains);
+  return current.ok ? readDocument(current.value, format.value) : current;
+}
+
+/** The text as plain data, when it is not too large, not too deep and JSON. */
+function readJson(text: string): Result<unknown, OpenProblem> {
+  const limitBytes = LIMITS.fileBytes;
+  // Letters and not bytes: never more than the bytes, which the host has counted already.
+  if (text.length > limitBytes) return refuse({ code: 'too-large', bytes: text.length, limitBytes });
+  const json = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  if (json.trim() === '') return refuse({ code: 'empty' });
+  const deep = tooDeepAt(json, LIMITS.depth);
+  if (deep !== undefined)
+    return refuse({ code: 'too-deep', line: positionOf(json, deep).line, limit: LIMITS.depth });
+  try {
+    return ok(JSON.parse(json));
+  } catch {
+    const { at, detail } = jsonMistake(json);
+    return refuse({ code: 'not-json', ...positionOf(json, at), detail });
+  }
+}
+
+function formatOf(raw: unknown): Result<Format, OpenProblem> {
+  if (!isRecord(raw)) return refuse({ code: 'not-ours', found: shownValue(raw) });
+  const name = Object.hasOwn(raw, 'format') ? raw.format : undefined;
+  const known = FORMATS.find(({ format }) => format === name);
+  if (known !== undefined) return ok(known);
+  const found = name === undefined ? 'no “format”' : `the format ${shownValue(name)}`;
+  return refuse({ code: 'not-ours', found });
+}
+
+function readDocument(raw: unknown, { schema }: Format): Result<Document, OpenProblem> {
+  const fields = fieldProblems(schema, raw);
+  if (fields.fields.length > 0) return refuse({ code: 'invalid', ...fields });
+  const document = schema.parse(raw);
+  const references = referenceProblems(document);
+  if (references.fields.length > 0) return refuse({ code: 'invalid', ...references });
+  return ok(freezeDeep(document));
+}

@@ -1,0 +1,42 @@
+import { couldSuit, verdictOf } from '../fit/match';
+import type { Job } from '../signals/signal';
+import { across } from './across';
+import { isLed, isSwitch, jobAt, type Leg, pairOf, type SeatedPart } from './seated-part';
+
+/** How the wires of a part lie, judged by signals alone. */
+export type Placement = 'right' | 'reversed' | 'ports-mixed' | 'wrong';
+
+/**
+ * The verdict on the wires that lie on pins of known meaning. Unknown pins are no evidence either way,
+ * and wires that meet no pin are told by their plug.
+ */
+export function placementOf(part: SeatedPart): Placement {
+  const verdict = verdictOf(part.kind, knownLegs(part));
+  return verdict === 'unknown' ? 'wrong' : verdict;
+}
+
+/** The wires of a part on pins whose meaning the sheet gives. */
+export function knownLegs({ legs }: SeatedPart): readonly Leg[] {
+  return legs.filter(({ id }) => id !== 'unknown');
+}
+
+/** The wires of a part on known pins that they are not made for, whichever way round. */
+export function wrongLegs(part: SeatedPart): readonly Leg[] {
+  return knownLegs(part).filter((leg) => !couldSuit(part.kind, leg));
+}
+
+/** The jobs whose pins a part's wires lie on. Shared rails and grounds without a job count for none. */
+export function jobsUnder(part: SeatedPart): readonly Job[] {
+  return [...new Set(knownLegs(part).flatMap((leg) => jobAt(leg) ?? []))];
+}
+
+/** The job that a switch or an LED does where its two wires lie; none where it would do nothing. */
+export function actsAs(part: SeatedPart): Job | undefined {
+  const pair = pairOf(part);
+  if (!pair) return undefined;
+  const found = across(...pair);
+  const forward = 'high' in found && found.high === pair[0];
+  if (found.kind === 'input-and-ground' && isSwitch(part.kind))
+    return forward || part.kind.exchangeable !== undefined ? found.job : undefined;
+  return found.kind === 'feed-and-sink' && isLed(part.kind) && forward ? found.job : undefined;
+}

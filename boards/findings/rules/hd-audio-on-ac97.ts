@@ -1,0 +1,44 @@
+import { atPlug, plugOnConnector } from '../about';
+import type { FindingOf } from '../finding';
+import type { Ac97Variant } from '../finding-data';
+import { partsMeeting } from '../job-met';
+import { remediesFor } from '../remedies';
+import type { Rule } from '../rule';
+import type { SeatedPart } from '../seated-part';
+
+/**
+ * An HD audio lead belongs on an HD audio header; the AC'97 header has the same shape and key.
+ *
+ * Good: an HD audio block on an HD audio header.
+ * Bad: on AC'97 with +5 V on pin 7, which the sense wire would meet; on the early order with +5 V on pin 4,
+ * which the panel joins to ground; on a passive header, where jacks are not detected.
+ */
+export const hdAudioOnAc97: Rule<'hd-audio-on-ac97'> = {
+  id: 'hd-audio-on-ac97',
+  source:
+    'Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.3.3, Table 6 and Figure 4; early order: a board manual',
+  explains: ['supply-on-wire', 'places-exchanged', 'wrong-pins', 'wrong-function', 'reversed'],
+  check: (context) =>
+    context.plugs.flatMap((plug): readonly FindingOf<'hd-audio-on-ac97'>[] => {
+      const parts = partsMeeting(plug, ['hd-audio'], ['ac97-audio']);
+      if (parts.length === 0) return [];
+      const variant = variantUnder(parts);
+      return [
+        {
+          code: 'hd-audio-on-ac97',
+          severity: variant === 'passive' ? 'fault' : 'danger',
+          ...atPlug(plug),
+          data: { ...plugOnConnector(plug), variant },
+          remedies: remediesFor(context, plug.ref),
+        },
+      ];
+    }),
+};
+
+function variantUnder(parts: readonly SeatedPart[]): Ac97Variant {
+  const onSupply = parts.flatMap(({ legs }) => legs.filter(({ signal }) => signal.nature === 'supply'));
+  if (onSupply.some(({ terminal }) => terminal.wants.includes('hd-sense-send'))) return 'supply-on-sense';
+  return onSupply.some(({ terminal }) => terminal.wants.includes('hd-presence'))
+    ? 'supply-on-presence'
+    : 'passive';
+}

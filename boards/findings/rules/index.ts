@@ -1,0 +1,74 @@
+import { freezeDeep } from '../../base/freeze';
+import type { Rule } from '../rule';
+import { ac97OnHdAudio } from './ac97-on-hd-audio';
+import { contactOffPins } from './contact-off-pins';
+import { fanSupplyOnSignal } from './fan-supply-on-signal';
+import { fanUnpowered } from './fan-unpowered';
+import { groundOnOverCurrent } from './ground-on-over-current';
+import { hdAudioOnAc97 } from './hd-audio-on-ac97';
+import { ieee1394OnUsb } from './ieee1394-on-usb';
+import { inputHeld } from './input-held';
+import { leadLeftOver } from './lead-left-over';
+import { ledAcrossSupply } from './led-across-supply';
+import { ledAlwaysLit } from './led-always-lit';
+import { ledOnInput } from './led-on-input';
+import { noPlace } from './no-place';
+import { onClearSettings } from './on-clear-settings';
+import { overhang } from './overhang';
+import { pairSplit } from './pair-split';
+import { panelOnSerial } from './panel-on-serial';
+import { pinUnsure } from './pin-unsure';
+import { pinsJoined } from './pins-joined';
+import { placeTaken } from './place-taken';
+import { placesExchanged } from './places-exchanged';
+import { plugTooWide } from './plug-too-wide';
+import { portsMixed } from './ports-mixed';
+import { requiredLeadMissing } from './required-lead-missing';
+import { reversed } from './reversed';
+import { seatImpossible } from './seat-impossible';
+import { shifted } from './shifted';
+import { supplyJoined } from './supply-joined';
+import { supplyOnWire } from './supply-on-wire';
+import { supplyReversed } from './supply-reversed';
+import { switchesExchanged } from './switches-exchanged';
+import { usbOn1394 } from './usb-on-1394';
+import { wrongFunction } from './wrong-function';
+import { wrongPins } from './wrong-pins';
+
+/** Every rule. Within one severity findings are told in this order: what harms first, hints last. */
+export const RULES: readonly Rule[] = freezeDeep([
+  seatImpossible,
+  usbOn1394,
+  ieee1394OnUsb,
+  panelOnSerial,
+  hdAudioOnAc97,
+  ac97OnHdAudio,
+  pinsJoined,
+  supplyJoined,
+  ledAcrossSupply,
+  supplyReversed,
+  supplyOnWire,
+  fanSupplyOnSignal,
+  switchesExchanged,
+  placesExchanged,
+  inputHeld,
+  onClearSettings,
+  groundOnOverCurrent,
+  fanUnpowered,
+  ledAlwaysLit,
+  shifted,
+  reversed,
+  contactOffPins,
+  pairSplit,
+  portsMixed,
+  wrongPins,
+  wrongFunction,
+  plugTooWide,
+  requiredLeadMissing,
+  ledOnInput,
+  pinUnsure,
+  leadLeftOver,
+  placeTaken,
+  overhang,
+  noPlace,
+]);

@@ -1,0 +1,38 @@
+import { atPart, partOnPins } from '../about';
+import { across } from '../across';
+import type { FindingOf } from '../finding';
+import { placementOf } from '../placement';
+import { remediesForPart } from '../remedies';
+import type { Rule } from '../rule';
+import { isLed, pairOf } from '../seated-part';
+
+/**
+ * An LED needs the series resistor that the board puts before its own LED pins, and no bare supply.
+ *
+ * Good: a drive LED between the drive LED pins.
+ * Bad: an LED between a bare +5 V pin and ground: nothing limits its current.
+ */
+export const ledAcrossSupply: Rule<'led-across-supply'> = {
+  id: 'led-across-supply',
+  source:
+    'Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.2.5: the resistor is on the board (from memory)',
+  explains: ['pair-split', 'wrong-pins', 'wrong-function', 'places-exchanged'],
+  check: (context) =>
+    context.parts.flatMap((part): readonly FindingOf<'led-across-supply'>[] => {
+      const pair = pairOf(part);
+      if (!pair || !isLed(part.kind) || placementOf(part) !== 'wrong') return [];
+      const found = across(...pair);
+      if (!('volts' in found)) return [];
+      const below = found.low.signal.nature;
+      if (found.kind === 'supply-and-signal' && below !== 'sink' && below !== 'output') return [];
+      return [
+        {
+          code: 'led-across-supply',
+          severity: 'danger',
+          ...atPart(part),
+          data: { ...partOnPins(part), volts: found.volts, lit: found.high === pair[0] },
+          remedies: remediesForPart(context, part),
+        },
+      ];
+    }),
+};

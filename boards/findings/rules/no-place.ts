@@ -1,0 +1,42 @@
+import { partKindOf } from '../../signals/part-kinds';
+import type { Job } from '../../signals/signal';
+import type { LoosePlug } from '../context';
+import type { FindingOf } from '../finding';
+import { remediesFor } from '../remedies';
+import type { Rule } from '../rule';
+
+/**
+ * A lead that the board has no pins for is good to know about before looking for them.
+ *
+ * Good: a lead set aside.
+ * Bad: a key lock lead and a board without a key lock.
+ */
+export const noPlace: Rule<'no-place'> = {
+  id: 'no-place',
+  source: 'common practice, no source',
+  explains: [],
+  check: (context) =>
+    context.loose.flatMap((loose): readonly FindingOf<'no-place'>[] => {
+      const { ref, lead } = loose;
+      const job = jobOf(loose);
+      const otherEnd = context.build.seats.some((seat) => seat.lead === lead.id);
+      if (lead.setAside || otherEnd || job === undefined) return [];
+      if (context.properSeatsWhenBare(ref).length > 0) return [];
+      return [
+        {
+          code: 'no-place',
+          severity: 'note',
+          leads: [lead.id],
+          pins: [],
+          data: { plug: ref, job },
+          remedies: remediesFor(context, ref),
+        },
+      ];
+    }),
+};
+
+/** The job of the lead's first part; none for a cable. */
+function jobOf({ lead }: LoosePlug): Job | undefined {
+  const [part] = lead.parts;
+  return part && partKindOf(part.kind).job;
+}

@@ -1,0 +1,56 @@
+import type { Joint } from '../../fit/joints';
+import { couldSuit } from '../../fit/match';
+import { partKindOf } from '../../signals/part-kinds';
+import { atPlug, plugOnConnector } from '../about';
+import type { FindingOf } from '../finding';
+import type { Unsure } from '../finding-data';
+import type { Rule } from '../rule';
+
+/** Below this a pin's meaning is hearsay: read in one place, or from memory. */
+const RELIABLE = 0.7;
+
+/**
+ * A wire should lie on a pin whose meaning is known for sure.
+ *
+ * Good: a pin read in the board's manual; a speaker on two pins that sources name the other way round,
+ * since it works both ways.
+ * Bad: a pin that was guessed, or that another source calls something the wire is not made for.
+ */
+export const pinUnsure: Rule<'pin-unsure'> = {
+  id: 'pin-unsure',
+  source: 'common practice, no source',
+  explains: [],
+  check: ({ plugs }) =>
+    plugs.flatMap((plug): readonly FindingOf<'pin-unsure'>[] => {
+      const reasons = new Map<string, Unsure>();
+      for (const joint of plug.joints) {
+        const why = unsureBecause(joint);
+        if (joint.pin && why) reasons.set(joint.pin.pin, why);
+      }
+      if (reasons.size === 0) return [];
+      const unsure = [...reasons].map(([pin, why]) => ({ pin, why }));
+      return [
+        {
+          code: 'pin-unsure',
+          severity: 'doubt',
+          leads: atPlug(plug).leads,
+          pins: unsure.map(({ pin }) => ({ connector: plug.connector.id, pin })),
+          data: { ...plugOnConnector(plug), unsure },
+          remedies: [],
+        },
+      ];
+    }),
+};
+
+function unsureBecause({ pin, part, terminal }: Joint): Unsure | undefined {
+  if (!pin) return undefined;
+  if (pin.signal === undefined || pin.signal === 'unknown') return 'unknown';
+  if (pin.source?.kind === 'guessed') return 'guessed';
+  if (pin.confidence !== undefined && pin.confidence < RELIABLE) return 'low-confidence';
+  if (!part || !terminal) return undefined;
+  const kind = partKindOf(part.kind);
+  const otherwise = pin.alternatives?.some(
+    ({ signal }) => !couldSuit(kind, { terminal, pin: { ...pin, signal } }),
+  );
+  return otherwise ? 'sources-disagree' : undefined;
+}

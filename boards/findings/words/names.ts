@@ -1,0 +1,103 @@
+import { listed } from '../../base/listed';
+import type { Build } from '../../document/build';
+import { connectorOf, leadOf, type PinRef, type PlugRef, pinOf } from '../../document/lookup';
+import { connectorName } from '../../document/names';
+import type { PartKind } from '../../signals/part-kind';
+import { partKindOf } from '../../signals/part-kinds';
+import type { Job } from '../../signals/signal';
+import { type SignalId, signalOf } from '../../signals/signals';
+import type { Meeting } from '../finding-data';
+
+const NBSP = '\u00a0';
+
+/** "pin 6" or "pins 6 and 8". */
+export function pinList(labels: readonly string[]): string {
+  return `${labels.length === 1 ? 'pin' : 'pins'}${NBSP}${listed(labels)}`;
+}
+
+/** "pins 6 and 8 of F_PANEL"; of several headers one after the other. */
+export function pinsOf(build: Build, pins: readonly PinRef[]): string {
+  const byConnector = new Map<string, string[]>();
+  for (const { connector, pin } of pins)
+    byConnector.set(connector, [...(byConnector.get(connector) ?? []), pin]);
+  return listed(
+    [...byConnector].map(([id, labels]) => `${pinList([...new Set(labels)])} of ${connectorName(build, id)}`),
+  );
+}
+
+/** "pin 3 (drive LED −)". */
+export function pinWithJob(build: Build, { connector: id, pin: label }: PinRef): string {
+  const connector = connectorOf(build.board, id);
+  const signal = connector && pinOf(connector, label).signal;
+  return `pin${NBSP}${label} (${signalOf(signal ?? 'unknown').name})`;
+}
+
+export function signalName(id: SignalId): string {
+  return signalOf(id).name;
+}
+
+/** "+5 V", "+12 V", "−12 V". */
+export function voltsText(volts: number): string {
+  return `${volts < 0 ? '−' : '+'}${Math.abs(volts)}${NBSP}V`;
+}
+
+/** The kind of a part of a lead; a finding's part is always there. */
+export function kindOfPart(build: Build, lead: string, part: string): PartKind {
+  const found = leadOf(build, lead)?.parts.find(({ id }) => id === part);
+  if (!found) throw new Error(`No part ${part} in ${lead}`);
+  return partKindOf(found.kind);
+}
+
+/** "its + wire on pin 3 (drive LED −)". */
+export function meetingText(build: Build, part: string, { plug, terminal, pin }: Meeting): string {
+  const wire = kindOfPart(build, plug.lead, part).terminals.find(({ id }) => id === terminal);
+  return `${wire ? wireName(wire.name) : 'one wire'} on ${pinWithJob(build, pin)}`;
+}
+
+/** "the first leg" of a switch, "the + wire" of an LED. */
+export function wireName(terminal: string): string {
+  return /leg|side/.test(terminal) ? `the ${terminal}` : `the ${terminal} wire`;
+}
+
+/** What the pins of a function are called. */
+const JOB_NAMES: Readonly<Record<Job, string>> = {
+  'power-switch': 'power switch',
+  'reset-switch': 'reset',
+  'drive-led': 'drive LED',
+  'power-led': 'power LED',
+  'message-led': 'message LED',
+  speaker: 'speaker',
+  'case-open': 'case-open',
+  'key-lock': 'key lock',
+  sensor: 'temperature sensor',
+  'clear-settings': 'clear-settings',
+  usb2: 'USB 2.0',
+  usb3: 'USB 3',
+  'usb-c': 'USB Type-C',
+  ieee1394: '1394',
+  serial: 'serial',
+  'hd-audio': 'HD audio',
+  'ac97-audio': 'AC’97 audio',
+  fan: 'fan',
+  'main-power': 'main power',
+  'cpu-power': 'CPU power',
+  'card-power': 'graphics card power',
+  'drive-power': 'drive power',
+  'sata-data': 'SATA data',
+};
+
+export function jobName(job: Job): string {
+  return JOB_NAMES[job];
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Which lead and plug, as a person calls it: the lead's name, and the plug's print where the lead has more than one. */
+export function plugText(build: Build, ref: PlugRef): string {
+  const lead = leadOf(build, ref.lead);
+  if (!lead) return ref.lead;
+  const plug = lead.plugs.find(({ id }) => id === ref.plug);
+  return lead.plugs.length > 1 && plug?.print ? `${lead.name} (${plug.print})` : lead.name;
+}

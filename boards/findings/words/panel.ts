@@ -1,0 +1,177 @@
+import { listed } from '../../base/listed';
+import type { Build } from '../../document/build';
+import { connectorName } from '../../document/names';
+import type { Job } from '../../signals/signal';
+import type { FindingOf } from '../finding';
+import type { PartOnPins } from '../finding-data';
+import type { Said, WordsFor } from './finding-words';
+import { capital, jobName, kindOfPart, meetingText, pinsOf, plugText, signalName, voltsText } from './names';
+
+const THERE: Readonly<Partial<Record<Job, string>>> = {
+  'power-switch': 'would start the machine, and switch it off after a long press',
+  'reset-switch': 'would reset the machine',
+  'case-open': 'would report an open case',
+  'key-lock': 'would lock the keyboard',
+  'clear-settings': 'would clear the settings',
+  'drive-led': 'would show drive activity',
+  'power-led': 'would show whether the machine is on',
+  'message-led': 'would show messages',
+};
+
+const HELD: Readonly<Partial<Record<Job, Pick<Said, 'title'> & { readonly because: string }>>> = {
+  'power-switch': {
+    title: 'The machine would start by itself and go off again after some seconds.',
+    because:
+      'It holds the power switch input like a finger on the button; four seconds or more force the machine off',
+  },
+  'reset-switch': {
+    title: 'The machine would stay in reset.',
+    because: 'It holds the reset input like a finger on the button: fans may turn, and nothing else starts',
+  },
+  'case-open': {
+    title: 'The board would report an open case all the time.',
+    because: 'It joins the case-open input to ground like the switch in the lid',
+  },
+};
+
+/** Switches, LEDs, speakers: parts with two wires. */
+export const PANEL_WORDS: WordsFor<
+  | 'input-held'
+  | 'on-clear-settings'
+  | 'led-on-input'
+  | 'led-always-lit'
+  | 'led-across-supply'
+  | 'supply-joined'
+  | 'switches-exchanged'
+  | 'places-exchanged'
+  | 'reversed'
+  | 'pair-split'
+  | 'wrong-function'
+  | 'wrong-pins'
+  | 'panel-on-serial'
+> = {
+  'input-held': (finding, build) => {
+    const held = HELD[finding.data.job];
+    return {
+      title: held?.title ?? `The ${jobName(finding.data.job)} input would be held all the time.`,
+      reason: `${where(finding, build)} ${held?.because ?? 'It joins that input to ground'}.`,
+    };
+  },
+
+  'on-clear-settings': (finding, build) => ({
+    title: 'The board would lose its settings, or not start at all.',
+    reason: `${where(finding, build)} These are the pins that clear the settings, not pins for a lead.`,
+  }),
+
+  'led-on-input': (finding, build) => ({
+    title: `The ${jobName(finding.data.job)} input might be held by the LED.`,
+    reason: `${where(finding, build)} Whether the LED pulls the input low enough depends on the board’s resistors.`,
+  }),
+
+  'led-always-lit': (finding, build) => ({
+    title: `${partName(finding, build)} would be lit all the time and show nothing.`,
+    reason: `${where(finding, build)} Its − has to be on the pin that the board switches, not on ground.`,
+  }),
+
+  'led-across-supply': (finding, build) => ({
+    title: finding.data.lit
+      ? `${partName(finding, build)} would burn out.`
+      : `${partName(finding, build)} would stay dark and could be damaged.`,
+    reason: `${where(finding, build)} On ${voltsText(finding.data.volts)} there is no resistor before it, as there is on the board’s LED pins.`,
+  }),
+
+  'supply-joined': (finding, build) => {
+    const { volts, other } = finding.data;
+    const supply = voltsText(volts);
+    const pressed = kindOf(finding, build).path !== 'low-resistance';
+    const when = pressed ? ' when it is pressed' : '';
+    const kind = kindOf(finding, build);
+    const through = kind.path === 'load' || kind.job.endsWith('-led') ? '' : when;
+    return {
+      title:
+        other === 'ground'
+          ? `${partName(finding, build)} would short ${supply} to ground${through}.`
+          : `${partName(finding, build)} would put ${supply} on a pin for ${signalName(other)}${through}.`,
+      reason: `${where(finding, build)} Thin wires melt and pins die from that.`,
+    };
+  },
+
+  'switches-exchanged': ({ data: { power, reset }, pins }, build) => ({
+    title: 'The power button would reset the machine, and the reset button would start it.',
+    reason: `${plugText(build, power)} and ${plugText(build, reset)} are in each other’s place on ${pinsOf(build, pins)}.`,
+  }),
+
+  'places-exchanged': ({ data: { first, second }, pins }, build) => ({
+    title: `${plugText(build, first)} and ${plugText(build, second)} are in each other’s place.`,
+    reason: `They are on ${pinsOf(build, pins)}, each on the other’s pins.`,
+  }),
+
+  reversed: (finding, build) => {
+    const name = partName(finding, build);
+    const titles = {
+      dark: `${name} would stay dark.`,
+      dead: `${name} would not work.`,
+      'other-colour': `${name} would show its other colour first.`,
+      harm: `${name} would be fed the wrong way round.`,
+    };
+    return {
+      title: titles[finding.data.effect],
+      reason: `${where(finding, build)} It is the wrong way round.`,
+    };
+  },
+
+  'pair-split': (finding, build) => {
+    const { acts } = finding.data;
+    const name = partName(finding, build);
+    const reason = `${where(finding, build)} That is half of one pair and half of another.`;
+    if (acts === undefined) return { title: `${name} would do nothing.`, reason };
+    return acts === kindOf(finding, build).job
+      ? { title: `${name} would work, but on another lead’s pin.`, reason }
+      : { title: `${name} ${THERE[acts] ?? `would act as ${jobName(acts)}`}.`, reason };
+  },
+
+  'wrong-function': (finding, build) => {
+    const { acts } = finding.data;
+    const kind = kindOf(finding, build);
+    const does = acts === undefined ? 'would not work' : (THERE[acts] ?? `would act as ${jobName(acts)}`);
+    return {
+      title:
+        kind.job === 'clear-settings'
+          ? 'The cap is not on its jumper.'
+          : `${partName(finding, build)} ${does}.`,
+      reason: `${where(finding, build)} It is made for ${jobName(kind.job)} pins.`,
+    };
+  },
+
+  'wrong-pins': (finding, build) => ({
+    title: `${partName(finding, build)} would not work.`,
+    reason: `${where(finding, build)} The header is the right one, the pins are not.`,
+  }),
+
+  'panel-on-serial': ({ severity, data: { plug, connector } }, build) => ({
+    title:
+      severity === 'danger'
+        ? `The serial port would drive ${plugText(build, plug)}, and its LEDs could be damaged.`
+        : `${plugText(build, plug)} would do nothing on the serial port.`,
+    reason: `${connectorName(build, connector)} is a serial header: it has the same missing pin as a panel header, but its lines swing to both sides of ground.`,
+  }),
+};
+
+type OfPart = Pick<FindingOf<'wrong-function'>, 'leads'> & { readonly data: PartOnPins };
+
+function kindOf({ leads: [lead = ''], data }: OfPart, build: Build) {
+  return kindOfPart(build, lead, data.part);
+}
+
+function partName(finding: OfPart, build: Build): string {
+  return `The ${kindOf(finding, build).name}`;
+}
+
+/** "POWER SW has the first leg on pin 5 (ground) and the second leg on pin 7 (reset) of F_PANEL." */
+function where({ leads: [lead = ''], data: { part, meetings } }: OfPart, build: Build): string {
+  const [first] = meetings;
+  if (!first) return '';
+  const headers = [...new Set(meetings.map(({ pin }) => connectorName(build, pin.connector)))];
+  const wires = meetings.map((meeting) => meetingText(build, part, meeting));
+  return `${capital(plugText(build, { lead, plug: first.plug.plug }))} has ${listed(wires)} of ${listed(headers)}.`;
+}

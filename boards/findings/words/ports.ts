@@ -1,0 +1,97 @@
+import { listed } from '../../base/listed';
+import { connectorName } from '../../document/names';
+import type { WordsFor } from './finding-words';
+import { kindOfPart, meetingText, pinsOf, pinWithJob, plugText, voltsText } from './names';
+
+/** USB, 1394, audio and fans: leads of more than two wires, and cables. */
+export const PORT_WORDS: WordsFor<
+  | 'usb-on-1394'
+  | 'ieee1394-on-usb'
+  | 'hd-audio-on-ac97'
+  | 'ac97-on-hd-audio'
+  | 'supply-reversed'
+  | 'supply-on-wire'
+  | 'fan-supply-on-signal'
+  | 'fan-unpowered'
+  | 'ground-on-over-current'
+  | 'ports-mixed'
+  | 'pins-joined'
+> = {
+  'usb-on-1394': ({ data: { plug, connector } }, build) => ({
+    title: `+12\u00a0V would reach ${plugText(build, plug)} and could destroy what is plugged in.`,
+    reason: `${connectorName(build, connector)} is a 1394 header. It has the shape and the missing pin of a USB header, and +12\u00a0V where USB has ground.`,
+  }),
+
+  'ieee1394-on-usb': ({ data: { plug, connector } }, build) => ({
+    title: `The USB supply would reach the data wires of ${plugText(build, plug)} and could destroy port or device.`,
+    reason: `${connectorName(build, connector)} is a USB header. It has the shape and the missing pin of a 1394 header, and +5\u00a0V where 1394 has data.`,
+  }),
+
+  'hd-audio-on-ac97': ({ data: { plug, connector, variant } }, build) => {
+    const header = connectorName(build, connector);
+    switch (variant) {
+      case 'supply-on-sense':
+        return {
+          title: `+5\u00a0V would reach the sense wire of ${plugText(build, plug)}.`,
+          reason: `${header} is an AC’97 header with its supply on pin\u00a07, where an HD audio lead has the sense wire. With a jack in, it goes on to the return pins.`,
+        };
+      case 'supply-on-presence':
+        return {
+          title: `+5\u00a0V would run through the presence wire of ${plugText(build, plug)} to ground.`,
+          reason: `${header} is an early AC’97 header with its supply on pin\u00a04, which an HD audio panel joins to ground, some of them without a resistor.`,
+        };
+      case 'passive':
+        return {
+          title: `The jacks of ${plugText(build, plug)} would not be detected.`,
+          reason: `${header} is an AC’97 header: it has no sense pins. The rear output may stay silent or never go silent.`,
+        };
+    }
+  },
+
+  'ac97-on-hd-audio': ({ data: { plug, connector, presenceGrounded } }, build) => ({
+    title: `The jacks of ${plugText(build, plug)} would not be detected.`,
+    reason: `${connectorName(build, connector)} expects an HD audio lead: an AC’97 lead brings no sense wires.${
+      presenceGrounded
+        ? ' Its ground wire on the presence pin makes the board believe that an HD panel is there.'
+        : ''
+    }`,
+  }),
+
+  'supply-reversed': ({ leads: [lead = ''], data: { part, meetings, volts } }, build) => ({
+    title: `Whatever is plugged into the ${kindOfPart(build, lead, part).name} would be fed ${voltsText(volts)} backwards.`,
+    reason: `It has ${listed(meetings.map((meeting) => meetingText(build, part, meeting)))}: supply and ground are in each other’s place.`,
+  }),
+
+  'supply-on-wire': ({ leads: [lead = ''], data: { part, meetings, volts } }, build) => ({
+    title: `${voltsText(volts)} would reach a wire of the ${kindOfPart(build, lead, part).name} that is not made for it.`,
+    reason: `It has ${listed(meetings.map((meeting) => meetingText(build, part, meeting)))}.`,
+  }),
+
+  'fan-supply-on-signal': ({ data: { part, meetings, volts } }, build) => ({
+    title: `${voltsText(volts)} would reach a wire of the fan that is not made for it.`,
+    reason: `The fan has ${listed(meetings.map((meeting) => meetingText(build, part, meeting)))}. Fan and header could be damaged.`,
+  }),
+
+  'fan-unpowered': ({ data: { part, meetings } }, build) => ({
+    title: 'The fan would not turn.',
+    reason: `It has ${listed(meetings.map((meeting) => meetingText(build, part, meeting)))}. It needs ground and +12\u00a0V.`,
+  }),
+
+  'ground-on-over-current': ({ data: { part, meetings } }, build) => ({
+    title: 'The board would report a short that is none, and switch the ports or itself off.',
+    reason: `The lead has ${listed(meetings.map((meeting) => meetingText(build, part, meeting)))}. Take that wire out of the plug, or choose another header.`,
+  }),
+
+  'ports-mixed': ({ leads: [lead = ''], pins, data: { part, channels } }, build) => ({
+    title: `The ${kindOfPart(build, lead, part).name} would not work.`,
+    reason: `Its wires are on pins of ports ${listed(channels)}: ${pinsOf(build, pins)}.`,
+  }),
+
+  'pins-joined': ({ severity, data: { first, second } }, build) => ({
+    title:
+      severity === 'danger'
+        ? 'A wire of the cable would short a supply.'
+        : 'A wire of the cable would hold a pin at ground.',
+    reason: `It joins ${pinWithJob(build, first.pin)} of ${connectorName(build, first.pin.connector)} and ${pinWithJob(build, second.pin)} of ${connectorName(build, second.pin.connector)}.`,
+  }),
+};

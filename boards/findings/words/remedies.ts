@@ -1,0 +1,44 @@
+import type { Build, Seat } from '../../document/build';
+import { type PinRef, type PlugRef, seatOf } from '../../document/lookup';
+import { pinsUnderSeat } from '../about';
+import { pinsOf, plugText } from './names';
+
+/** The right place of a plug: by its pins, or by turning where the pins are the same. */
+export function moveText(build: Build, ref: PlugRef, to: Seat): string {
+  const now = seatOf(build, ref);
+  const pins = pinsUnderSeat(build, to);
+  const there = pinsOf(build, pins);
+  if (!now) return `Seat ${plugText(build, ref)} on ${there}.`;
+  return samePins(pinsUnderSeat(build, now), pins)
+    ? `Turn ${plugText(build, ref)} round on ${there}.`
+    : `Move ${plugText(build, ref)} to ${there}.`;
+}
+
+export function clearText(build: Build, ref: PlugRef, other: PlugRef): string {
+  return `Take ${plugText(build, other)} off first: it sits where ${plugText(build, ref)} belongs.`;
+}
+
+export function takeOffText(build: Build, ref: PlugRef): string {
+  return `Take ${plugText(build, ref)} off: this board has no free place for it.`;
+}
+
+export function leaveOffText(build: Build, ref: PlugRef): string {
+  return `Set ${plugText(build, ref)} aside, tied back so that it touches nothing.`;
+}
+
+export function moveContactText({ from, to }: { readonly from: string; readonly to: string }): string {
+  return `Unlatch the contact in hole\u00a0${from} of the plug and push it into hole\u00a0${to}.`;
+}
+
+export function splitText(build: Build, ref: PlugRef): string {
+  return `Take ${plugText(build, ref)} apart into single-hole plugs.`;
+}
+
+export function adapterText(): string {
+  return 'Or use an adapter from the wide plug to two neighbouring pins.';
+}
+
+function samePins(some: readonly PinRef[], others: readonly PinRef[]): boolean {
+  const names = (pins: readonly PinRef[]) => pins.map(({ connector, pin }) => `${connector}.${pin}`).sort();
+  return names(some).join() === names(others).join();
+}

@@ -1,0 +1,64 @@
+import { z } from 'zod';
+import { SEVERITIES } from '../../boards/findings/finding';
+
+/**
+ * What `leadwright check --json` prints. Stable: within version 1 fields may be added, and none is
+ * removed, renamed or given another meaning.
+ */
+const SeverityZ = z.enum(SEVERITIES);
+const KindZ = z.enum(['build', 'board', 'case']);
+
+const FindingZ = z.strictObject({
+  /** Which rule; a word that does not change. */
+  code: z.string(),
+  severity: SeverityZ,
+  /** What is wrong, and what it would do, in words. The words may change. */
+  title: z.string(),
+  reason: z.string(),
+  /** What can be done about it, the best first. */
+  remedies: z.array(z.string()),
+  leads: z.array(z.string()),
+  pins: z.array(z.strictObject({ connector: z.string(), pin: z.string() })),
+});
+
+/** A build whose wiring was checked. */
+const CheckedZ = z.strictObject({
+  file: z.string(),
+  outcome: z.literal('checked'),
+  kind: z.literal('build'),
+  name: z.string(),
+  findings: z.array(FindingZ),
+});
+
+/** A board or case sheet: well formed, and nothing in it is wired. */
+const WellFormedZ = z.strictObject({
+  file: z.string(),
+  outcome: z.literal('well-formed'),
+  kind: KindZ.exclude(['build']),
+  name: z.string(),
+});
+
+const RefusedZ = z.strictObject({
+  file: z.string(),
+  outcome: z.literal('refused'),
+  /** Why, as a word that does not change: "not-found", "not-json", "invalid" ... */
+  code: z.string(),
+  title: z.string(),
+  lines: z.array(z.string()),
+  advice: z.string(),
+  /** The places in the file that are not as they should be; empty where it is not about places. */
+  fields: z.array(z.strictObject({ path: z.string(), expected: z.string(), found: z.string() })),
+});
+
+export const FileReportZ = z.discriminatedUnion('outcome', [CheckedZ, WellFormedZ, RefusedZ]);
+
+export const CheckReportZ = z.strictObject({
+  format: z.literal('leadwright/check-report'),
+  version: z.literal(1),
+  /** In the order in which they were named. */
+  files: z.array(FileReportZ),
+});
+
+export type CheckReport = z.infer<typeof CheckReportZ>;
+export type FileReport = z.infer<typeof FileReportZ>;
+export type Refused = z.infer<typeof RefusedZ>;

@@ -1,0 +1,56 @@
+import { analyse } from '../../boards/analyse';
+import type { Build } from '../../boards/document/build';
+import { parseDocument } from '../../boards/document/parse';
+import type { OpenProblem } from '../../boards/document/problem';
+import { type OpenWords, openProblemWords } from '../../boards/document/problem-words';
+import { wordsOf } from '../../boards/findings/words';
+import { DISK } from '../host/file-system';
+import { readTextFile } from '../host/read-file';
+import type { CheckReport, FileReport, Refused } from './check-report';
+import { readProblemWords } from './read-words';
+
+/** Checks each file on its own: one that cannot be read does not stop the rest. */
+export async function check(files: readonly string[]): Promise<CheckReport> {
+  const reports: FileReport[] = [];
+  for (const file of files) reports.push(await checkFile(file));
+  return { format: 'leadwright/check-report', version: 1, files: reports };
+}
+
+async function checkFile(file: string): Promise<FileReport> {
+  const found = await readTextFile(DISK, file);
+  if (!found.ok) return refused(file, found.problem.code, readProblemWords(found.problem, file), []);
+  const parsed = parseDocument(found.value.text);
+  if (!parsed.ok) {
+    const { problem } = parsed;
+    return refused(file, problem.code, openProblemWords(problem, file), fieldsOf(problem));
+  }
+  const document = parsed.value;
+  switch (document.format) {
+    case 'leadwright/build':
+      return { file, outcome: 'checked', kind: 'build', name: document.name, findings: findingsIn(document) };
+    case 'leadwright/board':
+      return { file, outcome: 'well-formed', kind: 'board', name: document.name };
+    case 'leadwright/case':
+      return { file, outcome: 'well-formed', kind: 'case', name: document.name };
+  }
+}
+
+function findingsIn(build: Build): Extract<FileReport, { outcome: 'checked' }>['findings'] {
+  return analyse(build).findings.map((finding) => ({
+    code: finding.code,
+    severity: finding.severity,
+    ...wordsOf(finding, build),
+    remedies: finding.remedies.map(({ text }) => text),
+    leads: [...finding.leads],
+    pins: finding.pins.map(({ connector, pin }) => ({ connector, pin })),
+  }));
+}
+
+function refused(file: string, code: string, words: OpenWords, fields: Refused['fields']): Refused {
+  const { title, lines, advice } = words;
+  return { file, outcome: 'refused', code, title, lines: [...lines], advice, fields };
+}
+
+function fieldsOf(problem: OpenProblem): Refused['fields'] {
+  return problem.code === 'invalid' ? problem.fields.map((field) => ({ ...field })) : [];
+}

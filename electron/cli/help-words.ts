@@ -1,0 +1,15 @@
+export const HELP = `Leadwright: the leads of a case on the right pins of a board, checked before power.
+
+  leadwright check FILE... [--json]   check builds; board and case sheets for their form only
+  leadwright schema KIND              print the JSON Schema of build, board or case
+  leadwright --help, --version
+
+--json prints a report for programs; its form is in DEVELOPERS.md.
+A file name that begins with a hyphen goes after --.
+
+Exit status: 0 nothing worse than a doubt, 1 a fault or a danger was found,
+2 a file or an argument could not be used, 70 a mistake of Leadwright's own.
+
+A finding says what the sheets know. The board's own manual and a qualified person have
+the last word. Work with the mains plug pulled and never open a power supply.
+`;

@@ -1,0 +1,47 @@
+import { jsonSchemaOf } from '../../boards/document/json-schema';
+import { BUILT } from '../built';
+import { check } from './check';
+import { EXIT, type ExitCode, exitCodeOf } from './exit-code';
+import { HELP } from './help-words';
+import { reportText } from './report-words';
+import { type Request, requestFrom } from './request';
+import { paintFor, visible, visibleJson } from './terminal';
+
+const { env, stderr, stdout } = process;
+
+async function run(request: Request): Promise<ExitCode> {
+  switch (request.command) {
+    case 'help':
+      stdout.write(HELP);
+      return EXIT.fine;
+    case 'version':
+      stdout.write(`${BUILT.version}\n`);
+      return EXIT.fine;
+    case 'schema':
+      stdout.write(`${JSON.stringify(jsonSchemaOf(request.kind), null, 2)}\n`);
+      return EXIT.fine;
+    case 'check': {
+      const report = await check(request.files);
+      if (request.json) stdout.write(`${visibleJson(report)}\n`);
+      for (const file of request.json ? [] : report.files) {
+        const stream = file.outcome === 'refused' ? stderr : stdout;
+        stream.write(reportText(file, paintFor(stream, env)));
+      }
+      return exitCodeOf(report);
+    }
+  }
+}
+
+// Whoever reads our output may have seen enough: `leadwright check ... | head`.
+for (const stream of [stdout, stderr]) stream.on('error', () => undefined);
+
+const request = requestFrom(process.argv.slice(2));
+if (request.ok) {
+  process.exitCode = await run(request.value).catch((thrown) => {
+    stderr.write(`Leadwright made a mistake of its own: ${visible(String(thrown))}\nPlease report it.\n`);
+    return EXIT.ownBug;
+  });
+} else {
+  stderr.write(`${visible(request.problem)}\nleadwright --help shows what there is.\n`);
+  process.exitCode = EXIT.badInput;
+}

@@ -1,0 +1,58 @@
+import { parseArgs } from 'node:util';
+import { ok, type Result, refuse } from '../../boards/base/result';
+import type { DocumentKind } from '../../boards/document/document';
+
+/** What a command line asks for. */
+export type Request =
+  | { readonly command: 'check'; readonly files: readonly string[]; readonly json: boolean }
+  | { readonly command: 'schema'; readonly kind: DocumentKind }
+  | { readonly command: 'help' }
+  | { readonly command: 'version' };
+
+const KINDS = ['build', 'board', 'case'] as const satisfies readonly DocumentKind[];
+
+/** The request, or in a sentence what was expected instead. */
+export function requestFrom(args: readonly string[]): Result<Request, string> {
+  const parsed = readArguments(args);
+  if (!parsed.ok) return parsed;
+  const { values, positionals } = parsed.value;
+  const [command, ...rest] = positionals;
+  if (values.help || command === 'help' || args.length === 0) return ok({ command: 'help' });
+  if (values.version) return ok({ command: 'version' });
+  if (command === 'check') return checkRequest(rest, values.json);
+  if (command === 'schema') return schemaRequest(rest);
+  return refuse(`Expected the command “check” or “schema”, found “${command}”.`);
+}
+
+function checkRequest(files: readonly string[], json: boolean): Result<Request, string> {
+  if (files.length === 0) return refuse('Expected at least one file after “check”.');
+  return ok({ command: 'check', files, json });
+}
+
+function schemaRequest(rest: readonly string[]): Result<Request, string> {
+  const [named] = rest;
+  const kind = KINDS.find((each) => each === named);
+  if (kind !== undefined && rest.length === 1) return ok({ command: 'schema', kind });
+  const found = rest.length === 0 ? 'nothing' : `“${rest.join(' ')}”`;
+  return refuse(`Expected “build”, “board” or “case” after “schema”, found ${found}.`);
+}
+
+const OPTIONS = {
+  json: { type: 'boolean', default: false },
+  help: { type: 'boolean', short: 'h', default: false },
+  version: { type: 'boolean', default: false },
+} as const;
+
+function readArguments(args: readonly string[]) {
+  try {
+    return ok(parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true, strict: true }));
+  } catch (thrown) {
+    // parseArgs tells of an unknown option by throwing, and nothing else of it can fail.
+    const option = args.find((arg) => arg.startsWith('-') && !isKnown(arg));
+    return refuse(`There is no option “${option ?? thrown}”.`);
+  }
+}
+
+function isKnown(option: string): boolean {
+  return option === '-h' || (option.startsWith('--') && Object.hasOwn(OPTIONS, option.slice(2)));
+}

@@ -1,0 +1,45 @@
+import { basename } from 'node:path';
+import { documentCalls } from './document-calls';
+import { folderCalls } from './folder-calls';
+import type { Host } from './host';
+import type { HostCalls } from './host-calls';
+import { recoveryCalls } from './recovery-calls';
+
+/** The handlers of a machine: what its doors share, and what they do differently. */
+export function hostCalls(host: Host): HostCalls {
+  const { door, handles, settings } = host;
+  return {
+    about: async () => {
+      // The first call of every page, also of one that was loaded again.
+      host.recovery.beginPage();
+      return {
+        version: host.version,
+        platform: host.platform,
+        door: door.kind,
+        dialogs: door.dialogs,
+        toOpen: host.toOpen.map(handles.give),
+      };
+    },
+    chooseOpen: async () => {
+      const path = await door.chooseOpen();
+      return path === null ? null : handles.give(path);
+    },
+    chooseSave: async ({ suggested }) => {
+      const path = await door.chooseSave(suggested);
+      // The system's dialog has already asked whether to replace a file that is there.
+      return path === null ? null : { handle: handles.give(path), name: basename(path), exists: false };
+    },
+    readSettings: () => settings.read(),
+    writeSettings: async (chosen) => {
+      await settings.change(() => chosen);
+      return undefined;
+    },
+    showState: async (state) => {
+      door.showState(state);
+      return undefined;
+    },
+    ...folderCalls(host),
+    ...documentCalls(host),
+    ...recoveryCalls(host),
+  };
+}

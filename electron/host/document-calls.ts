@@ -1,0 +1,71 @@
+import { basename, dirname } from 'node:path';
+import { ok, type Result, refuse } from '../../boards/base/result';
+import { parseDocument } from '../../boards/document/parse';
+import type { OpenProblem } from '../../boards/document/problem';
+import type { SaveProblem } from '../../boards/host';
+import type { Host } from './host';
+import type { HostCalls } from './host-calls';
+import { readTextFile } from './read-file';
+import { saveFile } from './save-file';
+
+type DocumentCalls = Pick<HostCalls, 'open' | 'save' | 'listRecent' | 'forgetRecent'>;
+
+/** Opening, saving, and the list of files last worked on. */
+export function documentCalls(host: Host): DocumentCalls {
+  const { fs, handles, recent, saving } = host;
+  return {
+    open: async ({ handle }) => {
+      const path = handles.pathOf(handle);
+      if (path === null) return refuse({ code: 'stale-handle', name: '' });
+      const found = await readTextFile(fs, path);
+      if (!found.ok) return found;
+      await recent.note(path);
+      const readOnly = !(await mayWrite(host, path));
+      return ok({ handle, name: basename(path), folder: dirname(path), ...found.value, readOnly });
+    },
+    save: async ({ handle, text, expected }) => {
+      const path = handles.pathOf(handle);
+      if (path === null) return refuse({ code: 'stale-handle', name: '' });
+      const checked = checkOwnOutput(text, basename(path));
+      if (!checked.ok) return checked;
+      const saved = await saving.take(path, () => saveFile(fs, { path, text, expected }));
+      if (!saved.ok) return saved;
+      await recent.note(path);
+      return ok({ handle, name: basename(path), folder: dirname(path), ...saved.value });
+    },
+    listRecent: async () =>
+      (await recent.list()).map(({ path, missing }) => ({
+        handle: handles.give(path),
+        name: basename(path),
+        folder: dirname(path),
+        missing,
+      })),
+    forgetRecent: async ({ handle }) => {
+      const path = handle === null ? null : handles.pathOf(handle);
+      if (handle === null) await recent.forgetAll();
+      else if (path !== null) await recent.forget(path);
+      return undefined;
+    },
+  };
+}
+
+async function mayWrite({ fs }: Host, path: string): Promise<boolean> {
+  try {
+    await fs.mayWrite(path);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** What could not be opened again must not replace what can. */
+function checkOwnOutput(text: string, name: string): Result<undefined, SaveProblem> {
+  const parsed = parseDocument(text);
+  return parsed.ok ? ok(undefined) : refuse({ code: 'invalid', name, ...placeOf(parsed.problem) });
+}
+
+function placeOf(problem: OpenProblem): { readonly path: string; readonly expected: string } {
+  const field = problem.code === 'invalid' ? problem.fields[0] : undefined;
+  if (field !== undefined) return { path: field.path, expected: field.expected };
+  return { path: '', expected: 'a build, a board sheet or a case sheet that can be opened again' };
+}

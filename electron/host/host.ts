@@ -1,0 +1,53 @@
+import { join } from 'node:path';
+import { type Settings, SettingsZ } from '../../boards/host';
+import { appDataFolder, type Surroundings } from './app-data';
+import type { Door } from './door';
+import type { FileSystem } from './file-system';
+import { type Handles, makeHandles } from './handles';
+import { type KeptFile, keptFile } from './kept-file';
+import { type RecentFiles, recentFiles } from './recent-files';
+import { openRecovery, type Recovery } from './recovery';
+import { makeTurns, type Turns } from './turns';
+
+/** The machine behind a window: everything its calls reach. */
+export interface Host {
+  readonly fs: FileSystem;
+  readonly door: Door;
+  readonly version: string;
+  readonly platform: string;
+  readonly home: string;
+  readonly handles: Handles;
+  readonly saving: Turns;
+  readonly recent: RecentFiles;
+  readonly settings: KeptFile<Settings>;
+  readonly recovery: Recovery;
+  /** Files named at the start, for the window to open once it is there. */
+  readonly toOpen: readonly string[];
+}
+
+export interface HostOptions {
+  readonly fs: FileSystem;
+  readonly door: Door;
+  readonly version: string;
+  readonly surroundings: Surroundings;
+  readonly toOpen: readonly string[];
+}
+
+const DEFAULT_SETTINGS: Settings = { theme: 'system', largeType: false };
+
+export function openHost({ fs, door, version, surroundings, toOpen }: HostOptions): Host {
+  const data = appDataFolder(surroundings);
+  return {
+    fs,
+    door,
+    version,
+    toOpen,
+    platform: surroundings.platform,
+    home: surroundings.home,
+    handles: makeHandles(),
+    saving: makeTurns(),
+    recent: recentFiles(fs, data),
+    settings: keptFile(fs, join(data, 'settings.json'), SettingsZ, DEFAULT_SETTINGS),
+    recovery: openRecovery(fs, join(data, 'recovery')),
+  };
+}

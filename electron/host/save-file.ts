@@ -1,0 +1,120 @@
+import { randomBytes } from 'node:crypto';
+import { basename, dirname, join } from 'node:path';
+import { ok, type Result, refuse } from '../../boards/base/result';
+import type { SaveProblem } from '../../boards/host';
+import { orNullIfMissing } from './errno';
+import type { FileFacts, FileSystem } from './file-system';
+import { readTextFile } from './read-file';
+import { saveProblemOf } from './save-problem';
+import { looksUntouched, sameContent, sha256, stampOf } from './stamp';
+
+export interface Save {
+  readonly path: string;
+  readonly text: string;
+  /** What the file has to be for the save to go on; null to replace whatever is there. */
+  readonly expected: string | null;
+  /** The rights of a file that is not there yet, before the system's mask. */
+  readonly mode?: number;
+}
+
+export interface Written {
+  readonly stamp: string;
+  /** False when the folder could not be flushed: saved, not yet surely on disk. */
+  readonly durable: boolean;
+}
+
+/**
+ * Replaces a file whole or not at all: a new file beside it is written, flushed and measured, and only
+ * then takes the name. Whatever fails before that, the former file is as it was and nothing is left over.
+ * A link is followed, and the rights of the former file are kept.
+ */
+export async function saveFile(fs: FileSystem, save: Save): Promise<Result<Written, SaveProblem>> {
+  const name = basename(save.path);
+  try {
+    const target = await targetOf(fs, save.path);
+    if (target === null) return refuse({ code: 'special', name });
+    const former = await orNullIfMissing(fs.facts(target));
+    if (former !== null && former.kind !== 'file') return refuse({ code: 'special', name });
+    // A rename would replace a write-protected file all the same, against what its owner asked for.
+    if (former !== null) await fs.mayWrite(target);
+    return await replace(fs, target, former, save);
+  } catch (thrown) {
+    return refuse(saveProblemOf(thrown, name));
+  }
+}
+
+/** Where the file really lies; null for a link that leads nowhere. */
+async function targetOf(fs: FileSystem, path: string): Promise<string | null> {
+  const real = await orNullIfMissing(fs.realpath(path));
+  if (real !== null) return real;
+  if ((await orNullIfMissing(fs.factsOfLink(path))) !== null) return null;
+  return join(await fs.realpath(dirname(path)), basename(path));
+}
+
+async function replace(
+  fs: FileSystem,
+  target: string,
+  former: FileFacts | null,
+  save: Save,
+): Promise<Result<Written, SaveProblem>> {
+  const folder = dirname(target);
+  // The name is not made from the document's: that may already be as long as the disk allows.
+  const temporary = join(folder, `.${randomBytes(9).toString('hex')}.tmp`);
+  const bytes = Buffer.from(save.text, 'utf8');
+  let renamed = false;
+  try {
+    const facts = await writeNew(fs, temporary, bytes, former?.mode ?? null, save.mode ?? 0o666);
+    if (facts.size !== BigInt(bytes.length)) return refuse({ code: 'no-space', name: basename(save.path) });
+    if (await changedOutside(fs, target, save.expected)) {
+      return refuse({ code: 'changed-outside', name: basename(save.path) });
+    }
+    await fs.rename(temporary, target);
+    renamed = true;
+    return ok({ stamp: stampOf(facts, sha256(bytes)), durable: await flushFolder(fs, folder) });
+  } finally {
+    if (!renamed) await fs.remove(temporary).catch(() => undefined);
+  }
+}
+
+async function writeNew(
+  fs: FileSystem,
+  path: string,
+  bytes: Uint8Array,
+  formerMode: number | null,
+  newMode: number,
+): Promise<FileFacts> {
+  const file = await fs.createNew(path, formerMode === null ? newMode : 0o600);
+  try {
+    await file.write(bytes);
+    if (formerMode !== null && (await file.facts()).mode !== formerMode) await file.chmod(formerMode);
+    await file.sync();
+    return await file.facts();
+  } finally {
+    await file.close();
+  }
+}
+
+async function changedOutside(fs: FileSystem, target: string, expected: string | null): Promise<boolean> {
+  if (expected === null) return false;
+  const facts = await orNullIfMissing(fs.facts(target));
+  if (facts === null) return true;
+  if (looksUntouched(expected, facts)) return false;
+  const now = await readTextFile(fs, target);
+  return !now.ok || !sameContent(expected, now.value.stamp);
+}
+
+async function flushFolder(fs: FileSystem, folder: string): Promise<boolean> {
+  // Windows has no way to flush a folder; its disks write names down in a journal.
+  if (process.platform === 'win32') return true;
+  try {
+    const open = await fs.openFolder(folder);
+    try {
+      await open.sync();
+    } finally {
+      await open.close();
+    }
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,110 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { builtinModules } from 'node:module';
+import { inRoot } from './place.mjs';
+
+/**
+ * What is built, from what, and how. Each is one bundle with everything it needs inside.
+ * @typedef {object} Target
+ * @property {readonly string[]} sources what it is made from; unchanged sources are not built again
+ * @property {string} made a file that is there when it has been built
+ * @property {() => import('vite').InlineConfig | Promise<import('vite').InlineConfig>} config
+ */
+
+const COMMON = ['boards', 'package-lock.json', 'package.json', 'electron/start/targets.mjs'];
+const MACHINE = [...COMMON, 'electron/host', 'electron/built.ts'];
+const PAGE = [...COMMON, 'renderer', 'assets'];
+
+/** @type {Readonly<Record<'page' | 'door' | 'main' | 'preload' | 'cli', Target>>} */
+export const TARGETS = {
+  page: { sources: PAGE, made: 'dist/renderer/index.html', config: pageConfig },
+  // The machine's bundles hold the list of the page's files, so they follow the page.
+  door: {
+    sources: [...MACHINE, ...PAGE, 'electron/browser'],
+    made: 'dist/browser-door.mjs',
+    config: () => nodeConfig('electron/browser/main.ts', 'browser-door.mjs', 'es'),
+  },
+  main: {
+    sources: [...MACHINE, ...PAGE, ...shellFiles()],
+    made: 'dist/main.cjs',
+    config: () => nodeConfig('electron/main.ts', 'main.cjs', 'cjs'),
+  },
+  preload: {
+    sources: [...COMMON, ...shellFiles()],
+    made: 'dist/preload.cjs',
+    config: () => nodeConfig('electron/preload.ts', 'preload.cjs', 'cjs'),
+  },
+  cli: {
+    sources: [...MACHINE, 'electron/cli'],
+    made: 'dist/leadwright.mjs',
+    config: () => nodeConfig('electron/cli/main.ts', 'leadwright.mjs', 'es', '#!/usr/bin/env node'),
+  },
+};
+
+function shellFiles() {
+  return readdirSync(inRoot('electron'))
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => `electron/${name}`);
+}
+
+/** @returns {Promise<import('vite').InlineConfig>} */
+async function pageConfig() {
+  const { default: react } = await import('@vitejs/plugin-react');
+  return {
+    ...BASE,
+    root: inRoot('renderer'),
+    plugins: [react()],
+    publicDir: false,
+    build: {
+      outDir: inRoot('dist', 'renderer'),
+      emptyOutDir: true,
+      // Small pictures in the code would be data: addresses, which the page's policy does not allow.
+      assetsInlineLimit: 0,
+      modulePreload: { polyfill: false },
+      chunkSizeWarningLimit: 2_000,
+    },
+  };
+}
+
+/**
+ * @param {string} entry
+ * @param {string} file
+ * @param {'es' | 'cjs'} format
+ * @param {string} [banner]
+ * @returns {import('vite').InlineConfig}
+ */
+function nodeConfig(entry, file, format, banner = '') {
+  return {
+    ...BASE,
+    root: inRoot(),
+    publicDir: false,
+    define: {
+      LEADWRIGHT_VERSION: JSON.stringify(JSON.parse(readFileSync(inRoot('package.json'), 'utf8')).version),
+      LEADWRIGHT_PAGE: JSON.stringify(pageNames()),
+    },
+    ssr: { noExternal: true, external: ['electron'] },
+    build: {
+      ssr: true,
+      target: 'node20',
+      outDir: inRoot('dist'),
+      emptyOutDir: false,
+      minify: false,
+      rolldownOptions: {
+        input: inRoot(entry),
+        external: ['electron', /^node:/, ...builtinModules],
+        output: { format, entryFileNames: file, banner, codeSplitting: false },
+      },
+    },
+  };
+}
+
+const BASE = { configFile: /** @type {const} */ (false), logLevel: /** @type {const} */ ('warn') };
+
+/** Every file of the built page, as its address without the leading slash. */
+function pageNames() {
+  const found = readdirSync(inRoot('dist', 'renderer'), { recursive: true, withFileTypes: true });
+  const top = inRoot('dist', 'renderer');
+  return found
+    .filter((entry) => entry.isFile())
+    .map((entry) => `${entry.parentPath}/${entry.name}`.slice(top.length + 1).replaceAll('\\', '/'))
+    .sort();
+}

@@ -1,0 +1,63 @@
+import { lazy, useMemo } from 'react';
+import type { Target } from '../../canvas/canvas-props';
+import { useReducedMotion, useShownTheme } from '../../look/use-media';
+import { useBuild, useSession, useWorkbench } from '../../workbench';
+import { HandBar } from './hand-bar';
+import { marksOf } from './marks';
+import { drag, seatHand } from './placing/hand';
+
+const BoardCanvas = lazy(() =>
+  import('../../canvas/board-canvas').then(({ BoardCanvas }) => ({ default: BoardCanvas })),
+);
+
+/** The board in the middle, and the plug in the hand over it. */
+export function CanvasPane() {
+  const workbench = useWorkbench();
+  const { session } = workbench;
+  const build = useBuild();
+  const selection = useSession((state) => state.selection);
+  const placing = useSession((state) => state.placing);
+  const theme = useShownTheme(useSession((state) => state.settings.theme));
+  const reducedMotion = useReducedMotion();
+
+  const listeners = useMemo(
+    () => ({
+      onSelect: (target: Target | null) => session.getState().select(selectionOf(target)),
+      onHover: (target: Target | null) => session.getState().hover(target),
+      onGrab: (plug: { readonly lead: string; readonly plug: string }) => drag(workbench, plug),
+      onCandidate: session.getState().aim,
+      onRelease: () => seatHand(workbench),
+    }),
+    [session, workbench],
+  );
+
+  return (
+    <main className="canvas-pane" aria-label="Board">
+      <div className="canvas-hold">
+        <BoardCanvas
+          ref={workbench.canvas}
+          build={build}
+          marks={marksOf(build)}
+          selection={selection}
+          placing={placing}
+          theme={theme}
+          reducedMotion={reducedMotion}
+          {...listeners}
+        />
+      </div>
+      {placing && <HandBar placing={placing} />}
+    </main>
+  );
+}
+
+function selectionOf(target: Target | null) {
+  if (target === null) return { kind: 'nothing' } as const;
+  switch (target.kind) {
+    case 'plug':
+      return { kind: 'plug', plug: target.plug } as const;
+    case 'pin':
+      return { kind: 'connector', ...target.pin } as const;
+    case 'connector':
+      return { kind: 'connector', connector: target.connector } as const;
+  }
+}

@@ -1,0 +1,74 @@
+import type { Build } from '../../../boards/document/build';
+import type { Finding, Remedy } from '../../../boards/findings/finding';
+import { wordsOf } from '../../../boards/findings/words';
+import { doCommand } from '../../do-command';
+import { findingKey } from '../../finding-key';
+import { Button } from '../../look/button';
+import { SeveritySign } from '../../look/severity-sign';
+import { useSession, useWorkbench } from '../../workbench';
+import { SEVERITY_WORDS } from '../../words/severity-words';
+
+interface FindingItemProps {
+  readonly finding: Finding;
+  readonly build: Build;
+  /** "would-be" and "would-go" while a plug is in the hand. */
+  readonly tense: 'is' | 'would-be' | 'would-go';
+}
+
+const TENSE_WORDS = { is: '', 'would-be': ', would be', 'would-go': ', would be gone' } as const;
+
+/** One finding: sign and word, what would happen, why, what to do. Its title shows the pins. */
+export function FindingItem({ finding, build, tense }: FindingItemProps) {
+  const workbench = useWorkbench();
+  const id = findingKey(finding);
+  const chosen = useSession(({ selection }) => selection.kind === 'finding' && selection.id === id);
+  const { title, reason } = wordsOf(finding, build);
+
+  const show = () => {
+    const { leads, pins } = finding;
+    workbench.session.getState().select({ kind: 'finding', id, pins, leads });
+    const connectors = new Set(pins.map((pin) => pin.connector));
+    const seats = build.seats.filter((seat) => leads.includes(seat.lead));
+    if (connectors.size === 0) for (const seat of seats) connectors.add(seat.connector);
+    if (connectors.size > 0) workbench.canvas.current?.show([...connectors]);
+  };
+
+  return (
+    <li className="finding" data-tense={tense} data-chosen={chosen || undefined}>
+      <SeveritySign severity={finding.severity} />
+      <div className="finding-words">
+        <p className={`finding-severity severity-${finding.severity}`}>
+          {SEVERITY_WORDS[finding.severity]}
+          {TENSE_WORDS[tense]}
+        </p>
+        <h3>
+          <Button kind="link" onPress={show}>
+            {title}
+          </Button>
+        </h3>
+        <p>{reason}</p>
+        {tense === 'is' && <Remedies remedies={finding.remedies} />}
+      </div>
+    </li>
+  );
+}
+
+function Remedies({ remedies }: { readonly remedies: readonly Remedy[] }) {
+  const workbench = useWorkbench();
+  if (remedies.length === 0) return null;
+  return (
+    <ul className="remedies">
+      {remedies.map(({ text, command }) => (
+        <li key={text}>
+          {command ? (
+            <Button kind="link" onPress={() => doCommand(workbench, command)}>
+              {text}
+            </Button>
+          ) : (
+            <span className="remedy-text">{text}</span>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}

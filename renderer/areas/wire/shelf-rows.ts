@@ -1,0 +1,62 @@
+import type { Build, Seat } from '../../../boards/document/build';
+import type { Lead, Plug } from '../../../boards/document/lead';
+import { leadsOf, type PlugRef, samePlug } from '../../../boards/document/lookup';
+import type { Finding, Severity } from '../../../boards/findings/finding';
+import { plugTitle, plugWords } from '../../words/plug-words';
+import { seatWords } from '../../words/seat-words';
+import { worst } from '../../words/severity-words';
+
+/** One plug as the shelf lists it. */
+export interface ShelfRow {
+  readonly key: string;
+  readonly ref: PlugRef;
+  readonly lead: Lead;
+  readonly plug: Plug;
+  readonly title: string;
+  /** What it is while it lies on the shelf; where it is once it sits. */
+  readonly words: string;
+  readonly seat?: Seat;
+  readonly severity: Severity | null;
+}
+
+export interface ShelfRows {
+  readonly onShelf: readonly ShelfRow[];
+  readonly seated: readonly ShelfRow[];
+  readonly setAside: readonly ShelfRow[];
+}
+
+/** Every plug of a build, by where it is. */
+export function shelfRows(build: Build, findings: readonly Finding[]): ShelfRows {
+  const rows = leadsOf(build).flatMap((lead) =>
+    lead.plugs.map((plug) => rowOf(build, findings, lead, plug)),
+  );
+  return {
+    onShelf: rows.filter((row) => !row.seat && !row.lead.setAside),
+    seated: rows.filter((row) => row.seat),
+    setAside: rows.filter((row) => !row.seat && row.lead.setAside),
+  };
+}
+
+function rowOf(build: Build, findings: readonly Finding[], lead: Lead, plug: Plug): ShelfRow {
+  const ref: PlugRef = { lead: lead.id, plug: plug.id };
+  const seat = build.seats.find((each) => samePlug(each, ref));
+  return {
+    key: plugKey(ref),
+    ref,
+    lead,
+    plug,
+    title: plugTitle(lead, plug),
+    words: seat ? seatWords(build, seat) : plugWords(lead, plug),
+    ...(seat && { seat }),
+    severity: worst(findings.filter((finding) => finding.leads.includes(lead.id))),
+  };
+}
+
+export function plugKey({ lead, plug }: PlugRef): string {
+  return `${lead}/${plug}`;
+}
+
+/** How many plugs sit: "7 of 9 seated". Those set aside do not count. */
+export function seatedWords({ onShelf, seated }: ShelfRows): string {
+  return `${seated.length}\u00a0of\u00a0${onShelf.length + seated.length} seated`;
+}

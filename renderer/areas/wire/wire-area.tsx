@@ -1,0 +1,64 @@
+import { Suspense } from 'react';
+import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
+import { analyse } from '../../../boards/analyse';
+import type { ShelfTab } from '../../store/session';
+import { useBuild, useSession, useWorkbench } from '../../workbench';
+import { CanvasPane } from './canvas-pane';
+import { ConnectorsTree } from './connectors-tree';
+import { FindingsPanel } from './findings-panel';
+import { LeadsList } from './leads-list';
+import { PlugCard } from './plug-card';
+import { seatedWords, shelfRows } from './shelf-rows';
+import './wire.css';
+
+const TABS: readonly ShelfTab[] = ['leads', 'connectors'];
+
+/** Leads on the left, the board in the middle, what it means on the right. */
+export function WireArea() {
+  return (
+    <div className="area wire-area">
+      <Shelf />
+      <Suspense fallback={<div className="canvas-pane" />}>
+        <CanvasPane />
+      </Suspense>
+      <FindingsPanel />
+    </div>
+  );
+}
+
+function Shelf() {
+  const { session } = useWorkbench();
+  const build = useBuild();
+  const shelf = useSession((state) => state.shelf);
+  return (
+    <section className="shelf" aria-label="Shelf">
+      <Tabs
+        className="shelf-tabs"
+        selectedKey={shelf}
+        onSelectionChange={(key) => {
+          const tab = TABS.find((each) => each === key);
+          if (tab) session.getState().showShelf(tab);
+        }}
+      >
+        <div className="panel-head">
+          <TabList className="tab-list" aria-label="What the shelf lists">
+            <Tab id="leads" className="tab">
+              Leads
+            </Tab>
+            <Tab id="connectors" className="tab">
+              Connectors
+            </Tab>
+          </TabList>
+          <p className="soft small">{seatedWords(shelfRows(build, analyse(build).findings))}</p>
+        </div>
+        <TabPanel id="leads" className="tab-panel">
+          <LeadsList />
+        </TabPanel>
+        <TabPanel id="connectors" className="tab-panel">
+          <ConnectorsTree />
+        </TabPanel>
+      </Tabs>
+      <PlugCard />
+    </section>
+  );
+}

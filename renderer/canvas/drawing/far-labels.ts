@@ -1,0 +1,61 @@
+import type { Block } from '../scene/block';
+import { centreOf, type Rect } from '../scene/geometry';
+import { measureByTable } from '../scene/measure';
+import { rectBuckets } from '../scene/rect-buckets';
+import type { Scene } from '../scene/scene';
+import { SIZES } from '../scene/sizes';
+import { drawText, type Pen } from './pen';
+
+const LABEL_PX = 13;
+
+/** From afar titles are too small to read: connectors carry their print in type of a fixed size on the screen. */
+export function farLabelsNeeded(scale: number): boolean {
+  return SIZES.title * scale < LABEL_PX * 0.75;
+}
+
+export interface FarLabel {
+  readonly text: string;
+  readonly box: Rect;
+  readonly sizeMm: number;
+}
+
+/** Labels above, below or beside each connector, wherever nothing stands yet; left out where all is taken. */
+export function farLabels({ blocks }: Scene, scale: number): readonly FarLabel[] {
+  const sizeMm = LABEL_PX / scale;
+  const taken = rectBuckets<Block | FarLabel>();
+  for (const block of blocks) taken.add(block.shell, block);
+  return blocks.flatMap((block) => {
+    const text = block.connector.print;
+    const width = measureByTable(text, sizeMm, 'strong');
+    for (const box of spots(block.shell, width, sizeMm * 1.15)) {
+      if (taken.meeting(box).length > 0) continue;
+      const label = { text, box, sizeMm };
+      taken.add(box, label);
+      return [label];
+    }
+    return [];
+  });
+}
+
+function* spots(shell: Rect, width: number, height: number): Generator<Rect> {
+  const middle = centreOf(shell);
+  const gap = height * 0.2;
+  const right = shell.x + shell.width;
+  const above = shell.y - gap - height;
+  const below = shell.y + shell.height + gap;
+  yield { x: middle.x - width / 2, y: above, width, height };
+  yield { x: middle.x - width / 2, y: below, width, height };
+  yield { x: right + gap, y: middle.y - height / 2, width, height };
+  yield { x: shell.x - gap - width, y: middle.y - height / 2, width, height };
+  for (const y of [above, below]) {
+    yield { x: shell.x, y, width, height };
+    yield { x: right - width, y, width, height };
+    yield { x: middle.x - width / 2, y: y + (y === above ? -height : height), width, height };
+  }
+}
+
+export function drawFarLabels(pen: Pen, labels: readonly FarLabel[]): void {
+  pen.context.fillStyle = pen.palette.ink;
+  for (const { text, box, sizeMm } of labels)
+    drawText(pen, { text, at: centreOf(box), sizeMm, face: 'strong' });
+}

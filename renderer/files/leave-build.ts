@@ -1,0 +1,29 @@
+import { isUnsaved } from '../store/editor';
+import { askQuestion } from '../store/ask';
+import type { Workbench } from '../workbench';
+import { saveBuild } from './save-build';
+
+/** Asks what to do with unsaved work before it goes. False: the person stays with it. */
+export async function mayLeave(workbench: Workbench): Promise<boolean> {
+  const { open } = workbench.editor.getState();
+  if (open === null || !isUnsaved(open)) return true;
+  const choice = await askQuestion(workbench.session, {
+    title: `Save the changes to “${open.history.present.name}”?`,
+    lines: ['Without saving, the changes since the last save are lost.'],
+    choices: [
+      { id: 'save', label: 'Save' },
+      { id: 'discard', label: 'Don’t save' },
+    ],
+  });
+  if (choice === 'save') return saveBuild(workbench);
+  return choice === 'discard';
+}
+
+/** Back to the start screen, when nothing is lost by it. */
+export async function closeBuild(workbench: Workbench): Promise<void> {
+  if (!(await mayLeave(workbench))) return;
+  await workbench.recovery.drop();
+  workbench.session.getState().letGo();
+  workbench.session.getState().select({ kind: 'nothing' });
+  workbench.editor.getState().close();
+}

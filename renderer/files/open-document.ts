@@ -1,0 +1,88 @@
+import type { Build } from '../../boards/document/build';
+import type { Document } from '../../boards/document/document';
+import { LIMITS } from '../../boards/document/limits';
+import { parseDocument } from '../../boards/document/parse';
+import { openProblemWords } from '../../boards/document/problem-words';
+import { askOpen } from '../store/ask';
+import type { Message } from '../store/dialog';
+import type { BuildFile } from '../store/editor';
+import type { Workbench } from '../workbench';
+import { readProblemWords } from '../words/host-words';
+import { mayLeave } from './leave-build';
+import { offerSheet } from './offer-sheet';
+
+/** A document as it was read, and where it lies. */
+export interface ReadDocument {
+  readonly document: Document;
+  readonly file: BuildFile;
+}
+
+/** Asks for a file, in the system's dialog or in our own. */
+export function chooseFile(workbench: Workbench): Promise<string | null> {
+  return workbench.about.dialogs === 'page' ? askOpen(workbench.session) : workbench.host.chooseOpen();
+}
+
+/** Reads a file that the person has chosen; shows what is wrong with it otherwise. */
+export async function readHandle(workbench: Workbench, handle: string): Promise<ReadDocument | null> {
+  const result = await workbench.host.open({ handle });
+  if (!result.ok) {
+    show(workbench, readProblemWords(result.problem));
+    return null;
+  }
+  const { text, name, folder, stamp, readOnly } = result.value;
+  return parsed(workbench, text, { handle: result.value.handle, name, folder, stamp, readOnly });
+}
+
+function parsed(workbench: Workbench, text: string, file: BuildFile): ReadDocument | null {
+  const result = parseDocument(text);
+  if (result.ok) return { document: result.value, file };
+  show(workbench, openProblemWords(result.problem, file.name));
+  return null;
+}
+
+function show(workbench: Workbench, message: Message): void {
+  workbench.session.getState().openDialog({ kind: 'message', message });
+}
+
+/** File, Open. */
+export async function openChosen(workbench: Workbench): Promise<void> {
+  const handle = await chooseFile(workbench);
+  if (handle !== null) await openHandle(workbench, handle);
+}
+
+/** Opens a file by its handle: recent files, the command line, a second start. */
+export async function openHandle(workbench: Workbench, handle: string): Promise<void> {
+  await use(workbench, await readHandle(workbench, handle));
+}
+
+/** Opens a file that was dropped on the window. The machine does not know its place, so saving will ask. */
+export async function openDropped(workbench: Workbench, dropped: File): Promise<void> {
+  if (dropped.size > LIMITS.fileBytes) {
+    const problem = { code: 'too-large', bytes: dropped.size, limitBytes: LIMITS.fileBytes } as const;
+    show(workbench, openProblemWords(problem, dropped.name));
+    return;
+  }
+  const file = { handle: null, name: dropped.name, folder: null, stamp: null, readOnly: false };
+  const text = await dropped.text().catch(() => null);
+  if (text === null) {
+    show(workbench, readProblemWords({ code: 'folder', name: dropped.name }));
+    return;
+  }
+  await use(workbench, parsed(workbench, text, file));
+}
+
+async function use(workbench: Workbench, read: ReadDocument | null): Promise<void> {
+  if (read === null) return;
+  if (read.document.format === 'leadwright/build') await openBuild(workbench, read.document, read.file);
+  else await offerSheet(workbench, read.document);
+}
+
+/** Puts a build that was read on the bench, when what lies there may go. */
+export async function openBuild(workbench: Workbench, build: Build, file: BuildFile): Promise<void> {
+  if (!(await mayLeave(workbench))) return;
+  workbench.recovery.begin();
+  workbench.session.getState().select({ kind: 'nothing' });
+  workbench.session.getState().goTo('wire');
+  workbench.editor.getState().load(build, file, build);
+  workbench.session.getState().announce(`Opened ${build.name}.`);
+}

@@ -1,0 +1,29 @@
+import { parseDocument } from '../../boards/document/parse';
+import { openProblemWords } from '../../boards/document/problem-words';
+import type { RecoveryOffer } from '../../boards/host';
+import type { Workbench } from '../workbench';
+import { readProblemWords } from '../words/host-words';
+import { mayLeave } from './leave-build';
+
+/** Opens a recovery copy as unsaved work; the copy stays until it is saved. */
+export async function openRecovered(workbench: Workbench, offer: RecoveryOffer): Promise<void> {
+  const { host, session, editor, recovery } = workbench;
+  if (!(await mayLeave(workbench))) return;
+  const read = await host.readRecovery({ id: offer.id });
+  if (!read.ok) {
+    session.getState().openDialog({ kind: 'message', message: readProblemWords(read.problem) });
+    return;
+  }
+  const { text, name, handle, stamp } = read.value;
+  const result = parseDocument(text);
+  if (!result.ok || result.value.format !== 'leadwright/build') {
+    const problem = result.ok ? ({ code: 'not-ours', found: result.value.format } as const) : result.problem;
+    session.getState().openDialog({ kind: 'message', message: openProblemWords(problem, name) });
+    return;
+  }
+  recovery.begin(offer.id);
+  session.getState().select({ kind: 'nothing' });
+  session.getState().goTo('wire');
+  editor.getState().load(result.value, { handle, name, folder: offer.folder, stamp, readOnly: false }, null);
+  session.getState().announce(`Opened the recovery copy of ${result.value.name}.`);
+}

@@ -1,0 +1,28 @@
+import type { Dialog, Question, SavePlace } from './dialog';
+import type { SessionStore } from './session-store';
+
+/** Opens a dialog that asks, and waits for its answer; the dialog closes with it. */
+function ask<T>(session: SessionStore, dialogOf: (answer: (value: T) => void) => Dialog): Promise<T> {
+  return new Promise((resolve) => {
+    const dialog = dialogOf((value) => {
+      session.getState().closeDialog(dialog);
+      resolve(value);
+    });
+    session.getState().openDialog(dialog);
+  });
+}
+
+/** The id of the chosen answer; null when the person steps back. */
+export function askQuestion(session: SessionStore, question: Question): Promise<string | null> {
+  return ask(session, (answer) => ({ kind: 'question', question, answer }));
+}
+
+/** A file chosen in the window's own list of folders. */
+export function askOpen(session: SessionStore): Promise<string | null> {
+  return ask(session, (answer) => ({ kind: 'browse-open', answer }));
+}
+
+/** A place to save, chosen in the window's own list of folders. */
+export function askSave(session: SessionStore, suggested: string): Promise<SavePlace | null> {
+  return ask(session, (answer) => ({ kind: 'browse-save', suggested, answer }));
+}

@@ -1,0 +1,78 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { ok, type Result } from '../../boards/base/result';
+import type { Build } from '../../boards/document/build';
+import type { Command } from '../../boards/edit/command';
+import { type History, perform, redo, startHistory, undo } from '../../boards/edit/history';
+import type { Refusal } from '../../boards/edit/refusal';
+
+/** Where the open build lies on disk, as the machine knows it. */
+export interface BuildFile {
+  /** null until it has been saved once. */
+  readonly handle: string | null;
+  readonly name: string;
+  /** For people to read only. */
+  readonly folder: string | null;
+  /** The file as it was when it was last read or written. */
+  readonly stamp: string | null;
+  readonly readOnly: boolean;
+}
+
+/** The open document. Everything else about it is worked out from these three. */
+export interface OpenBuild {
+  readonly history: History;
+  readonly file: BuildFile;
+  /** The build that would be there again without saving, by identity; null for a recovery copy. */
+  readonly saved: Build | null;
+}
+
+export interface Editor {
+  /** null: nothing is open, and the start screen shows. */
+  readonly open: OpenBuild | null;
+
+  readonly load: (build: Build, file: BuildFile, saved: Build | null) => void;
+  readonly close: () => void;
+  /** One command, one step. Gives the refusal back to whoever asked. */
+  readonly run: (command: Command) => Result<null, Refusal>;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  /** The file now holds this build; edits made while it was being written stay unsaved. */
+  readonly markSaved: (build: Build, file: BuildFile) => void;
+}
+
+export type EditorStore = StoreApi<Editor>;
+
+export function createEditor(): EditorStore {
+  return createStore<Editor>()((set, get) => {
+    const change = (step: (history: History) => History) =>
+      set(({ open }) => (open ? { open: { ...open, history: step(open.history) } } : {}));
+    return {
+      open: null,
+      load: (build, file, saved) => set({ open: { history: startHistory(build), file, saved } }),
+      close: () => set({ open: null }),
+      run: (command) => {
+        const { open } = get();
+        if (open === null) throw new Error(`Nothing is open for ${command.name}`);
+        const result = perform(open.history, command);
+        if (!result.ok) return result;
+        if (result.value !== open.history) set({ open: { ...open, history: result.value } });
+        return ok(null);
+      },
+      undo: () => change(undo),
+      redo: () => change(redo),
+      markSaved: (build, file) => set(({ open }) => (open ? { open: { ...open, file, saved: build } } : {})),
+    };
+  });
+}
+
+export function isUnsaved(open: OpenBuild): boolean {
+  return open.saved !== open.history.present;
+}
+
+/** How many steps lie between what is safe and what is on the screen. */
+export function changesOf({ history, saved }: OpenBuild): number {
+  if (saved === history.present) return 0;
+  const back = history.past.findIndex((step) => step.build === saved);
+  if (back >= 0) return history.past.length - back;
+  const ahead = history.future.findIndex((step) => step.build === saved);
+  return ahead >= 0 ? ahead + 1 : history.past.length;
+}

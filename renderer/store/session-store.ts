@@ -1,0 +1,80 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Seat } from '../../boards/document/build';
+import type { PlugRef } from '../../boards/document/lookup';
+import type { Settings } from '../../boards/host';
+import type { Dialog } from './dialog';
+import type { Area, Hovered, Placing, Selection, ShelfTab } from './session';
+
+/** What the person is doing now. Nothing of it is saved or undone. */
+export interface Session {
+  readonly area: Area;
+  readonly shelf: ShelfTab;
+  readonly selection: Selection;
+  readonly placing: Placing | null;
+  readonly hovered: Hovered | null;
+  /** Open dialogs, the topmost last. */
+  readonly dialogs: readonly Dialog[];
+  /** What was last said to screen readers; the number tells repeats apart. */
+  readonly announcement: { readonly text: string; readonly count: number };
+  /** A passing message in the strip: a refusal, a save. */
+  readonly message: string | null;
+  readonly settings: Settings;
+
+  readonly goTo: (area: Area) => void;
+  readonly showShelf: (shelf: ShelfTab) => void;
+  readonly select: (selection: Selection) => void;
+  readonly hover: (hovered: Hovered | null) => void;
+  readonly take: (plug: PlugRef, candidate: Seat | null, turn: Seat['turn'], by: Placing['by']) => void;
+  readonly aim: (candidate: Seat | null) => void;
+  readonly turnInHand: (turn: Seat['turn'], candidate: Seat | null) => void;
+  readonly letGo: () => void;
+  readonly openDialog: (dialog: Dialog) => void;
+  /** Closes the topmost dialog, or all of them. */
+  readonly closeDialog: (dialog: Dialog) => void;
+  readonly announce: (text: string) => void;
+  /** Shows a message in the strip and says it. */
+  readonly tell: (text: string) => void;
+  readonly changeSettings: (settings: Settings) => void;
+}
+
+export type SessionStore = StoreApi<Session>;
+
+const NOTHING: Selection = { kind: 'nothing' };
+
+export function createSession(): SessionStore {
+  return createStore<Session>()((set) => ({
+    area: 'wire',
+    shelf: 'leads',
+    selection: NOTHING,
+    placing: null,
+    hovered: null,
+    dialogs: [],
+    announcement: { text: '', count: 0 },
+    message: null,
+    settings: { theme: 'system', largeType: false },
+
+    goTo: (area) => set({ area, placing: null }),
+    showShelf: (shelf) => set({ shelf }),
+    select: (selection) => set({ selection, message: null }),
+    hover: (hovered) => set({ hovered }),
+    take: (plug, candidate, turn, by) =>
+      set({
+        placing: { plug, candidate, turn, by },
+        selection: { kind: 'plug', plug },
+        message: null,
+      }),
+    aim: (candidate) => set(({ placing }) => (placing ? { placing: { ...placing, candidate } } : {})),
+    turnInHand: (turn, candidate) =>
+      set(({ placing }) => (placing ? { placing: { ...placing, turn, candidate } } : {})),
+    letGo: () => set({ placing: null }),
+    openDialog: (dialog) => set(({ dialogs }) => ({ dialogs: [...dialogs, dialog] })),
+    closeDialog: (dialog) => set(({ dialogs }) => ({ dialogs: dialogs.filter((open) => open !== dialog) })),
+    announce: (text) => set(({ announcement }) => ({ announcement: { text, count: announcement.count + 1 } })),
+    tell: (text) =>
+      set(({ announcement }) => ({
+        message: text,
+        announcement: { text, count: announcement.count + 1 },
+      })),
+    changeSettings: (settings) => set({ settings }),
+  }));
+}

@@ -1,0 +1,47 @@
+import { createContext, use } from 'react';
+import { useStore } from 'zustand';
+import type { Build } from '../boards/document/build';
+import type { HostApi, Output } from '../boards/host';
+import type { CanvasView } from './canvas/canvas-props';
+import type { Editor, EditorStore, OpenBuild } from './store/editor';
+import type { Recovery } from './store/recovery';
+import type { Session, SessionStore } from './store/session-store';
+
+/** What every part of the window works with. Made once at the start and handed down. */
+export interface Workbench {
+  readonly host: HostApi;
+  readonly about: Output<'about'>;
+  readonly editor: EditorStore;
+  readonly session: SessionStore;
+  readonly recovery: Recovery;
+  /** The canvas while it is on the screen: buttons and lists ask it to move. */
+  readonly canvas: { current: CanvasView | null };
+}
+
+export const WorkbenchContext = createContext<Workbench | null>(null);
+
+export function useWorkbench(): Workbench {
+  const workbench = use(WorkbenchContext);
+  if (workbench === null) throw new Error('No workbench above this view');
+  return workbench;
+}
+
+/** A part of the session; the view is drawn again when that part changes. */
+export function useSession<T>(select: (session: Session) => T): T {
+  return useStore(useWorkbench().session, select);
+}
+
+export function useEditor<T>(select: (editor: Editor) => T): T {
+  return useStore(useWorkbench().editor, select);
+}
+
+/** The open document, in views that are only shown while there is one. */
+export function useOpen(): OpenBuild {
+  const open = useEditor((editor) => editor.open);
+  if (open === null) throw new Error('Nothing is open');
+  return open;
+}
+
+export function useBuild(): Build {
+  return useOpen().history.present;
+}

@@ -1,0 +1,200 @@
+import fc from 'fast-check';
+import { TURNS } from '../../boards/base/units';
+import type { BoardSheet } from '../../boards/document/board-sheet';
+import type { Build } from '../../boards/document/build';
+import type { CaseSheet } from '../../boards/document/case-sheet';
+import { type Connector, type Pin, SIDES, SOURCE_KINDS } from '../../boards/document/connector';
+import { CORNERS, type Grid, type Numbering, SCHEMES } from '../../boards/document/grid';
+import { type Lead, type Plug, WIRE_COLOURS, type Wire } from '../../boards/document/lead';
+import { gridIndex } from '../../boards/document/numbering';
+import { placesOf } from '../../boards/fit/places';
+import { type PartKindId, partKindOf } from '../../boards/signals/part-kinds';
+import { JOBS } from '../../boards/signals/signal';
+import { SIGNAL_IDS } from '../../boards/signals/signals';
+import { Dice } from './dice';
+
+/** Names as people type them, with quotes, accents, line ends of other scripts and worse. */
+export const arbitraryName = fc.oneof(
+  {
+    weight: 4,
+    arbitrary: fc.constantFrom('POWER SW', 'H.D.D. LED+', 'Front “A”', 'вкл', '電源', '__proto__'),
+  },
+  { weight: 1, arbitrary: fc.string({ unit: 'binary', minLength: 1, maxLength: 12 }) },
+);
+
+const throws = fc.array(fc.nat({ max: 9_999 }), { minLength: 24, maxLength: 24 });
+const place = fc.record(
+  {
+    xMm: fc.integer({ min: 0, max: 800 }).map((quarters) => quarters / 4),
+    yMm: fc.integer({ min: 0, max: 800 }).map((quarters) => quarters / 4),
+    turn: fc.constantFrom(...TURNS),
+  },
+  { noNullPrototype: true },
+);
+
+/** A numbering for a grid of that size: counted, or free with a position left out here and there. */
+export function numberingFor(rows: number, cols: number, dice: Dice): Numbering {
+  if (!dice.oneIn(5))
+    return { scheme: dice.pick(SCHEMES) ?? 'zig-zag', from: dice.pick(CORNERS) ?? 'top-left' };
+  const labels = Array.from({ length: rows }, (_, row) =>
+    Array.from({ length: cols }, (__, col) => {
+      const first = row === 0 && col === 0;
+      return !first && dice.oneIn(5) ? null : `A${row * cols + col + 1}`;
+    }),
+  );
+  return { scheme: 'free', labels };
+}
+
+function gridOf(dice: Dice, maxRows: number, maxCols: number): Grid {
+  const rows = 1 + dice.below(maxRows);
+  const cols = 1 + dice.below(maxCols);
+  const grid = { rows, cols, pitchMm: dice.oneIn(6) ? 2 : 2.54, numbering: numberingFor(rows, cols, dice) };
+  return dice.oneIn(5) ? { ...grid, rowPitchMm: 2.54 } : grid;
+}
+
+/** What might be known of a pin. */
+export function pinFor(label: string, dice: Dice, name: string): Pin {
+  if (dice.oneIn(8)) return { pin: label, missing: true };
+  return {
+    pin: label,
+    ...(!dice.oneIn(5) && { signal: dice.pick(SIGNAL_IDS) ?? 'ground' }),
+    ...(dice.oneIn(4) && { channel: dice.pick(['A', 'B', '1']) ?? 'A' }),
+    ...(dice.oneIn(5) && { belongsTo: dice.pick(JOBS) ?? 'fan' }),
+    ...(dice.oneIn(3) && { name }),
+    ...(dice.oneIn(3) && { source: { kind: dice.pick(SOURCE_KINDS) ?? 'manual', where: 'page 3' } }),
+    ...(dice.oneIn(4) && { confidence: dice.below(101) / 100 }),
+    ...(dice.oneIn(6) && { alternatives: [{ signal: 'ground', source: { kind: 'measured' } }] }),
+    ...(dice.oneIn(6) && { notes: `${name}\n` }),
+  };
+}
+
+/** A small connector: up to 3 by 5 positions, of which something is known here and there. */
+export function arbitraryConnector(id: string): fc.Arbitrary<Connector> {
+  return fc.record({ throws, name: arbitraryName, place }).map(({ throws, name, place }): Connector => {
+    const dice = new Dice(throws);
+    const grid = gridOf(dice, 3, 5);
+    const known = gridIndex(grid).positions.filter(() => !dice.oneIn(4));
+    return {
+      id,
+      print: name,
+      title: `the connector ${id}`,
+      family: dice.oneIn(8) ? 'usb3' : 'pin-header',
+      grid,
+      pins: known.map(({ label }) => pinFor(label, dice, name)),
+      ...(dice.oneIn(8) && { shroud: { walls: [...SIDES], guide: 'bottom' } }),
+      place,
+      ...(dice.oneIn(5) && { notes: name }),
+    };
+  });
+}
+
+const KINDS: readonly PartKindId[] = [
+  'power-switch',
+  'drive-led',
+  'two-colour-power-led',
+  'speaker',
+  'usb2-port',
+];
+
+function plugOf(id: string, print: string, dice: Dice): Plug {
+  const grid = gridOf(dice, 2, 5);
+  const labels = gridIndex(grid).positions.map(({ label }) => label);
+  const blocked = labels.length > 2 && dice.oneIn(4) ? [dice.pick(labels) ?? '1'] : undefined;
+  return {
+    id,
+    print,
+    family: dice.oneIn(8) ? 'usb3' : 'pin-header',
+    grid,
+    ...(blocked && { blocked }),
+    ...(dice.oneIn(3) && { mark: dice.pick(labels) ?? '1' }),
+    ...(dice.oneIn(8) && { rib: dice.pick(SIDES) ?? 'top' }),
+  };
+}
+
+/** A small lead: one or two parts, one or two plugs, and as many wires as holes can take. */
+export function arbitraryLead(id: string): fc.Arbitrary<Lead> {
+  return fc.record({ throws, name: arbitraryName }).map(({ throws, name }): Lead => {
+    const dice = new Dice(throws);
+    const parts = Array.from({ length: 1 + dice.below(2) }, (_, at) => ({
+      id: `part-${at + 1}`,
+      kind: dice.pick(KINDS) ?? 'speaker',
+      ...(dice.oneIn(4) && { channel: 'A' }),
+    }));
+    const plugs = Array.from({ length: dice.oneIn(4) ? 2 : 1 }, (_, at) =>
+      plugOf(at === 0 ? 'plug' : 'plug-2', dice.oneIn(4) ? '' : name, dice),
+    );
+    const holes = plugs.flatMap((plug) =>
+      gridIndex(plug.grid)
+        .positions.filter(({ label }) => !plug.blocked?.includes(label))
+        .map(({ label }) => `${plug.id}.${label}`),
+    );
+    const terminals = parts.flatMap((part) =>
+      partKindOf(part.kind).terminals.map((terminal) => `${part.id}.${terminal.id}`),
+    );
+    const wires = terminals.flatMap((from, at): readonly Wire[] => {
+      const to = holes[at % 3 === 2 ? Math.max(0, at - 1) : at];
+      const colour = dice.pick(WIRE_COLOURS) ?? 'black';
+      if (to === undefined) return [];
+      return [dice.oneIn(3) ? { from, to, colour, stripe: 'white' } : { from, to, colour }];
+    });
+    const lead: Lead = { id, name, parts, plugs, wires };
+    return dice.oneIn(8) ? { ...lead, setAside: true } : lead;
+  });
+}
+
+export const arbitraryBoard: fc.Arbitrary<BoardSheet> = fc
+  .record({
+    name: arbitraryName,
+    connectors: fc.tuple(...['one', 'two', 'three'].map(arbitraryConnector)),
+    kept: fc.integer({ min: 1, max: 3 }),
+  })
+  .map(({ name, connectors, kept }) => ({
+    format: 'leadwright/board',
+    version: 1,
+    id: 'board',
+    name,
+    outline: { widthMm: 244, depthMm: 305.5 },
+    connectors: connectors.slice(0, kept),
+  }));
+
+export const arbitraryCase: fc.Arbitrary<CaseSheet> = fc
+  .record({
+    name: arbitraryName,
+    leads: fc.tuple(...['red', 'green', 'blue'].map(arbitraryLead)),
+    kept: fc.integer({ min: 1, max: 3 }),
+  })
+  .map(({ name, leads, kept }) => ({
+    format: 'leadwright/case',
+    version: 1,
+    id: 'case',
+    name,
+    leads: leads.slice(0, kept),
+  }));
+
+/** A small build: one to three connectors, one to four leads, some of their plugs seated where they fit. */
+export const arbitraryBuild: fc.Arbitrary<Build> = fc
+  .record({
+    name: arbitraryName,
+    board: arbitraryBoard,
+    case: arbitraryCase,
+    extras: fc.array(arbitraryLead('loose'), { maxLength: 1 }),
+    throws,
+  })
+  .map(({ throws, ...sheets }) => {
+    const dice = new Dice(throws);
+    let build: Build = {
+      format: 'leadwright/build',
+      version: 1,
+      id: 'build',
+      ...sheets,
+      seats: [],
+      view: { turn: dice.pick(TURNS) ?? 0, mirrored: dice.oneIn(2) },
+    };
+    for (const lead of build.case.leads) {
+      const seat = dice.oneIn(2)
+        ? dice.pick(placesOf(build, { lead: lead.id, plug: lead.plugs[0]?.id ?? '' }))
+        : undefined;
+      if (seat !== undefined) build = { ...build, seats: [...build.seats, seat] };
+    }
+    return build;
+  });
