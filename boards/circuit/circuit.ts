@@ -4,7 +4,7 @@ import type { Joint } from '../fit/joints';
 import type { Corner } from './corner';
 import { GROUND, type NodeName } from './device';
 import { type Element, elementsOf } from './elements';
-import { groupsOf, solverOf } from './groups';
+import { groupsOf, type SolvedGroup, solvedGroup } from './groups';
 import type { MachineState } from './machine-state';
 import type { Solution } from './solve';
 
@@ -17,15 +17,17 @@ export interface Circuit {
   readonly amps: (element: string, device: string, state: MachineState, corner: Corner) => Amps;
   /** The whole answer of the group that an element belongs to. */
   readonly solution: (element: string, state: MachineState, corner: Corner) => Solution | undefined;
+  /** One state for each that an element can tell apart; none for an element that is not there. */
+  readonly statesOf: (element: string) => readonly MachineState[];
 }
 
 /** The circuit of a build, from what its seated plugs touch. */
 export function circuitOf(build: Build, joints: readonly Joint[]): Circuit {
   const elements = elementsOf(build, joints);
-  const byNode = new Map<NodeName, ReturnType<typeof solverOf>>();
-  const byElement = new Map<string, ReturnType<typeof solverOf>>();
+  const byNode = new Map<NodeName, SolvedGroup>();
+  const byElement = new Map<string, SolvedGroup>();
   for (const group of groupsOf(elements)) {
-    const solver = solverOf(group);
+    const solver = solvedGroup(group);
     for (const element of group.elements) {
       byElement.set(element.id, solver);
       for (const node of element.nodes) byNode.set(node, solver);
@@ -35,10 +37,11 @@ export function circuitOf(build: Build, joints: readonly Joint[]): Circuit {
     elements,
     volts: (node, state, corner) => {
       if (node === GROUND) return 0;
-      const solution = byNode.get(node)?.(state, corner);
+      const solution = byNode.get(node)?.solution(state, corner);
       return solution?.floating.has(node) ? undefined : solution?.volts.get(node);
     },
-    amps: (element, device, state, corner) => byElement.get(element)?.(state, corner).amps.get(device) ?? 0,
-    solution: (element, state, corner) => byElement.get(element)?.(state, corner),
+    amps: (element, device, state, corner) => byElement.get(element)?.solution(state, corner).amps.get(device) ?? 0,
+    statesOf: (element) => byElement.get(element)?.states ?? [],
+    solution: (element, state, corner) => byElement.get(element)?.solution(state, corner),
   };
 }

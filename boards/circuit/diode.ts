@@ -18,6 +18,16 @@ const LIMIT_AMPS: Amps = 1e-3;
  * flows at the stated limit voltage (Nagel, SPICE2, ERL-M520, 1975: diode model).
  */
 export function reverseKnee(model: DiodeModel): Volts | undefined {
+  const known = knees.get(model);
+  if (known !== undefined) return known;
+  const knee = kneeOf(model);
+  if (knee !== undefined) knees.set(model, knee);
+  return knee;
+}
+
+const knees = new WeakMap<DiodeModel, Volts>();
+
+function kneeOf(model: DiodeModel): Volts | undefined {
   const limit = model.reverseLimitVolts;
   if (limit === undefined) return undefined;
   const slopeVolts = model.ideality * THERMAL_VOLTS;

@@ -2,7 +2,7 @@ import type { Corner } from './corner';
 import { GROUND } from './device';
 import type { Element, Factor } from './elements';
 import { Groups } from './islands';
-import type { MachineState } from './machine-state';
+import { ALL_STATES, type MachineState, stateKey } from './machine-state';
 import { type Solution, solve } from './solve';
 
 /** Elements that can meet in some state, and so are solved together in every state. */
@@ -31,26 +31,35 @@ export function groupsOf(elements: readonly Element[]): readonly Group[] {
   return [...members.values()];
 }
 
-/** The part of a state that a group can feel, as a name. */
-function stateSeenBy({ factors }: Group, { supply, held, drive, attached }: MachineState): string {
-  const seen = [
-    factors.has('power') && held.includes('power') && 'power',
-    factors.has('reset') && held.includes('reset') && 'reset',
-    factors.has('drive') && drive,
-    factors.has('attached') && attached && 'attached',
-  ];
-  return `${supply} ${seen.filter(Boolean).join(' ')}`;
+/** A group in every state that it can tell apart, solved when first asked. */
+export interface SolvedGroup {
+  readonly solution: (state: MachineState, corner: Corner) => Solution;
+  /** One state for each that the group can tell apart. */
+  readonly states: readonly MachineState[];
 }
 
 /** Solves a group when first asked, and remembers it for every state that the group cannot tell apart. */
-export function solverOf(group: Group): (state: MachineState, corner: Corner) => Solution {
-  const solved = new Map<string, Solution>();
-  return (state, corner) => {
-    const key = `${stateSeenBy(group, state)}/${corner.board}/${corner.lead}`;
-    const known = solved.get(key);
-    if (known) return known;
-    const solution = solve(group.elements.flatMap((element) => element.devices(state, corner)));
-    solved.set(key, solution);
-    return solution;
+export function solvedGroup({ elements, factors }: Group): SolvedGroup {
+  const felt = (state: MachineState): MachineState => ({
+    supply: state.supply,
+    held: state.held.filter((button) => factors.has(button)),
+    drive: factors.has('drive') ? state.drive : 'idle',
+    attached: factors.has('attached') && state.attached,
+  });
+  const states = [...new Map(ALL_STATES.map(felt).map((state) => [stateKey(state), state])).values()];
+  const solved = new Map<string, Map<Corner, Solution>>();
+  return {
+    states,
+    solution: (state, corner) => {
+      const own = felt(state);
+      const key = stateKey(own);
+      const corners = solved.get(key) ?? new Map<Corner, Solution>();
+      solved.set(key, corners);
+      const known = corners.get(corner);
+      if (known) return known;
+      const solution = solve(elements.flatMap((element) => element.devices(own, corner)));
+      corners.set(corner, solution);
+      return solution;
+    },
   };
 }

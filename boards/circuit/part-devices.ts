@@ -13,6 +13,16 @@ export const LED_REVERSE_VOLTS: Volts = 5;
 
 /** A junction whose voltage at 10 mA is the data sheet's: the saturation current follows from it. */
 export function ledModel(forwardVolts: Volts): DiodeModel {
+  const known = ledModels.get(forwardVolts);
+  if (known) return known;
+  const model = fitLed(forwardVolts);
+  ledModels.set(forwardVolts, model);
+  return model;
+}
+
+const ledModels = new Map<Volts, DiodeModel>();
+
+function fitLed(forwardVolts: Volts): DiodeModel {
   const junctionVolts = forwardVolts - DATA_SHEET_AMPS * LED_SERIES_OHMS;
   return {
     saturationAmps: DATA_SHEET_AMPS / Math.expm1(junctionVolts / (LED_IDEALITY * THERMAL_VOLTS)),

@@ -30,7 +30,7 @@ interface IslandSolution {
 export type SolvedIslands = Map<string, IslandSolution>;
 
 /** The direct-current operating point of any netlist. Never throws: what cannot be is named in `problems`. */
-export function solve(netlist: Netlist, known: SolvedIslands = new Map()): Solution {
+export function solve(netlist: Netlist, known?: SolvedIslands): Solution {
   const { islands, stranded } = partition(netlist);
   const volts = new Map<NodeName, Volts>();
   const amps = new Map<string, Amps>(netlist.map((device) => [device.id, 0]));
@@ -38,7 +38,7 @@ export function solve(netlist: Netlist, known: SolvedIslands = new Map()): Solut
   const tripped = new Set<string>();
   const problems: CircuitProblem[] = stranded.map((device) => ({ code: 'no-way-back', device }));
   for (const island of islands) {
-    const solution = solveKnown(island, known);
+    const solution = known ? solveKnown(island, known) : solveIsland(island);
     for (const [node, value] of solution.volts) volts.set(node, value);
     for (const [device, value] of solution.amps) amps.set(device, value);
     for (const fuse of solution.tripped) tripped.add(fuse);
