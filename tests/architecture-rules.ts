@@ -16,16 +16,18 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/host.ts': [],
 
   'electron/host': [...DOMAIN_FLOOR, 'boards/host.ts'],
-  'electron/browser': ['boards/host.ts', 'electron/host'],
+  'electron/built.ts': [],
+  'electron/browser': ['boards/host.ts', 'electron/host', 'electron/built.ts'],
   'electron/cli': [
     ...DOMAIN_FLOOR,
     'boards/findings',
     'boards/analyse.ts',
     'boards/host.ts',
     'electron/host',
+    'electron/built.ts',
   ],
   'electron/start': [],
-  electron: ['boards/host.ts', 'electron/host'],
+  electron: ['boards/host.ts', 'electron/host', 'electron/built.ts'],
 
   'renderer/store': [...DOMAIN_FLOOR, 'boards/edit', 'boards/analyse.ts', 'boards/host.ts'],
   'renderer/canvas': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings', 'renderer/store'],
@@ -45,11 +47,29 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
 /** Packages by layer; the closest row decides. */
 export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   boards: ['zod'],
-  electron: ['electron', 'zod', 'node:crypto', 'node:fs', 'node:path', 'node:url', 'node:os'],
-  'electron/host': ['zod'],
-  'electron/browser': [],
-  'electron/cli': [],
-  'electron/start': [],
-  renderer: ['react', 'react-dom', 'react-aria-components', 'lucide-react', 'zustand', 'zod'],
+  electron: ['electron', 'zod', 'node:*'],
+  'electron/host': ['zod', 'node:*'],
+  'electron/browser': ['zod', 'node:*'],
+  'electron/cli': ['zod', 'node:*'],
+  'electron/start': ['node:*', 'vite', '@vitejs/plugin-react'],
+  renderer: [
+    'react',
+    'react-dom',
+    'react-aria-components',
+    'lucide-react',
+    'zustand',
+    'zod',
+    '@fontsource-variable/atkinson-hyperlegible-next',
+    '@fontsource-variable/atkinson-hyperlegible-mono',
+  ],
   'renderer/canvas': ['react', 'konva', 'react-konva'],
 };
+
+export const IMPORTS_ELECTRON = [
+  'electron/ipc.ts',
+  'electron/main.ts',
+  'electron/menu.ts',
+  'electron/preload.ts',
+  'electron/protocol.ts',
+  'electron/window.ts',
+];

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { parseSync } from 'vite';
 import { describe, expect, test } from 'vitest';
-import { FOLDERS, PACKAGES } from './architecture-rules';
+import { FOLDERS, IMPORTS_ELECTRON, PACKAGES } from './architecture-rules';
 
 const ROOT = resolve(import.meta.dirname, '..');
 
@@ -38,9 +38,10 @@ function read(file: string): Source {
     imports: [
       ...module.staticImports.map((one) => one.moduleRequest.value),
       ...exports.flatMap((entry) => entry.moduleRequest?.value ?? []),
-      ...module.dynamicImports.map((one) =>
-        text.slice(one.moduleRequest.start, one.moduleRequest.end).replace(/^['"`]|['"`]$/g, ''),
-      ),
+      ...module.dynamicImports.flatMap(({ moduleRequest }) => {
+        const literal = /^(['"])(.*)\1$/.exec(text.slice(moduleRequest.start, moduleRequest.end));
+        return literal?.[2] ?? [];
+      }),
     ],
     reExportsAll: exports.some((entry) => entry.importName.kind.startsWith('All')),
     hasDefault: exports.some((entry) => entry.exportName.kind === 'Default'),
@@ -60,11 +61,16 @@ function folderOf(file: string): string | undefined {
     .sort((a, b) => b.length - a.length)[0];
 }
 
+const known = new Map(sources.map((source) => [source.file, source]));
+
+/** The file that a relative import means; the bare path where there is none (a style sheet, a data file). */
 function targetOf({ file, specifier }: Import): string {
-  return relative(ROOT, resolve(ROOT, dirname(file), specifier)).replaceAll('\\', '/');
+  const target = relative(ROOT, resolve(ROOT, dirname(file), specifier)).replaceAll('\\', '/');
+  return [target, `${target}.ts`, `${target}.tsx`].find((name) => known.has(name)) ?? target;
 }
 
 function packageOf(specifier: string): string {
+  if (specifier.startsWith('node:')) return 'node:*';
   return specifier.startsWith('@')
     ? specifier.split('/').slice(0, 2).join('/')
     : (specifier.split('/')[0] ?? '');
@@ -115,22 +121,23 @@ describe('the house', () => {
     expect(strangers).toEqual([]);
   });
 
+  test('only the shell imports electron', () => {
+    const importers = imports.filter(({ specifier }) => specifier === 'electron').map(({ file }) => file);
+    expect([...new Set(importers)].sort()).toEqual(IMPORTS_ELECTRON);
+  });
+
   test('no file imports itself through others', () => {
-    const known = new Map(sources.map((source) => [source.file, source]));
-    const resolved = (file: string) =>
-      (known.get(file)?.imports ?? []).filter(isRelative).flatMap((specifier) => {
-        const target = targetOf({ file, specifier });
-        const found = [target, `${target}.ts`, `${target}.tsx`, `${target}/index.ts`].find((name) =>
-          known.has(name),
-        );
-        return found ?? [];
-      });
+    const next = (file: string) =>
+      (known.get(file)?.imports ?? [])
+        .filter(isRelative)
+        .map((specifier) => targetOf({ file, specifier }))
+        .filter((target) => known.has(target));
     const finished = new Set<string>();
     const circles: string[] = [];
     const visit = (file: string, trail: readonly string[]) => {
       if (trail.includes(file)) circles.push([...trail.slice(trail.indexOf(file)), file].join(' -> '));
       else if (!finished.has(file)) {
-        for (const next of resolved(file)) visit(next, [...trail, file]);
+        for (const target of next(file)) visit(target, [...trail, file]);
         finished.add(file);
       }
     };
