@@ -182,7 +182,12 @@ export type RecoveryOffer = z.infer<typeof RecoveryZ>;
 /** What the machine asks of the window, unasked. */
 export type HostRequest =
   | { readonly kind: 'action'; readonly id: string }
-  | { readonly kind: 'open'; readonly handle: string };
+  | { readonly kind: 'open'; readonly handle: string }
+  /**
+   * The person wants the window closed and there is unsaved work. The window asks them; to go it says by
+   * showState that nothing is unsaved any more, and closes itself.
+   */
+  | { readonly kind: 'leave' };
 
 type Calls = {
   readonly [C in ChannelName]: Input<C> extends undefined

@@ -3,14 +3,18 @@ import { choicesOf, choiceWords, expectedWords } from './expected-words';
 import { isRecord } from './is-record';
 import { nearestOf } from './nearest';
 import { type FieldProblems, ProblemList } from './problem-list';
+import { lengthLimits, spanOf } from './schema-span';
 import { shownPath, shownText, shownValue } from './shown-value';
 
 type Schema = z.core.$ZodType;
 
+/** As many problems as zod may list at once: more of a value than this is gone through here instead. */
+const ZOD_PROBLEMS = 10_000;
+
 /**
- * Where a value is not as its schema says, with what was expected there. It goes through the value
- * itself and stops at a limit, because zod would make an issue for every one of a million bad entries.
- * It knows the kinds of schema that documents and commands are made of; anything else is left to zod whole.
+ * Where a value is not as its schema says, with what was expected there. It goes down to the wrong places
+ * itself and stops at a limit, because zod would list every one of a million bad entries. It knows the
+ * kinds of schema that documents and commands are made of; anything else is told as a whole.
  */
 export function fieldProblems(schema: Schema, value: unknown): FieldProblems {
   const search = new Search();
@@ -24,21 +28,21 @@ class Search {
 
   look(schema: Schema, value: unknown): void {
     if (this.list.full) return;
-    if (schema instanceof z.ZodOptional) {
-      if (value !== undefined) this.look(schema.unwrap(), value);
-    } else if (schema instanceof z.ZodNullable) {
-      if (value !== null) this.look(schema.unwrap(), value);
-    } else if (schema instanceof z.ZodDiscriminatedUnion && isRecord(value)) {
-      this.#union(schema, value);
-    } else if (schema instanceof z.ZodObject && isRecord(value)) {
-      this.#object(schema, value);
-    } else if (schema instanceof z.ZodArray && Array.isArray(value)) {
-      this.#array(schema, value);
-    } else if (schema instanceof z.ZodTuple && Array.isArray(value)) {
-      this.#tuple(schema, value);
-    } else if (!z.safeParse(schema, value).success) {
-      this.#report(expectedWords(schema, value), value);
-    }
+    const small = spanOf(schema) <= ZOD_PROBLEMS;
+    if (small && z.safeParse(schema, value).success) return;
+    const before = this.list.length;
+    this.#descend(schema, value);
+    if (small && this.list.length === before) this.#report(expectedWords(schema, value), value);
+  }
+
+  #descend(schema: Schema, value: unknown): void {
+    if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable) {
+      if (value !== undefined && value !== null) this.#descend(schema.unwrap(), value);
+    } else if (schema instanceof z.ZodDiscriminatedUnion && isRecord(value)) this.#union(schema, value);
+    else if (schema instanceof z.ZodObject && isRecord(value)) this.#object(schema, value);
+    else if (schema instanceof z.ZodArray && Array.isArray(value)) this.#array(schema, value);
+    else if (schema instanceof z.ZodTuple && Array.isArray(value)) this.#tuple(schema, value);
+    else this.#report(expectedWords(schema, value), value);
   }
 
   #inside(key: string | number, schema: Schema, value: unknown): void {
@@ -67,7 +71,8 @@ class Search {
   }
 
   #array(schema: z.ZodArray, value: readonly unknown[]): void {
-    if (!lengthAllowed(schema, value.length)) {
+    const { min, max } = lengthLimits(schema);
+    if (value.length < min || value.length > max) {
       this.#report(expectedWords(schema, value), value);
       return;
     }
@@ -106,13 +111,4 @@ class Search {
     const path = shownPath(this.#path);
     this.list.add(() => ({ path, expected, found: asIs ? String(found) : shownValue(found) }));
   }
-}
-
-/** The length alone, so that a list of a million is refused before its first entry is read. */
-function lengthAllowed(schema: z.ZodArray, length: number): boolean {
-  return (schema.def.checks ?? []).every((check) => {
-    if (check instanceof z.core.$ZodCheckMaxLength) return length <= check._zod.def.maximum;
-    if (check instanceof z.core.$ZodCheckMinLength) return length >= check._zod.def.minimum;
-    return true;
-  });
 }

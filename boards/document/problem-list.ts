@@ -12,9 +12,14 @@ export class ProblemList {
   readonly #fields: FieldProblem[] = [];
   #more = 0;
 
+  /** How many have been told so far. */
+  get length(): number {
+    return this.#fields.length + this.#more;
+  }
+
   /** True when it is no use to look on. */
   get full(): boolean {
-    return this.#fields.length + this.#more >= LIMITS.problemsCounted;
+    return this.length >= LIMITS.problemsCounted;
   }
 
   /** The words are only made for a problem that will be shown. */

@@ -1,9 +1,9 @@
 import type { Build, Seat } from '../document/build';
-import { gridIndex } from '../document/numbering';
 import { entryRefusals } from './entry';
 import type { Fit, FitRefusal, Landing } from './fit';
-import { cellUnder } from './geometry';
-import { isOutside, landingsOf, meetsPin, standingPinAt } from './landing';
+import { type Box, boxesCollide, plugBox } from './geometry';
+import { isOutside, landingsOf, meetsPin } from './landing';
+import { pinPoints } from './pin-points';
 import { roomRefusals } from './room';
 import { type SeatedPlug, seatedPlug } from './seated-plug';
 
@@ -21,37 +21,36 @@ export function fitPlug(build: Build, seated: SeatedPlug): Fit {
   const { plug, connector, seat } = seated;
   const entry = entryRefusals(plug, connector, seat.turn);
   const foreign = entry.some(({ code }) => code === 'family' || code === 'pitch');
+  const body = plugBox(plug, connector, seat);
   return {
     landings,
-    refusals: foreign ? entry : [...entry, ...pinRefusals(seated, landings), ...roomRefusals(build, seated)],
+    refusals: foreign
+      ? entry
+      : [...entry, ...pinRefusals(seated, landings, body), ...roomRefusals(build, seated, body)],
     overhang: landings.filter(({ cell }) => isOutside(connector.grid, cell)).map(({ hole }) => hole),
   };
 }
 
 /** What the standing pins refuse: a stop, a body without a hole, or that none of them is met. */
-function pinRefusals(seated: SeatedPlug, landings: readonly Landing[]): readonly FitRefusal[] {
-  if (!landings.some(meetsPin)) return [{ code: 'no-pin' }];
+function pinRefusals(seated: SeatedPlug, landings: readonly Landing[], body: Box): readonly FitRefusal[] {
+  const met = landings.filter(meetsPin);
+  if (met.length === 0) return [{ code: 'no-pin' }];
   return [
-    ...landings.flatMap((landing): readonly FitRefusal[] =>
-      landing.state === 'blocked' && meetsPin(landing) && landing.pin
-        ? [{ code: 'blocked-hole', hole: landing.hole, pin: landing.pin.pin }]
-        : [],
+    ...met.flatMap(({ hole, state, pin }): readonly FitRefusal[] =>
+      state === 'blocked' && pin ? [{ code: 'blocked-hole', hole, pin: pin.pin }] : [],
     ),
-    ...pinsWithoutHole(seated).map((pin): FitRefusal => ({ code: 'no-hole', pin })),
+    ...pinsWithoutHole(seated, met, body),
   ];
 }
 
-/** Standing pins under cells of the plug's body that have no hole. */
-function pinsWithoutHole({ plug, connector, seat }: SeatedPlug): readonly string[] {
-  const { rows, cols } = plug.grid;
-  const holes = gridIndex(plug.grid);
-  if (holes.positions.length === rows * cols) return [];
-  const pins: string[] = [];
-  for (let row = 0; row < rows; row++)
-    for (let col = 0; col < cols; col++) {
-      if (holes.labelAt([row, col]) !== undefined) continue;
-      const pin = standingPinAt(connector, cellUnder(seat, [row, col]));
-      if (pin) pins.push(pin.pin);
-    }
-  return pins;
+function pinsWithoutHole(
+  { connector }: SeatedPlug,
+  met: readonly Landing[],
+  body: Box,
+): readonly FitRefusal[] {
+  const covered = pinPoints(connector).filter(({ stands, post }) => stands && boxesCollide(post, body));
+  // Every pin in a hole is under the body, so equal numbers mean that none is left over.
+  if (covered.length === met.length) return [];
+  const inHole = new Set(met.map(({ pin }) => pin?.pin));
+  return covered.filter(({ pin }) => !inHole.has(pin)).map(({ pin }) => ({ code: 'no-hole', pin }));
 }

@@ -119,6 +119,16 @@ export function boxesCollide(a: Box, b: Box): boolean {
   );
 }
 
-export function boxHolds(box: Box, { xMm, yMm }: Point): boolean {
-  return xMm > box.leftMm && xMm < box.rightMm && yMm > box.topMm && yMm < box.bottomMm;
+/** How far a box reaches past another on one side of the board; negative where it stays within. */
+export function reachPast(box: Box, other: Box, side: Side): Mm {
+  switch (side) {
+    case 'top':
+      return other.topMm - box.topMm;
+    case 'right':
+      return box.rightMm - other.rightMm;
+    case 'bottom':
+      return box.bottomMm - other.bottomMm;
+    case 'left':
+      return other.leftMm - box.leftMm;
+  }
 }

@@ -1,19 +1,20 @@
 import { byIdentity } from '../base/by-identity';
 import type { BoardSheet } from '../document/board-sheet';
 import type { Build } from '../document/build';
-import type { Connector, Side } from '../document/connector';
-import { rowPitchOf } from '../document/grid';
-import { pinOf, samePlug } from '../document/lookup';
-import { gridIndex } from '../document/numbering';
+import { type Connector, SIDES, type Side } from '../document/connector';
+import { samePlug } from '../document/lookup';
 import type { FitRefusal } from './fit';
-import { type Box, boxesCollide, boxHolds, cellCentre, cellUnder, connectorBox, plugBox } from './geometry';
+import { type Box, boxesCollide, connectorBox, GIVE_MM, plugBox, reachPast, turnedSide } from './geometry';
 import { nearIndex } from './near';
+import { pinPoints } from './pin-points';
 import { type SeatedPlug, seatedPlugs, wiringOf } from './seated-plug';
 
+/** The family of posts without a housing of their own. */
+const OPEN_POSTS = 'pin-header';
+
 /** What keeps the plug's body out: walls, other connectors, other plugs. */
-export function roomRefusals(build: Build, seated: SeatedPlug): readonly FitRefusal[] {
-  const body = plugBox(seated.plug, seated.connector, seated.seat);
-  const over = sidesHungOver(seated);
+export function roomRefusals(build: Build, seated: SeatedPlug, body: Box): readonly FitRefusal[] {
+  const over = sidesHungOver(seated.connector, body);
   return [
     ...wallRefusals(seated.connector, over),
     ...(over.length > 0 ? connectorRefusals(build.board, seated.connector, body) : []),
@@ -22,15 +23,9 @@ export function roomRefusals(build: Build, seated: SeatedPlug): readonly FitRefu
 }
 
 /** The sides of the connector past which the plug's body reaches. */
-function sidesHungOver({ seat, plug, connector }: SeatedPlug): readonly Side[] {
-  const [row, col] = cellUnder(seat, [0, 0]);
-  const [lastRow, lastCol] = cellUnder(seat, [plug.grid.rows - 1, plug.grid.cols - 1]);
-  const over: Side[] = [];
-  if (Math.min(row, lastRow) < 0) over.push('top');
-  if (Math.max(col, lastCol) >= connector.grid.cols) over.push('right');
-  if (Math.max(row, lastRow) >= connector.grid.rows) over.push('bottom');
-  if (Math.min(col, lastCol) < 0) over.push('left');
-  return over;
+function sidesHungOver(connector: Connector, body: Box): readonly Side[] {
+  const own = connectorBox(connector);
+  return SIDES.filter((side) => reachPast(body, own, turnedSide(side, connector.place.turn)) > GIVE_MM);
 }
 
 function wallRefusals(connector: Connector, over: readonly Side[]): readonly FitRefusal[] {
@@ -52,20 +47,12 @@ const connectorsNear = byIdentity(
 );
 
 /** What of a connector stands up from the board: its housing, or its posts where it has none. */
-const obstaclesOf = byIdentity((connector: Connector): readonly Box[] => {
-  const open = connector.family === 'pin-header' && (connector.shroud?.walls.length ?? 0) === 0;
-  return open ? postBoxes(connector) : [connectorBox(connector)];
-});
-
-/** Square posts a quarter of their pitch wide: 0.64 mm at 2.54 mm, 0.50 mm at 2.00 mm. */
-function postBoxes(connector: Connector): readonly Box[] {
-  const half = Math.min(connector.grid.pitchMm, rowPitchOf(connector.grid)) / 8;
-  return gridIndex(connector.grid)
-    .positions.filter(({ label }) => pinOf(connector, label).missing !== true)
-    .map(({ cell }) => {
-      const { xMm, yMm } = cellCentre(connector, cell);
-      return { leftMm: xMm - half, topMm: yMm - half, rightMm: xMm + half, bottomMm: yMm + half };
-    });
+function obstaclesOf(connector: Connector): readonly Box[] {
+  const open = connector.family === OPEN_POSTS && (connector.shroud?.walls.length ?? 0) === 0;
+  if (!open) return [connectorBox(connector)];
+  return pinPoints(connector)
+    .filter(({ stands }) => stands)
+    .map(({ post }) => post);
 }
 
 interface Body {
@@ -92,10 +79,7 @@ function plugRefusals(build: Build, { seat, connector }: SeatedPlug, body: Box):
 }
 
 function pinsUnderBoth(connector: Connector, a: Box, b: Box): readonly string[] {
-  return gridIndex(connector.grid)
-    .positions.filter(({ cell }) => {
-      const centre = cellCentre(connector, cell);
-      return boxHolds(a, centre) && boxHolds(b, centre);
-    })
-    .map(({ label }) => label);
+  return pinPoints(connector)
+    .filter(({ post }) => boxesCollide(post, a) && boxesCollide(post, b))
+    .map(({ pin }) => pin);
 }

@@ -17,7 +17,7 @@ export function hostCalls(host: Host): HostCalls {
         platform: host.platform,
         door: door.kind,
         dialogs: door.dialogs,
-        toOpen: host.toOpen.map(handles.give),
+        toOpen: host.arrivals.take().map(handles.give),
       };
     },
     chooseOpen: async () => {
@@ -29,8 +29,13 @@ export function hostCalls(host: Host): HostCalls {
       // The system's dialog has already asked whether to replace a file that is there.
       return path === null ? null : { handle: handles.give(path), name: basename(path), exists: false };
     },
-    readSettings: () => settings.read(),
+    readSettings: async () => {
+      const chosen = await settings.read();
+      door.showTheme(chosen.theme);
+      return chosen;
+    },
     writeSettings: async (chosen) => {
+      door.showTheme(chosen.theme);
       await settings.change(() => chosen);
       return undefined;
     },

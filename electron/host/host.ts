@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { type Settings, SettingsZ } from '../../boards/host';
 import { appDataFolder, type Surroundings } from './app-data';
+import { type Arrivals, makeArrivals } from './arrivals';
 import type { Door } from './door';
 import type { FileSystem } from './file-system';
 import { type Handles, makeHandles } from './handles';
@@ -21,8 +22,7 @@ export interface Host {
   readonly recent: RecentFiles;
   readonly settings: KeptFile<Settings>;
   readonly recovery: Recovery;
-  /** Files named at the start, for the window to open once it is there. */
-  readonly toOpen: readonly string[];
+  readonly arrivals: Arrivals;
 }
 
 export interface HostOptions {
@@ -30,6 +30,7 @@ export interface HostOptions {
   readonly door: Door;
   readonly version: string;
   readonly surroundings: Surroundings;
+  /** Files named at the start. */
   readonly toOpen: readonly string[];
 }
 
@@ -41,7 +42,7 @@ export function openHost({ fs, door, version, surroundings, toOpen }: HostOption
     fs,
     door,
     version,
-    toOpen,
+    arrivals: makeArrivals(toOpen),
     platform: surroundings.platform,
     home: surroundings.home,
     handles: makeHandles(),

@@ -3,7 +3,7 @@ import { TURNS } from '../../boards/base/units';
 import type { BoardSheet } from '../../boards/document/board-sheet';
 import type { Build } from '../../boards/document/build';
 import type { CaseSheet } from '../../boards/document/case-sheet';
-import { type Connector, type Pin, SIDES, SOURCE_KINDS } from '../../boards/document/connector';
+import { type Connector, type Pin, type Place, SIDES, SOURCE_KINDS } from '../../boards/document/connector';
 import { CORNERS, type Grid, type Numbering, SCHEMES } from '../../boards/document/grid';
 import { type Lead, type Plug, WIRE_COLOURS, type Wire } from '../../boards/document/lead';
 import { gridIndex } from '../../boards/document/numbering';
@@ -22,15 +22,11 @@ export const arbitraryName = fc.oneof(
   { weight: 1, arbitrary: fc.string({ unit: 'binary', minLength: 1, maxLength: 12 }) },
 );
 
-const throws = fc.array(fc.nat({ max: 9_999 }), { minLength: 24, maxLength: 24 });
-const place = fc.record(
-  {
-    xMm: fc.integer({ min: 0, max: 800 }).map((quarters) => quarters / 4),
-    yMm: fc.integer({ min: 0, max: 800 }).map((quarters) => quarters / 4),
-    turn: fc.constantFrom(...TURNS),
-  },
-  { noNullPrototype: true },
-);
+/** One number from which a whole thing is made up. */
+export const arbitrarySeed = fc.nat();
+function placeOn(dice: Dice): Place {
+  return { xMm: dice.below(800) / 4, yMm: dice.below(800) / 4, turn: dice.pick(TURNS) ?? 0 };
+}
 
 /** A numbering for a grid of that size: counted, or free with a position left out here and there. */
 export function numberingFor(rows: number, cols: number, dice: Dice): Numbering {
@@ -70,8 +66,8 @@ export function pinFor(label: string, dice: Dice, name: string): Pin {
 
 /** A small connector: up to 3 by 5 positions, of which something is known here and there. */
 export function arbitraryConnector(id: string): fc.Arbitrary<Connector> {
-  return fc.record({ throws, name: arbitraryName, place }).map(({ throws, name, place }): Connector => {
-    const dice = new Dice(throws);
+  return fc.record({ seed: arbitrarySeed, name: arbitraryName }).map(({ seed, name }): Connector => {
+    const dice = new Dice(seed);
     const grid = gridOf(dice, 3, 5);
     const known = gridIndex(grid).positions.filter(() => !dice.oneIn(4));
     return {
@@ -82,7 +78,7 @@ export function arbitraryConnector(id: string): fc.Arbitrary<Connector> {
       grid,
       pins: known.map(({ label }) => pinFor(label, dice, name)),
       ...(dice.oneIn(8) && { shroud: { walls: [...SIDES], guide: 'bottom' } }),
-      place,
+      place: placeOn(dice),
       ...(dice.oneIn(5) && { notes: name }),
     };
   });
@@ -113,8 +109,8 @@ function plugOf(id: string, print: string, dice: Dice): Plug {
 
 /** A small lead: one or two parts, one or two plugs, and as many wires as holes can take. */
 export function arbitraryLead(id: string): fc.Arbitrary<Lead> {
-  return fc.record({ throws, name: arbitraryName }).map(({ throws, name }): Lead => {
-    const dice = new Dice(throws);
+  return fc.record({ seed: arbitrarySeed, name: arbitraryName }).map(({ seed, name }): Lead => {
+    const dice = new Dice(seed);
     const parts = Array.from({ length: 1 + dice.below(2) }, (_, at) => ({
       id: `part-${at + 1}`,
       kind: dice.pick(KINDS) ?? 'speaker',
@@ -178,10 +174,10 @@ export const arbitraryBuild: fc.Arbitrary<Build> = fc
     board: arbitraryBoard,
     case: arbitraryCase,
     extras: fc.array(arbitraryLead('loose'), { maxLength: 1 }),
-    throws,
+    seed: arbitrarySeed,
   })
-  .map(({ throws, ...sheets }) => {
-    const dice = new Dice(throws);
+  .map(({ seed, ...sheets }) => {
+    const dice = new Dice(seed);
     let build: Build = {
       format: 'leadwright/build',
       version: 1,

@@ -1,18 +1,20 @@
-/** A row of throws to decide by, so that what fits the situation can be chosen and yet be shrunk by fast-check. */
+/**
+ * Chance that can be repeated: the same seed throws the same numbers (mulberry32). One number of
+ * fast-check decides about a whole thing, and what fits the situation can still be chosen from it.
+ */
 export class Dice {
-  readonly #throws: readonly number[];
-  #next = 0;
+  #state: number;
 
-  constructor(throws: readonly number[]) {
-    if (throws.length === 0) throw new Error('Dice need at least one throw');
-    this.#throws = throws;
+  constructor(seed: number) {
+    this.#state = seed;
   }
 
   /** A whole number from 0 to below the limit. */
   below(limit: number): number {
-    const thrown = this.#throws[this.#next % this.#throws.length] ?? 0;
-    this.#next += 1;
-    return thrown % limit;
+    this.#state = (this.#state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(this.#state ^ (this.#state >>> 15), 1 | this.#state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) % limit;
   }
 
   /** True once in so many throws. */

@@ -19,6 +19,17 @@ export interface FarLabel {
   readonly sizeMm: number;
 }
 
+const remembered = new WeakMap<Scene, { readonly scale: number; readonly labels: readonly FarLabel[] }>();
+
+/** The labels of a scene at a scale; panning asks for the same ones again and again. */
+export function farLabelsOf(scene: Scene, scale: number): readonly FarLabel[] {
+  const known = remembered.get(scene);
+  if (known?.scale === scale) return known.labels;
+  const labels = farLabels(scene, scale);
+  remembered.set(scene, { scale, labels });
+  return labels;
+}
+
 /** Labels above, below or beside each connector, wherever nothing stands yet; left out where all is taken. */
 export function farLabels({ blocks }: Scene, scale: number): readonly FarLabel[] {
   const sizeMm = LABEL_PX / scale;

@@ -1,0 +1,20 @@
+/** Files that are to be opened before a page is there to open them. */
+export interface Arrivals {
+  readonly add: (path: string) => void;
+  /** Each is handed out once: a page that is loaded again does not open it anew. */
+  readonly take: () => readonly string[];
+}
+
+export function makeArrivals(paths: readonly string[]): Arrivals {
+  let waiting = paths;
+  return {
+    add: (path) => {
+      waiting = [...waiting, path];
+    },
+    take: () => {
+      const taken = waiting;
+      waiting = [];
+      return taken;
+    },
+  };
+}

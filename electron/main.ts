@@ -1,0 +1,106 @@
+import { homedir } from 'node:os';
+import { join } from 'node:path';
+import { app, type BrowserWindow, dialog, nativeTheme } from 'electron';
+import type { HostRequest } from '../boards/host';
+import { BUILT } from './built';
+import { hostCalls } from './host/calls';
+import { DISK } from './host/file-system';
+import { openHost } from './host/host';
+import { loadPageFiles } from './host/page-files';
+import { answerPage } from './ipc';
+import { makeLeaving } from './leaving';
+import { putUpMenu } from './menu';
+import { namedFiles } from './named-files';
+import { CHANNEL_PREFIX } from './origin';
+import { claimScheme, servePage } from './protocol';
+import { makeWindow } from './window';
+
+const DOCUMENTS = [{ name: 'Builds, board sheets and case sheets', extensions: ['json'] }];
+const SMOKE_LIMIT_MS = 60_000;
+
+const isSmoke = process.argv.includes('--smoke');
+const leaving = makeLeaving();
+let window: BrowserWindow | null = null;
+let pageIsUp = false;
+
+const host = openHost({
+  fs: DISK,
+  version: BUILT.version,
+  surroundings: { platform: process.platform, home: homedir(), env: process.env },
+  toOpen: namedFiles(process.argv.slice(1), process.cwd()),
+  door: {
+    kind: 'electron',
+    dialogs: 'native',
+    chooseOpen: async () => {
+      const options = { filters: DOCUMENTS, properties: ['openFile' as const] };
+      const chosen = await (window ? dialog.showOpenDialog(window, options) : dialog.showOpenDialog(options));
+      return chosen.filePaths[0] ?? null;
+    },
+    chooseSave: async (suggested) => {
+      const options = { filters: DOCUMENTS, defaultPath: suggested };
+      const chosen = await (window ? dialog.showSaveDialog(window, options) : dialog.showSaveDialog(options));
+      return chosen.canceled ? null : chosen.filePath;
+    },
+    showTheme: (theme) => {
+      nativeTheme.themeSource = theme;
+    },
+    showState: (state) => {
+      pageIsUp = true;
+      leaving.note(state);
+      window?.setDocumentEdited(state.unsaved);
+      if (isSmoke) app.exit(0);
+    },
+  },
+});
+
+function tell(request: HostRequest): void {
+  window?.webContents.send(`${CHANNEL_PREFIX}request`, request);
+}
+
+function open(path: string): void {
+  if (pageIsUp) tell({ kind: 'open', handle: host.handles.give(path) });
+  else host.arrivals.add(path);
+}
+
+function openWindow(): void {
+  window = makeWindow(join(__dirname, 'preload.cjs'));
+  window.on('close', (event) => {
+    if (leaving.mayClose()) return;
+    event.preventDefault();
+    tell({ kind: 'leave' });
+  });
+  window.on('unresponsive', () => leaving.noteAnswering(false));
+  window.on('responsive', () => leaving.noteAnswering(true));
+  window.webContents.on('render-process-gone', () => {
+    leaving.note({ unsaved: false });
+    // Once more for a page that had shown itself; one that never did would only fail again.
+    if (pageIsUp) window?.webContents.reload();
+    else window?.destroy();
+    pageIsUp = false;
+  });
+}
+
+app.enableSandbox();
+claimScheme();
+app.on('window-all-closed', () => app.quit());
+app.on('open-file', (event, path) => {
+  event.preventDefault();
+  open(path);
+});
+
+if (app.requestSingleInstanceLock()) {
+  app.on('second-instance', (_event, args, folder) => {
+    for (const path of namedFiles(args.slice(1), folder)) open(path);
+    if (window?.isMinimized()) window.restore();
+    window?.focus();
+  });
+  void app.whenReady().then(async () => {
+    servePage(await loadPageFiles(join(__dirname, 'renderer'), BUILT.pageNames));
+    answerPage(hostCalls(host));
+    putUpMenu((id) => tell({ kind: 'action', id }));
+    openWindow();
+  });
+  if (isSmoke) setTimeout(() => app.exit(1), SMOKE_LIMIT_MS);
+} else {
+  app.quit();
+}

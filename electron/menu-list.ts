@@ -1,0 +1,66 @@
+/** An action of the page, by the id it has there; or something the system does itself. */
+export type MenuItem =
+  | { readonly id: string; readonly label: string; readonly accelerator?: string }
+  | { readonly role: 'cut' | 'copy' | 'paste' | 'selectAll' | 'togglefullscreen' | 'minimize' | 'quit' }
+  | 'line';
+
+export interface Menu {
+  readonly label: string;
+  readonly items: readonly MenuItem[];
+}
+
+/** The menu bar. The page knows what each action does and whether it can be done now. */
+export const MENU_BAR: readonly Menu[] = [
+  {
+    label: 'File',
+    items: [
+      { id: 'file.new', label: 'New build…', accelerator: 'CmdOrCtrl+N' },
+      { id: 'file.open', label: 'Open…', accelerator: 'CmdOrCtrl+O' },
+      { id: 'help.demo', label: 'Open the demo build' },
+      'line',
+      { id: 'file.save', label: 'Save', accelerator: 'CmdOrCtrl+S' },
+      { id: 'file.save-as', label: 'Save as…', accelerator: 'CmdOrCtrl+Shift+S' },
+      'line',
+      { id: 'file.close', label: 'Close', accelerator: 'CmdOrCtrl+W' },
+      { role: 'quit' },
+    ],
+  },
+  {
+    label: 'Edit',
+    items: [
+      { id: 'edit.undo', label: 'Undo', accelerator: 'CmdOrCtrl+Z' },
+      { id: 'edit.redo', label: 'Redo', accelerator: 'CmdOrCtrl+Shift+Z' },
+      'line',
+      { role: 'cut' },
+      { role: 'copy' },
+      { role: 'paste' },
+      { role: 'selectAll' },
+    ],
+  },
+  {
+    label: 'View',
+    items: [
+      { id: 'area.document', label: 'Document', accelerator: 'CmdOrCtrl+1' },
+      { id: 'area.wire', label: 'Wire', accelerator: 'CmdOrCtrl+2' },
+      'line',
+      { id: 'view.zoom-in', label: 'Zoom in', accelerator: 'CmdOrCtrl+Plus' },
+      { id: 'view.zoom-out', label: 'Zoom out', accelerator: 'CmdOrCtrl+-' },
+      { id: 'view.fit', label: 'Show the whole board', accelerator: 'CmdOrCtrl+0' },
+      { id: 'view.turn', label: 'Turn the view' },
+      { id: 'view.mirror', label: 'Mirror the view' },
+      'line',
+      { id: 'view.theme-system', label: 'Theme of the system' },
+      { id: 'view.theme-light', label: 'Light theme' },
+      { id: 'view.theme-dark', label: 'Dark theme' },
+      { id: 'view.large-type', label: 'Large type' },
+      { role: 'togglefullscreen' },
+    ],
+  },
+  {
+    label: 'Help',
+    items: [
+      { id: 'help.keys', label: 'Keys…', accelerator: 'F1' },
+      { id: 'help.cautions', label: 'Before you touch a pin…' },
+    ],
+  },
+];

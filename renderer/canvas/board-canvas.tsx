@@ -1,0 +1,95 @@
+import './canvas.css';
+import type Konva from 'konva/lib/Core';
+import { type Ref, useCallback, useMemo, useRef, useState } from 'react';
+import { Stage } from 'react-konva/es/ReactKonvaCore';
+import { boardWords } from './board-words';
+import type { CanvasProps, CanvasView } from './canvas-props';
+import { drawGround } from './drawing/draw-ground';
+import { drawConnectors, drawWiring } from './drawing/draw-layers';
+import { drawMarks, worstMarks } from './drawing/draw-marks';
+import { drawAnchors, drawGhost, drawInHand } from './drawing/draw-placing';
+import { drawHover, drawSelection } from './drawing/draw-selection';
+import type { Pen } from './drawing/pen';
+import { FitLabel } from './fit-label';
+import { hitIndex } from './hit-index';
+import { anchorsOf, ghostOf, looseOutline, placesFor } from './in-hand';
+import { PenLayer } from './pen-layer';
+import { measureByTable } from './scene/measure';
+import { sceneOf } from './scene/scene-of';
+import { useBench } from './use-bench';
+import { usePalette } from './use-palette';
+import { useSize } from './use-size';
+import { useView } from './use-view';
+import { toMm } from './view';
+
+interface BoardCanvasProps extends CanvasProps {
+  readonly ref?: Ref<CanvasView>;
+}
+
+/**
+ * The board with all that is wired on it. It shows and reports, and changes nothing. For assistive
+ * technology it is one picture with a summary: the equal way is the list beside it.
+ */
+export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
+  const { build, marks, placing, selection, theme } = props;
+  const wrapper = useRef<HTMLDivElement>(null);
+  const topLayer = useRef<Konva.Layer | null>(null);
+  const [stage, setStage] = useState<Konva.Stage | null>(null);
+  const size = useSize(wrapper);
+  const palette = usePalette(wrapper, theme);
+
+  const scene = useMemo(() => sceneOf(build, { view: build.view, measure: measureByTable }), [build]);
+  const hits = useMemo(() => hitIndex(scene), [scene]);
+  const worst = useMemo(() => worstMarks(marks), [marks]);
+  const view = useView(stage, size, scene, ref);
+  const redrawTop = useCallback(() => {
+    topLayer.current?.batchDraw();
+  }, []);
+  const bench = useBench(wrapper, view, props, hits, redrawTop);
+
+  const inHand = placing?.plug ?? null;
+  const candidate = placing?.candidate ?? null;
+  const turn = placing?.turn ?? 0;
+  const ghost = useMemo(() => ghostOf(scene, candidate), [scene, candidate]);
+  const places = useMemo(() => (inHand ? placesFor(build, inHand) : []), [build, inHand]);
+  const anchors = useMemo(() => anchorsOf(scene, places, turn), [scene, places, turn]);
+
+  const ground = useCallback((pen: Pen) => drawGround(pen, scene), [scene]);
+  const connectors = useCallback((pen: Pen) => drawConnectors(pen, scene), [scene]);
+  const wiring = useCallback((pen: Pen) => drawWiring(pen, scene, worst, inHand), [scene, worst, inHand]);
+  const top = (pen: Pen) => {
+    drawMarks(pen, scene, worst);
+    drawSelection(pen, scene, selection);
+    if (!placing) {
+      drawHover(pen, scene, bench.hovered());
+      return;
+    }
+    drawAnchors(pen, anchors);
+    const pointer = bench.pointer();
+    if (ghost) drawGhost(pen, ghost.shape, ghost.fit);
+    else if (pointer && view) {
+      const outline = looseOutline(scene, placing, toMm(view.now(), pointer));
+      if (outline) drawInHand(pen, outline);
+    }
+  };
+
+  return (
+    <div ref={wrapper} className="board-canvas" role="img" aria-label={boardWords(build, marks)}>
+      {size && palette && (
+        <Stage
+          ref={setStage}
+          className="board-canvas-stage"
+          width={size.width}
+          height={size.height}
+          listening={false}
+        >
+          <PenLayer name="ground" palette={palette} draw={ground} />
+          <PenLayer name="connectors" palette={palette} draw={connectors} />
+          <PenLayer name="wiring" palette={palette} draw={wiring} />
+          <PenLayer name="top" palette={palette} draw={top} layer={topLayer} />
+        </Stage>
+      )}
+      {ghost && view && <FitLabel build={build} ghost={ghost} view={view} />}
+    </div>
+  );
+}

@@ -1,0 +1,22 @@
+import type { Build } from '../../boards/document/build';
+import type { Mark } from './canvas-props';
+
+/** What the drawing shows, in a sentence; everything in it is also in the lists beside it. */
+export function boardWords(build: Build, marks: readonly Mark[]): string {
+  const { board, seats, view } = build;
+  const lies = [
+    view.turn === 0 ? '' : `turned by ${view.turn}\u00a0degrees`,
+    view.mirrored ? 'mirrored' : '',
+  ].filter((part) => part !== '');
+  return [
+    `Drawing of ${board.name}`,
+    count(board.connectors.length, 'connector'),
+    `${count(seats.length, 'plug')} seated`,
+    ...(marks.length === 0 ? [] : [`${count(marks.length, 'finding')} marked`]),
+    ...lies,
+  ].join(', ');
+}
+
+function count(number: number, noun: string): string {
+  return `${number}\u00a0${noun}${number === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,74 @@
+import { type PlugRef, samePlug } from '../../../boards/document/lookup';
+import type { Selection } from '../../store/session';
+import type { Target } from '../canvas-props';
+import { grown, type Rect } from '../scene/geometry';
+import type { Scene } from '../scene/scene';
+import { type Pen, stroke } from './pen';
+
+/** An outline round what is selected: thick, with a band of ground, seen on every colour. */
+export function drawSelection(pen: Pen, scene: Scene, selection: Selection): void {
+  for (const rect of rectsOfSelection(scene, selection)) {
+    outline(pen, rect, pen.palette.panel, 5.5);
+    outline(pen, rect, pen.palette.select, 3);
+  }
+}
+
+/** A thin outline round what the pointer is over. */
+export function drawHover(pen: Pen, scene: Scene, target: Target | null): void {
+  if (!target) return;
+  for (const rect of rectsOfTarget(scene, target)) outline(pen, rect, pen.palette.accent, 1.5);
+}
+
+function rectsOfSelection(scene: Scene, selection: Selection): readonly Rect[] {
+  switch (selection.kind) {
+    case 'nothing':
+      return [];
+    case 'plug':
+      return rectsOfTarget(scene, selection);
+    case 'connector':
+      return selection.pin === undefined
+        ? rectsOfTarget(scene, selection)
+        : rectsOfTarget(scene, { kind: 'pin', pin: { connector: selection.connector, pin: selection.pin } });
+    case 'finding':
+      return [
+        ...selection.pins.flatMap((pin) => rectsOfTarget(scene, { kind: 'pin', pin })),
+        ...scene.flags.filter(({ plug }) => selection.leads.includes(plug.lead)).map(({ box }) => box),
+      ];
+  }
+}
+
+function rectsOfTarget(
+  scene: Scene,
+  target: Target | { kind: 'connector'; connector: string },
+): readonly Rect[] {
+  switch (target.kind) {
+    case 'plug':
+      return rectsOfPlug(scene, target.plug);
+    case 'connector':
+      return scene.blocks
+        .filter(({ connector }) => connector.id === target.connector)
+        .map(({ shell }) => shell);
+    case 'pin':
+      return scene.blocks
+        .filter(({ connector }) => connector.id === target.pin.connector)
+        .flatMap(({ pins }) => pins.filter(({ pin }) => pin === target.pin.pin))
+        .map(({ box }) => grown(box, box.width * 0.18));
+  }
+}
+
+function rectsOfPlug(scene: Scene, ref: PlugRef): readonly Rect[] {
+  return [
+    ...scene.plugs.filter((plug) => samePlug(plug.ref, ref)).map(({ body }) => body),
+    ...scene.flags.filter(({ plug, onBody }) => !onBody && samePlug(plug, ref)).map(({ box }) => box),
+  ];
+}
+
+function outline(pen: Pen, rect: Rect, style: string, pixels: number): void {
+  const { context } = pen;
+  const { x, y, width, height } = grown(rect, stroke(pen, 2.5));
+  context.beginPath();
+  context.roundRect(x, y, width, height, stroke(pen, 4));
+  context.strokeStyle = style;
+  context.lineWidth = stroke(pen, pixels);
+  context.stroke();
+}

@@ -1,0 +1,16 @@
+import type { Point } from '../scene/geometry';
+import type { Bench, Gesture } from './gesture';
+
+/** The ground follows the pointer. */
+export function pan({ view, setCursor }: Bench, down: Point): Gesture {
+  let last = down;
+  setCursor('grabbing');
+  return {
+    move: (at) => {
+      view.panBy(at.x - last.x, at.y - last.y);
+      last = at;
+    },
+    up: () => setCursor('default'),
+    cancel: () => setCursor('default'),
+  };
+}

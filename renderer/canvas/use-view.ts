@@ -1,0 +1,100 @@
+import type Konva from 'konva/lib/Core';
+import { type Ref, useImperativeHandle, useLayoutEffect, useMemo, useRef } from 'react';
+import type { CanvasView } from './canvas-props';
+import { grown, type Rect, rectRoundAll } from './scene/geometry';
+import { oriented, undone } from './scene/orientation';
+import type { Scene } from './scene/scene';
+import { type SizePx, toMm, windowOf } from './view';
+import { type ViewHandle, viewHandle } from './view-handle';
+
+const MARGIN_PX = 40;
+/** Near enough to read the names of pins, and as near as anything is brought by itself. */
+const READABLE = 15;
+const NEAREST = 30;
+
+/** The view of a stage: fitted at first, kept in place through resizing and turning, moved on request. */
+export function useView(
+  stage: Konva.Stage | null,
+  size: SizePx | null,
+  scene: Scene,
+  ref: Ref<CanvasView> | undefined,
+): ViewHandle | null {
+  const view = useMemo(() => stage && viewHandle(stage), [stage]);
+  const sceneNow = useRef(scene);
+  const shown = useRef<{ readonly build: string; readonly orientation: Scene['orientation'] } | null>(null);
+  const sizeBefore = useRef(size);
+
+  useLayoutEffect(() => {
+    sceneNow.current = scene;
+    if (!view) return;
+    const before = shown.current;
+    shown.current = { build: scene.build.id, orientation: scene.orientation };
+    if (before?.build !== scene.build.id) {
+      view.fit(rectOfWork(scene), MARGIN_PX, NEAREST);
+      return;
+    }
+    if (sameOrientation(before.orientation, scene.orientation)) return;
+    const { width, height } = view.size();
+    const middle = toMm(view.now(), { x: width / 2, y: height / 2 });
+    view.centreOn(oriented(scene.orientation, oriented(undone(before.orientation), middle)));
+  }, [scene, view]);
+
+  useLayoutEffect(() => {
+    const before = sizeBefore.current;
+    sizeBefore.current = size;
+    if (!view || !size || !before) return;
+    view.panBy((size.width - before.width) / 2, (size.height - before.height) / 2);
+  }, [size, view]);
+
+  useImperativeHandle(ref, () => commandsOf(view, () => sceneNow.current), [view]);
+  return view;
+}
+
+function commandsOf(view: ViewHandle | null, scene: () => Scene): CanvasView {
+  return {
+    zoomBy: (factor) => {
+      if (!view) return;
+      const { width, height } = view.size();
+      view.zoomAt(factor, { x: width / 2, y: height / 2 });
+    },
+    fitAll: () => view?.fit(scene().bounds, MARGIN_PX, NEAREST),
+    show: (connectors) => {
+      const rect = rectOfConnectors(scene(), connectors);
+      if (!view || !rect) return;
+      const { scale } = view.now();
+      if (scale >= READABLE && covers(windowOf(view.now(), view.size()), rect)) return;
+      view.fit(rect, MARGIN_PX, Math.max(NEAREST, scale));
+    },
+    panBy: (dx, dy) => view?.panBy(dx, dy),
+  };
+}
+
+function covers(window: Rect, rect: Rect): boolean {
+  return (
+    rect.x >= window.x &&
+    rect.y >= window.y &&
+    rect.x + rect.width <= window.x + window.width &&
+    rect.y + rect.height <= window.y + window.height
+  );
+}
+
+/** The connectors on which something sits, with all that belongs to it; the whole board when there are none. */
+function rectOfWork(scene: Scene): Rect {
+  const connectors = [...new Set(scene.plugs.map((plug) => plug.connector))];
+  return rectOfConnectors(scene, connectors) ?? grown(scene.bounds, 2);
+}
+
+function rectOfConnectors(scene: Scene, connectors: readonly string[]): Rect | undefined {
+  const blocks = scene.blocks.filter(({ connector }) => connectors.includes(connector.id));
+  const rects = blocks.map(({ bounds }) => bounds);
+  const plugs = scene.plugs.filter(({ connector }) => connectors.includes(connector));
+  const flags = scene.flags.filter(({ plug }) =>
+    plugs.some(({ ref }) => ref.lead === plug.lead && ref.plug === plug.plug),
+  );
+  const titles = scene.titles.filter(({ connector }) => connectors.includes(connector));
+  return rectRoundAll([...rects, ...flags.map(({ box }) => box), ...titles.map(({ box }) => box)]);
+}
+
+function sameOrientation(a: Scene['orientation'], b: Scene['orientation']): boolean {
+  return a.xx === b.xx && a.xy === b.xy && a.yx === b.yx && a.yy === b.yy;
+}

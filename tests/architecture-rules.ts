@@ -1,0 +1,75 @@
+/**
+ * Who may know whom. A folder may import itself and the folders on its right; what is not
+ * listed does not exist. Types count. Adding a row is a decision: say why in DEVELOPERS.md.
+ */
+const DOMAIN_FLOOR = ['boards/base', 'boards/signals', 'boards/document'];
+
+export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
+  'boards/base': [],
+  'boards/signals': ['boards/base'],
+  'boards/document': ['boards/base', 'boards/signals'],
+  'boards/library': DOMAIN_FLOOR,
+  'boards/fit': DOMAIN_FLOOR,
+  'boards/edit': [...DOMAIN_FLOOR, 'boards/fit'],
+  'boards/findings': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit'],
+  'boards/analyse.ts': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings'],
+  'boards/host.ts': [],
+
+  'electron/host': [...DOMAIN_FLOOR, 'boards/host.ts'],
+  'electron/built.ts': [],
+  'electron/browser': ['boards/host.ts', 'electron/host', 'electron/built.ts'],
+  'electron/cli': [
+    ...DOMAIN_FLOOR,
+    'boards/findings',
+    'boards/analyse.ts',
+    'boards/host.ts',
+    'electron/host',
+    'electron/built.ts',
+  ],
+  'electron/start': [],
+  electron: ['boards/host.ts', 'electron/host', 'electron/built.ts'],
+
+  'renderer/store': [...DOMAIN_FLOOR, 'boards/edit', 'boards/analyse.ts', 'boards/host.ts'],
+  'renderer/canvas': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings', 'renderer/store'],
+  renderer: [
+    ...DOMAIN_FLOOR,
+    'boards/library',
+    'boards/fit',
+    'boards/edit',
+    'boards/findings',
+    'boards/analyse.ts',
+    'boards/host.ts',
+    'renderer/store',
+    'renderer/canvas',
+  ],
+};
+
+/** Packages by layer; the closest row decides. */
+export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
+  boards: ['zod'],
+  electron: ['electron', 'zod', 'node:*'],
+  'electron/host': ['zod', 'node:*'],
+  'electron/browser': ['zod', 'node:*'],
+  'electron/cli': ['zod', 'node:*'],
+  'electron/start': ['node:*', 'vite', '@vitejs/plugin-react'],
+  renderer: [
+    'react',
+    'react-dom',
+    'react-aria-components',
+    'lucide-react',
+    'zustand',
+    'zod',
+    '@fontsource-variable/atkinson-hyperlegible-next',
+    '@fontsource-variable/atkinson-hyperlegible-mono',
+  ],
+  'renderer/canvas': ['react', 'konva', 'react-konva'],
+};
+
+export const IMPORTS_ELECTRON = [
+  'electron/ipc.ts',
+  'electron/main.ts',
+  'electron/menu.ts',
+  'electron/preload.ts',
+  'electron/protocol.ts',
+  'electron/window.ts',
+];

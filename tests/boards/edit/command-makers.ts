@@ -1,0 +1,138 @@
+import { TURNS } from '../../../boards/base/units';
+import type { BoardSheet } from '../../../boards/document/board-sheet';
+import type { Build, Seat } from '../../../boards/document/build';
+import type { CaseSheet } from '../../../boards/document/case-sheet';
+import type { Connector } from '../../../boards/document/connector';
+import { type Lead, type Plug, WIRE_COLOURS } from '../../../boards/document/lead';
+import { holeState, leadsOf } from '../../../boards/document/lookup';
+import { gridIndex } from '../../../boards/document/numbering';
+import type { Command, CommandName } from '../../../boards/edit/command';
+import { placesOf } from '../../../boards/fit/places';
+import { numberingFor, pinFor } from '../arbitrary-build';
+import type { Dice } from '../dice';
+
+/** What a command is made up from: the build as it is now, things to put into it, and chance. */
+export interface Situation {
+  readonly build: Build;
+  readonly dice: Dice;
+  readonly text: string;
+  readonly lead: Lead;
+  readonly connector: Connector;
+  readonly board: BoardSheet;
+  readonly case: CaseSheet;
+}
+
+type ArgsOf<Name extends CommandName> = Extract<Command, { name: Name }>['args'];
+
+/**
+ * For every command, arguments that mostly apply to the build at hand; undefined where there is nothing
+ * to do it to. A command without a row here does not compile.
+ */
+export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) => ArgsOf<Name> | undefined } =
+  {
+    'seat-plug': (given) => {
+      const ref = somePlug(given);
+      if (ref === undefined) return undefined;
+      const { lead, plug } = ref;
+      if (given.dice.oneIn(8)) return anySeat(given, lead.id, plug.id);
+      return given.dice.pick(placesOf(given.build, { lead: lead.id, plug: plug.id }));
+    },
+    'turn-plug': ({ build, dice }) => {
+      const seat = dice.pick(build.seats);
+      return seat && { lead: seat.lead, plug: seat.plug, by: dice.pick([90, 180, 180, 270] as const) ?? 180 };
+    },
+    'unseat-plug': ({ build, dice }) => {
+      const seat = dice.pick(build.seats);
+      return seat && { lead: seat.lead, plug: seat.plug };
+    },
+    'unseat-all': () => ({}),
+    'add-lead': ({ lead, dice }) => ({
+      lead: { ...lead, id: `lead-${dice.below(12)}` },
+      to: dice.oneIn(2) ? 'case' : 'extras',
+    }),
+    'remove-lead': (given) => withLead(given, (lead) => ({ lead: lead.id })),
+    'rename-lead': (given) => withLead(given, (lead) => ({ lead: lead.id, name: given.text })),
+    'set-lead-aside': (given) => withLead(given, (lead) => ({ lead: lead.id, aside: given.dice.oneIn(2) })),
+    'move-contact': (given) => {
+      const ref = somePlug(given);
+      if (ref === undefined) return undefined;
+      const { lead, plug } = ref;
+      const holes = gridIndex(plug.grid).positions.map(({ label }) => label);
+      const from = given.dice.pick(holes.filter((hole) => holeState(lead, plug, hole) === 'contact'));
+      const to = given.dice.pick(holes.filter((hole) => holeState(lead, plug, hole) === 'empty'));
+      if (from === undefined || to === undefined) return undefined;
+      return { lead: lead.id, plug: plug.id, from, to };
+    },
+    'split-plug': (given) => {
+      const ref = somePlug(given);
+      if (ref === undefined || ref.plug.grid.rows * ref.plug.grid.cols === 1) return undefined;
+      return { lead: ref.lead.id, plug: ref.plug.id };
+    },
+    'colour-wire': (given) =>
+      withLead(given, (lead) => ({
+        lead: lead.id,
+        wire: given.dice.below(Math.max(1, lead.wires.length)),
+        colour: given.dice.pick(WIRE_COLOURS) ?? 'red',
+        stripe: given.dice.oneIn(2) ? null : (given.dice.pick(WIRE_COLOURS) ?? 'white'),
+      })),
+    'mark-plug': (given) => {
+      const ref = somePlug(given);
+      if (ref === undefined) return undefined;
+      const hole = given.dice.pick(gridIndex(ref.plug.grid).positions)?.label ?? null;
+      return { lead: ref.lead.id, plug: ref.plug.id, mark: given.dice.oneIn(3) ? null : hole };
+    },
+    'rename-build': ({ text }) => ({ name: text }),
+    'note-build': ({ text, dice }) => ({ notes: dice.oneIn(3) ? '' : text }),
+    'turn-view': ({ dice }) => ({ turn: dice.pick(TURNS) ?? 0, mirrored: dice.oneIn(2) }),
+    'rename-board': ({ text }) => ({ name: text }),
+    'add-connector': ({ connector, dice }) => ({
+      connector: { ...connector, id: `connector-${dice.below(12)}` },
+    }),
+    'remove-connector': (given) => withConnector(given, ({ id }) => ({ connector: id })),
+    'rename-connector': (given) =>
+      withConnector(given, ({ id }) => ({ connector: id, print: given.text, title: given.text })),
+    'place-connector': (given) =>
+      withConnector(given, ({ id }) => ({
+        connector: id,
+        place: { xMm: given.dice.below(200), yMm: given.dice.below(200), turn: given.dice.pick(TURNS) ?? 0 },
+      })),
+    'number-connector': (given) =>
+      withConnector(given, ({ id, grid }) => ({
+        connector: id,
+        numbering: numberingFor(grid.rows, grid.cols, given.dice),
+      })),
+    'change-pin': (given) =>
+      withConnector(given, ({ id, grid }) => {
+        const label = given.dice.pick(gridIndex(grid).positions)?.label ?? '1';
+        return { connector: id, pin: pinFor(label, given.dice, given.text) };
+      }),
+    'replace-board': ({ board }) => ({ board }),
+    'replace-case': (given) => ({ case: given.case }),
+  };
+
+function withLead<T>({ build, dice }: Situation, make: (lead: Lead) => T): T | undefined {
+  const lead = dice.pick(leadsOf(build));
+  return lead && make(lead);
+}
+
+function withConnector<T>({ build, dice }: Situation, make: (connector: Connector) => T): T | undefined {
+  const connector = dice.pick(build.board.connectors);
+  return connector && make(connector);
+}
+
+function somePlug(given: Situation): { readonly lead: Lead; readonly plug: Plug } | undefined {
+  return withLead(given, (lead) => {
+    const plug = given.dice.pick(lead.plugs);
+    return plug && { lead, plug };
+  });
+}
+
+function anySeat(given: Situation, lead: string, plug: string): Seat | undefined {
+  return withConnector(given, ({ id }) => ({
+    lead,
+    plug,
+    connector: id,
+    at: [given.dice.below(6) - 2, given.dice.below(6) - 2],
+    turn: given.dice.pick(TURNS) ?? 0,
+  }));
+}
