@@ -40,7 +40,8 @@ export function circuitOf(build: Build, joints: readonly Joint[]): Circuit {
       const solution = byNode.get(node)?.solution(state, corner);
       return solution?.floating.has(node) ? undefined : solution?.volts.get(node);
     },
-    amps: (element, device, state, corner) => byElement.get(element)?.solution(state, corner).amps.get(device) ?? 0,
+    amps: (element, device, state, corner) =>
+      byElement.get(element)?.solution(state, corner).amps.get(device) ?? 0,
     statesOf: (element) => byElement.get(element)?.states ?? [],
     solution: (element, state, corner) => byElement.get(element)?.solution(state, corner),
   };

@@ -12,7 +12,10 @@ export interface InputPins {
   readonly reset: readonly string[];
 }
 
-const INPUT_OF: Readonly<Record<Button, SignalId>> = { power: 'power-switch-input', reset: 'reset-switch-input' };
+const INPUT_OF: Readonly<Record<Button, SignalId>> = {
+  power: 'power-switch-input',
+  reset: 'reset-switch-input',
+};
 
 function pinsWith(connectors: readonly Connector[], signal: SignalId): readonly string[] {
   return connectors.flatMap((connector) =>
@@ -30,7 +33,9 @@ export function inputPins(connectors: readonly Connector[]): InputPins {
 export function inputVolts(circuit: Circuit, pins: readonly string[], state: MachineState): Span | undefined {
   const touched = pins.filter((pin) => circuit.elements.some(({ id }) => id === pin));
   if (touched.length === 0) return undefined;
-  return spanOf((corner) => Math.min(...touched.map((pin) => circuit.volts(pin, state, corner) ?? Number.POSITIVE_INFINITY)));
+  return spanOf((corner) =>
+    Math.min(...touched.map((pin) => circuit.volts(pin, state, corner) ?? Number.POSITIVE_INFINITY)),
+  );
 }
 
 /** What the two inputs of a board read in a state. */

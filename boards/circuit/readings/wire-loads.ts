@@ -35,14 +35,20 @@ function heaviest(circuit: Circuit, lead: string, wire: number, element: string)
   for (const state of circuit.statesOf(element)) {
     for (const corner of CORNERS) {
       const amps = Math.abs(circuit.amps(element, element, state, corner));
-      if (worst === undefined || amps > worst.amps) worst = { amps, ohms: ohmsOf(circuit, element, state, corner), state };
+      if (worst === undefined || amps > worst.amps)
+        worst = { amps, ohms: ohmsOf(circuit, element, state, corner), state };
     }
   }
   if (!worst) throw new Error('There is at least one state');
   return { lead, wire, amps: worst.amps, watts: worst.amps ** 2 * worst.ohms, state: worst.state };
 }
 
-function ohmsOf(circuit: Circuit, element: string, state: MachineState, corner: (typeof CORNERS)[number]): Ohms {
+function ohmsOf(
+  circuit: Circuit,
+  element: string,
+  state: MachineState,
+  corner: (typeof CORNERS)[number],
+): Ohms {
   const device = circuit.elements.find(({ id }) => id === element)?.devices(state, corner)[0];
   return device?.kind === 'resistor' ? device.ohms : 0;
 }
