@@ -20,6 +20,9 @@ export const CORNERS: readonly Corner[] = [
   { board: 'weak', lead: 'strong' },
 ];
 
+/** Where every path lets most current through: the pair to ask about loads. */
+export const LOAD_CORNERS: readonly Corner[] = CORNERS.slice(0, 2);
+
 /** What a value is over all corners, in its own unit. */
 export interface Span {
   readonly usual: number;

@@ -45,14 +45,17 @@ export function newton(
     matrix.set(linear);
     values = sources.map((value) => value * strength);
     for (let i = 0; i < voltages; i += 1) matrix[i * size + i] = (matrix[i * size + i] ?? 0) + leakSiemens;
-    junctions.forEach((one, i) => stampJunction(matrix, values, size, one, last[i] ?? 0, leakSiemens));
+    for (const [i, one] of junctions.entries()) {
+      stampJunction(matrix, values, size, one, last[i] ?? 0, leakSiemens);
+    }
     if (solveDense(matrix, values, size) >= 0) return { solved: false, values: before, steps: step };
     let moved = false;
-    junctions.forEach((one, i) => {
-      const [wanted, old] = [across(values, one), last[i] ?? 0];
+    for (const [i, one] of junctions.entries()) {
+      const wanted = across(values, one);
+      const old = last[i] ?? 0;
       if (!(Math.abs(wanted - old) <= STILL_VOLTS * (1 + Math.abs(old)))) moved = true;
       last[i] = limitJunction(one.model, one.knee, wanted, old);
-    });
+    }
     if (!moved) return { solved: values.every(Number.isFinite), values, steps: step };
   }
   return { solved: false, values, steps: STEP_LIMIT };

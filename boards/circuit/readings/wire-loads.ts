@@ -2,7 +2,7 @@ import type { Amps, Ohms } from '../../base/units';
 import type { Build } from '../../document/build';
 import { leadsOf } from '../../document/lookup';
 import type { Circuit } from '../circuit';
-import { CORNERS } from '../corner';
+import { type Corner, LOAD_CORNERS } from '../corner';
 import { wireDeviceId } from '../elements';
 import type { MachineState } from '../machine-state';
 
@@ -33,7 +33,7 @@ export function wireLoads(build: Build, circuit: Circuit): readonly WireLoad[] {
 function heaviest(circuit: Circuit, lead: string, wire: number, element: string): WireLoad {
   let worst: { amps: Amps; ohms: Ohms; state: MachineState } | undefined;
   for (const state of circuit.statesOf(element)) {
-    for (const corner of CORNERS) {
+    for (const corner of LOAD_CORNERS) {
       const amps = Math.abs(circuit.amps(element, element, state, corner));
       if (worst === undefined || amps > worst.amps)
         worst = { amps, ohms: ohmsOf(circuit, element, state, corner), state };
@@ -43,12 +43,7 @@ function heaviest(circuit: Circuit, lead: string, wire: number, element: string)
   return { lead, wire, amps: worst.amps, watts: worst.amps ** 2 * worst.ohms, state: worst.state };
 }
 
-function ohmsOf(
-  circuit: Circuit,
-  element: string,
-  state: MachineState,
-  corner: (typeof CORNERS)[number],
-): Ohms {
+function ohmsOf(circuit: Circuit, element: string, state: MachineState, corner: Corner): Ohms {
   const device = circuit.elements.find(({ id }) => id === element)?.devices(state, corner)[0];
   return device?.kind === 'resistor' ? device.ohms : 0;
 }
