@@ -5,7 +5,8 @@ import { signalOf } from '../../boards/signals/signals';
 export function pinWords(pin: Pin): string {
   if (pin.missing === true) return 'no pin here';
   const { name } = signalOf(pin.signal ?? 'unknown');
-  const printed = pin.name !== undefined && pin.name !== '' && pin.name !== name ? `, printed ${pin.name}` : '';
+  const printed =
+    pin.name !== undefined && pin.name !== '' && pin.name !== name ? `, printed ${pin.name}` : '';
   return `${name}${pin.channel === undefined ? '' : `, port\u00a0${pin.channel}`}${printed}`;
 }
 

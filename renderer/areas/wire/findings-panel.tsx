@@ -1,11 +1,10 @@
 import { useEffect, useMemo, useRef } from 'react';
-import type { Build } from '../../../boards/document/build';
 import { analyse } from '../../../boards/analyse';
-import type { Finding } from '../../../boards/findings/finding';
-import { useBuild, useSession, useWorkbench } from '../../workbench';
+import type { Build } from '../../../boards/document/build';
+import { type Finding, findingId } from '../../../boards/findings/finding';
 import { CAUTION_SHORT } from '../../words/caution-words';
 import { countsWords } from '../../words/severity-words';
-import { findingKey } from '../../finding-key';
+import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { FindingItem } from './finding-item';
 import { previewSeat } from './placing/preview';
 
@@ -25,11 +24,11 @@ export function FindingsPanel() {
     if (candidate === null) return findings.map((finding) => ({ finding, build, tense: 'is' }));
     const preview = previewSeat(build, candidate);
     const then = preview.build ?? build;
-    const going = new Set(preview.going.map(findingKey));
+    const going = new Set(preview.going.map(findingId));
     return [
       ...preview.coming.map((finding): Shown => ({ finding, build: then, tense: 'would-be' })),
       ...findings.map(
-        (finding): Shown => ({ finding, build, tense: going.has(findingKey(finding)) ? 'would-go' : 'is' }),
+        (finding): Shown => ({ finding, build, tense: going.has(findingId(finding)) ? 'would-go' : 'is' }),
       ),
     ];
   }, [build, candidate, findings]);
@@ -46,7 +45,7 @@ export function FindingsPanel() {
       ) : (
         <ul className="finding-list" aria-label="Findings">
           {shown.map(({ finding, build: then, tense }) => (
-            <FindingItem key={tense + findingKey(finding)} finding={finding} build={then} tense={tense} />
+            <FindingItem key={tense + findingId(finding)} finding={finding} build={then} tense={tense} />
           ))}
         </ul>
       )}

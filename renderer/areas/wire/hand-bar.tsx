@@ -1,11 +1,10 @@
 import { ChevronLeft, ChevronRight, RotateCw, X } from 'lucide-react';
-import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { Button, IconButton } from '../../look/button';
 import type { Placing } from '../../store/session';
 import { useBuild, useWorkbench } from '../../workbench';
 import { consequenceWords, fitWords, placeWords } from './placing/candidate-words';
 import { cancelHand, plugTitleOf, pressKey, seatHand } from './placing/hand';
-import { placingKey } from './placing/keys';
 import { previewSeat } from './placing/preview';
 
 /** The plug in the hand: takes the arrow keys, and says where it is and what would come of it. */
@@ -21,15 +20,6 @@ export function HandBar({ placing }: { readonly placing: Placing }) {
     if (by === 'carry') bar.current?.focus({ preventScroll: true });
   }, [by]);
 
-  const onKeyDown = (event: KeyboardEvent) => {
-    const key = placingKey(event);
-    const onButton = event.target !== bar.current && key?.kind === 'seat';
-    if (key === undefined || onButton) return;
-    event.preventDefault();
-    event.stopPropagation();
-    pressKey(workbench, key);
-  };
-
   return (
     <div
       ref={bar}
@@ -38,7 +28,6 @@ export function HandBar({ placing }: { readonly placing: Placing }) {
       aria-label={`${title} in the hand. Arrows move it, Page Up and Page Down change the connector, R turns it, Enter seats it, Escape puts it back.`}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: it takes the arrow keys for the plug in the hand
       tabIndex={0}
-      onKeyDown={onKeyDown}
     >
       <div className="hand-bar-words">
         <p>

@@ -1,11 +1,6 @@
 import { CircleCheck } from 'lucide-react';
 import { useMemo } from 'react';
-import {
-  GridList,
-  GridListHeader,
-  GridListItem,
-  GridListSection,
-} from 'react-aria-components/GridList';
+import { GridList, GridListHeader, GridListItem, GridListSection } from 'react-aria-components/GridList';
 import { analyse } from '../../../boards/analyse';
 import { SeveritySign } from '../../look/severity-sign';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
@@ -84,6 +79,12 @@ function LeadRow({ row }: { readonly row: ShelfRow }) {
 function State({ row }: { readonly row: ShelfRow }) {
   if (row.severity) return <SeveritySign severity={row.severity} spoken />;
   return (
-    <CircleCheck className="seated-well" size={20} role="img" aria-label="nothing found" aria-hidden={false} />
+    <CircleCheck
+      className="seated-well"
+      size={20}
+      role="img"
+      aria-label="nothing found"
+      aria-hidden={false}
+    />
   );
 }

@@ -1,10 +1,10 @@
 import { Grip, ListTree, Repeat, RotateCw, Undo2 } from 'lucide-react';
-import { type PlugRef, leadOf, plugOf, seatOf } from '../../../boards/document/lookup';
+import { leadOf, type PlugRef, plugOf, seatOf } from '../../../boards/document/lookup';
 import { doCommand } from '../../do-command';
 import { Button } from '../../look/button';
-import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { markWords, plugTitle, plugWords } from '../../words/plug-words';
 import { seatWords, turnWords } from '../../words/seat-words';
+import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { carry } from './placing/hand';
 import { PlugDrawing } from './plug-drawing';
 import { WireChips } from './wire-chips';

@@ -27,9 +27,7 @@ export interface ShelfRows {
 
 /** Every plug of a build, by where it is. */
 export function shelfRows(build: Build, findings: readonly Finding[]): ShelfRows {
-  const rows = leadsOf(build).flatMap((lead) =>
-    lead.plugs.map((plug) => rowOf(build, findings, lead, plug)),
-  );
+  const rows = leadsOf(build).flatMap((lead) => lead.plugs.map((plug) => rowOf(build, findings, lead, plug)));
   return {
     onShelf: rows.filter((row) => !row.seat && !row.lead.setAside),
     seated: rows.filter((row) => row.seat),
