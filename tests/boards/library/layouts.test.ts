@@ -8,6 +8,7 @@ import { FAMILY } from '../../../boards/library/families';
 import { singleRow, thereAndBack, zigZag } from '../../../boards/library/grids';
 import { keyAt, pinsFrom } from '../../../boards/library/pin-rows';
 import { readAbout } from '../../../boards/library/reading';
+import type { SignalId } from '../../../boards/signals/signals';
 import { LAYOUTS, type Layout, MEANINGS } from './layouts';
 import { anywhere } from './published';
 import { savedAndOpened } from './saved';
@@ -15,8 +16,22 @@ import { savedAndOpened } from './saved';
 const READING = readAbout('manual', 'manuals and build notes of real machines');
 const row = pinsFrom(READING);
 
+/** Pin numbers and what a person would write beside them. */
+function spotsOf(line: string): readonly (readonly [pin: number, is: string])[] {
+  return line.split(', ').map((spot) => {
+    const [pin = '', ...is] = spot.split(' ');
+    return [Number(pin), is.join(' ')];
+  });
+}
+
+function meaningOf(words: string): SignalId {
+  const signal = MEANINGS[words];
+  if (signal === undefined) throw new Error(`No signal for “${words}”`);
+  return signal;
+}
+
 function gridOf({ count, rows, pitchMm }: Layout): Grid {
-  const cols = rows[0]?.length ?? 0;
+  const cols = spotsOf(rows[0] ?? '').length;
   switch (count) {
     case 'along':
       return singleRow(cols, pitchMm);
@@ -34,20 +49,20 @@ function built(layout: Layout): Connector {
     family: FAMILY.pinHeader,
     grid: gridOf(layout),
     pins: layout.rows
-      .flat()
-      .map(([pin, is]) => (is === null ? keyAt(pin, READING) : row(pin, MEANINGS[is], is))),
+      .flatMap(spotsOf)
+      .map(([pin, is]) => (is === 'no pin' ? keyAt(pin, READING) : row(pin, meaningOf(is), is))),
   });
   return { ...connector, id: 'as-shown', print: 'J1', place: { xMm: 20, yMm: 20, turn: 0 } };
 }
 
 /** Back from the connector to rows of pins as the layout gives them, the row of pin 1 first. */
-function shownBy(connector: Connector): readonly unknown[] {
+function shownBy(connector: Connector): readonly string[] {
   const { labelAt, cellOf } = gridIndex(connector.grid);
   const rows = Array.from({ length: connector.grid.rows }, (_, r) =>
     Array.from({ length: connector.grid.cols }, (__, c) => {
       const pin = pinOf(connector, labelAt([r, c]) ?? '');
-      return [Number(pin.pin), pin.missing ? null : pin.name];
-    }),
+      return `${pin.pin} ${pin.missing ? 'no pin' : pin.name}`;
+    }).join(', '),
   );
   return cellOf('1')?.[0] === 0 ? rows : rows.reverse();
 }

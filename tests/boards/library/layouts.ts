@@ -1,7 +1,7 @@
 import type { SignalId } from '../../../boards/signals/signals';
 
 /** What a person would write beside a pin, and the signal that it is. */
-export const MEANINGS = {
+export const MEANINGS: Readonly<Record<string, SignalId>> = {
   'drive LED +': 'drive-led-feed',
   'drive LED −': 'drive-led-sink',
   'power LED +': 'power-led-feed',
@@ -40,19 +40,14 @@ export const MEANINGS = {
   'fan +12 V': 'fan-supply',
   'fan speed': 'fan-tach',
   'fan control': 'fan-pwm',
-} as const satisfies Record<string, SignalId>;
-
-export type Meaning = keyof typeof MEANINGS;
-
-/** Pin number, and what it is; null where no pin stands. */
-type Spot = readonly [pin: number, is: Meaning | null];
+};
 
 export interface Layout {
   readonly what: string;
   readonly pitchMm: number;
   readonly count: 'odd and even' | 'along' | 'there and back';
-  /** The row of pin 1 first; each from the side of pin 1 to the other. */
-  readonly rows: readonly (readonly Spot[])[];
+  /** Number and meaning of every position; the row of pin 1 first, each from the side of pin 1 to the other. */
+  readonly rows: readonly string[];
   /** The library's entry with the same signals on the same pins. */
   readonly sameAs: string;
 }
@@ -64,20 +59,8 @@ export const LAYOUTS: readonly Layout[] = [
     pitchMm: 2.54,
     count: 'odd and even',
     rows: [
-      [
-        [1, 'drive LED +'],
-        [3, 'drive LED −'],
-        [5, 'ground'],
-        [7, 'reset button'],
-        [9, '+5 V'],
-      ],
-      [
-        [2, 'power LED +'],
-        [4, 'power LED −'],
-        [6, 'power button'],
-        [8, 'ground'],
-        [10, null],
-      ],
+      '1 drive LED +, 3 drive LED −, 5 ground, 7 reset button, 9 +5 V',
+      '2 power LED +, 4 power LED −, 6 power button, 8 ground, 10 no pin',
     ],
     sameAs: 'panel-2x5-supply',
   },
@@ -86,20 +69,8 @@ export const LAYOUTS: readonly Layout[] = [
     pitchMm: 2.54,
     count: 'odd and even',
     rows: [
-      [
-        [1, 'drive LED +'],
-        [3, 'drive LED −'],
-        [5, 'ground'],
-        [7, 'reset button'],
-        [9, 'keep free'],
-      ],
-      [
-        [2, 'power LED +'],
-        [4, 'power LED −'],
-        [6, 'power button'],
-        [8, 'ground'],
-        [10, null],
-      ],
+      '1 drive LED +, 3 drive LED −, 5 ground, 7 reset button, 9 keep free',
+      '2 power LED +, 4 power LED −, 6 power button, 8 ground, 10 no pin',
     ],
     sameAs: 'panel-2x5',
   },
@@ -107,27 +78,14 @@ export const LAYOUTS: readonly Layout[] = [
     what: 'a power LED three wide with a gap',
     pitchMm: 2.54,
     count: 'along',
-    rows: [
-      [
-        [1, 'power LED +'],
-        [2, null],
-        [3, 'power LED −'],
-      ],
-    ],
+    rows: ['1 power LED +, 2 no pin, 3 power LED −'],
     sameAs: 'power-led-1x3',
   },
   {
     what: 'a speaker four wide',
     pitchMm: 2.54,
     count: 'along',
-    rows: [
-      [
-        [1, 'speaker +5 V'],
-        [2, 'open'],
-        [3, 'open'],
-        [4, 'speaker'],
-      ],
-    ],
+    rows: ['1 speaker +5 V, 2 open, 3 open, 4 speaker'],
     sameAs: 'speaker-1x4',
   },
   {
@@ -135,20 +93,8 @@ export const LAYOUTS: readonly Layout[] = [
     pitchMm: 2.54,
     count: 'odd and even',
     rows: [
-      [
-        [1, 'mic left'],
-        [3, 'mic right'],
-        [5, 'phones right'],
-        [7, 'sense out'],
-        [9, 'phones left'],
-      ],
-      [
-        [2, 'ground'],
-        [4, 'panel present'],
-        [6, 'mic sense'],
-        [8, null],
-        [10, 'phones sense'],
-      ],
+      '1 mic left, 3 mic right, 5 phones right, 7 sense out, 9 phones left',
+      '2 ground, 4 panel present, 6 mic sense, 8 no pin, 10 phones sense',
     ],
     sameAs: 'hd-audio-2x5',
   },
@@ -157,20 +103,8 @@ export const LAYOUTS: readonly Layout[] = [
     pitchMm: 2.54,
     count: 'odd and even',
     rows: [
-      [
-        [1, 'mic'],
-        [3, 'mic bias'],
-        [5, 'out right'],
-        [7, 'open'],
-        [9, 'out left'],
-      ],
-      [
-        [2, 'ground'],
-        [4, 'panel present'],
-        [6, 'ground'],
-        [8, null],
-        [10, 'ground'],
-      ],
+      '1 mic, 3 mic bias, 5 out right, 7 open, 9 out left',
+      '2 ground, 4 panel present, 6 ground, 8 no pin, 10 ground',
     ],
     sameAs: 'ac97-audio-2x5-dual-mode',
   },
@@ -179,20 +113,8 @@ export const LAYOUTS: readonly Layout[] = [
     pitchMm: 2.54,
     count: 'odd and even',
     rows: [
-      [
-        [1, 'USB +5 V'],
-        [3, 'USB D−'],
-        [5, 'USB D+'],
-        [7, 'ground'],
-        [9, null],
-      ],
-      [
-        [2, 'USB +5 V'],
-        [4, 'USB D−'],
-        [6, 'USB D+'],
-        [8, 'ground'],
-        [10, 'open'],
-      ],
+      '1 USB +5 V, 3 USB D−, 5 USB D+, 7 ground, 9 no pin',
+      '2 USB +5 V, 4 USB D−, 6 USB D+, 8 ground, 10 open',
     ],
     sameAs: 'usb2-2x5',
   },
@@ -201,30 +123,8 @@ export const LAYOUTS: readonly Layout[] = [
     pitchMm: 2,
     count: 'there and back',
     rows: [
-      [
-        [1, 'USB 3 +5 V'],
-        [2, 'receive −'],
-        [3, 'receive +'],
-        [4, 'ground'],
-        [5, 'send −'],
-        [6, 'send +'],
-        [7, 'ground'],
-        [8, 'D−'],
-        [9, 'D+'],
-        [10, 'open'],
-      ],
-      [
-        [20, null],
-        [19, 'USB 3 +5 V'],
-        [18, 'receive −'],
-        [17, 'receive +'],
-        [16, 'ground'],
-        [15, 'send −'],
-        [14, 'send +'],
-        [13, 'ground'],
-        [12, 'D−'],
-        [11, 'D+'],
-      ],
+      '1 USB 3 +5 V, 2 receive −, 3 receive +, 4 ground, 5 send −, 6 send +, 7 ground, 8 D−, 9 D+, 10 open',
+      '20 no pin, 19 USB 3 +5 V, 18 receive −, 17 receive +, 16 ground, 15 send −, 14 send +, 13 ground, 12 D−, 11 D+',
     ],
     sameAs: 'usb3-19',
   },
@@ -232,39 +132,21 @@ export const LAYOUTS: readonly Layout[] = [
     what: 'a lid contact two wide',
     pitchMm: 2.54,
     count: 'along',
-    rows: [
-      [
-        [1, 'lid contact'],
-        [2, 'ground'],
-      ],
-    ],
+    rows: ['1 lid contact, 2 ground'],
     sameAs: 'case-open-1x2',
   },
   {
     what: 'a fan with three pins',
     pitchMm: 2.54,
     count: 'along',
-    rows: [
-      [
-        [1, 'ground'],
-        [2, 'fan +12 V'],
-        [3, 'fan speed'],
-      ],
-    ],
+    rows: ['1 ground, 2 fan +12 V, 3 fan speed'],
     sameAs: 'fan-1x3',
   },
   {
     what: 'a fan with four pins',
     pitchMm: 2.54,
     count: 'along',
-    rows: [
-      [
-        [1, 'ground'],
-        [2, 'fan +12 V'],
-        [3, 'fan speed'],
-        [4, 'fan control'],
-      ],
-    ],
+    rows: ['1 ground, 2 fan +12 V, 3 fan speed, 4 fan control'],
     sameAs: 'fan-1x4',
   },
 ];
