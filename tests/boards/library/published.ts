@@ -10,7 +10,7 @@ export const SECONDARY = 0.8;
 export const MEMORY = 0.6;
 
 /** Pin, what the paper prints there, what that means, how it was read; the port, where there are several. */
-export type Row = readonly [
+type Row = readonly [
   pin: string,
   prints: string,
   means: SignalId | 'KEY',
