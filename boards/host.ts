@@ -152,7 +152,8 @@ export const CHANNELS = {
       text: TextZ,
       changes: z.int().min(0),
     }),
-    output: resultOf(NoneZ, SaveProblemZ),
+    // Not undefined: a value in an answer has to survive JSON.
+    output: resultOf(z.null(), SaveProblemZ),
   },
   dropRecovery: { input: z.strictObject({ id: HandleZ }), output: NoneZ },
   listRecovery: { input: NoneZ, output: z.array(RecoveryZ).max(100) },
