@@ -1,13 +1,15 @@
+import type { Mm } from '../../../boards/base/units';
+import type { Point } from '../scene/geometry';
 import { SIZES } from '../scene/sizes';
 import type { SleeveShape, WireShape } from '../scene/wiring';
-import { type Pen, stroke, traceRounded } from './pen';
+import { type Pen, stroke, tracePath, traceRounded } from './pen';
 
 const BEND = 0.28;
 
 /** Wires in their own colours, each with an outline in ink so that white and black show on every ground. */
 export function drawWires(pen: Pen, wires: readonly WireShape[]): void {
   const { context, palette } = pen;
-  const outline = stroke(pen, 1, 0.035);
+  const outline = stroke(pen, 0.4, 0.035);
   context.lineCap = 'butt';
   context.lineJoin = 'round';
   context.beginPath();
@@ -38,16 +40,40 @@ export function drawWires(pen: Pen, wires: readonly WireShape[]): void {
   context.setLineDash([]);
 }
 
-/** The sleeve of a block plug: one band with its wires showing in it. */
+/** The sleeve of a block plug: one band, its wires side by side in their colours. */
 export function drawSleeve(pen: Pen, sleeve: SleeveShape): void {
   const { context, palette } = pen;
+  const { path, width, colours } = sleeve;
   context.lineJoin = 'round';
   context.beginPath();
-  traceRounded(context, sleeve.path, BEND * 1.5);
+  traceRounded(context, path, BEND * 1.5);
   context.strokeStyle = palette.ink;
-  context.lineWidth = sleeve.width + 2 * stroke(pen, 1, 0.035);
+  context.lineWidth = width + 2 * stroke(pen, 0.4, 0.035);
   context.stroke();
-  context.strokeStyle = palette.plug;
-  context.lineWidth = sleeve.width;
-  context.stroke();
+  const each = width / colours.length;
+  colours.forEach((colour, index) => {
+    context.beginPath();
+    tracePath(context, besidePath(path, (index + 0.5) * each - width / 2), false);
+    context.strokeStyle = palette.wires[colour];
+    context.lineWidth = each * 0.8;
+    context.stroke();
+  });
+}
+
+/** A path of upright legs, moved to its side by a distance. */
+function besidePath(path: readonly Point[], aside: Mm): readonly Point[] {
+  return path.map((point, index) => {
+    const into = normal(path[index - 1], point);
+    const out = normal(point, path[index + 1]);
+    const both = into && out ? { x: into.x + out.x, y: into.y + out.y } : (into ?? out);
+    const straight = into && out && into.x === out.x && into.y === out.y;
+    const share = straight ? aside / 2 : aside;
+    return both ? { x: point.x + both.x * share, y: point.y + both.y * share } : point;
+  });
+}
+
+/** The unit step to the right of a leg. */
+function normal(from: Point | undefined, to: Point | undefined): Point | undefined {
+  if (!from || !to) return undefined;
+  return { x: -Math.sign(to.y - from.y), y: Math.sign(to.x - from.x) };
 }

@@ -71,7 +71,7 @@ function lineOut({ block, shape }: WiredPlug, end: WayOut) {
 function straight(wired: WiredPlug, end: WayOut, reach: Mm, measure: Measure): Candidate {
   const { frame } = wired.block;
   const { from, edge, out } = lineOut(wired, end);
-  const size = flagSize(wired.shape.print, measure);
+  const size = flagSize(wired.shape.name, measure);
   const tip = further(end, edge, STUB + reach);
   const alongSize = frame.tall ? size.height : size.width;
   const outSize = frame.tall ? size.width : size.height;
@@ -91,7 +91,7 @@ function cornered(
 ): Candidate {
   const { frame, reach: names } = wired.block;
   const { from, edge, out } = lineOut(wired, end);
-  const size = flagSize(wired.shape.print, measure);
+  const size = flagSize(wired.shape.name, measure);
   const turn = further(end, edge, width / 2 + 0.2);
   const tip = further(way, names[way], SIZES.firstFlag + reach);
   const alongSize = frame.tall ? size.height : size.width;

@@ -31,6 +31,8 @@ export interface FlagShape {
   /** The whole print, also where only a part of it is drawn. */
   readonly full: string;
   readonly box: Rect;
+  /** Where wires further apart than the flag is high end, and the flag hangs on. */
+  readonly bar?: Rect;
   readonly textMm: Mm;
   /** Where a severity sign stands, and how wide it may be. */
   readonly sign: Point;
