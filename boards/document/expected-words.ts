@@ -39,9 +39,9 @@ export function choicesOf(schema: z.core.$ZodType): readonly string[] {
 
 /** "one of a, b, c", with the nearest where one was probably meant. */
 export function choiceWords(choices: readonly string[], found: unknown): string {
+  if (choices.length === 1) return choices.join();
   const nearest = typeof found === 'string' ? nearestOf(choices, found) : undefined;
   const meant = nearest === undefined ? '' : `; perhaps ${shownText(nearest)} is meant`;
-  if (choices.length === 1) return `${choices[0]}${meant}`;
   if (choices.length <= LISTED) return `one of ${choices.join(', ')}${meant}`;
   return `one of ${count(choices.length)} words: ${choices.slice(0, 3).join(', ')} and so on${meant}`;
 }
