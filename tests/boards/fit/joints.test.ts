@@ -60,6 +60,6 @@ describe('what touches what', () => {
   });
 
   it('throws on a seat of a lead that is not there, which no file and no command can make', () => {
-    expect(() => jointsOf(bench([PANEL], [], [seat('led', 'jfp')]))).toThrow('No such seat');
+    expect(() => jointsOf(bench([PANEL], [], [seat('led', 'jfp')]))).toThrow('No such plug');
   });
 });
