@@ -64,7 +64,7 @@ describe('the seat under the pointer', () => {
       { seed: 7, numRuns: 300 },
     );
     expect(near).toBeGreaterThan(50);
-  });
+  }, 30_000);
 });
 
 function everySeatTouching(of: Build, ref: { lead: string; plug: string }, turn: Seat['turn']): Seat[] {
