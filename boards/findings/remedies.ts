@@ -1,3 +1,4 @@
+import { byIdentity } from '../base/by-identity';
 import type { Seat } from '../document/build';
 import { type PlugRef, samePlug, seatOf } from '../document/lookup';
 import { fitSeat } from '../fit/fit-seat';
@@ -5,12 +6,24 @@ import { plugRefOf } from './about';
 import type { CheckContext } from './context';
 import type { Remedy } from './finding';
 import { narrowingRemedies } from './narrowing';
+import { placementOf } from './placement';
 import type { SeatedPart } from './seated-part';
 import { tooWideFor } from './too-wide';
 import { clearText, leaveOffText, moveText, takeOffText } from './words/remedies';
 
 /** What to do with a plug that is not where it should be: its right place, or how to come by one. */
 export function remediesFor(context: CheckContext, ref: PlugRef): readonly Remedy[] {
+  const found = known(context);
+  const key = `${ref.lead} ${ref.plug}`;
+  const remedies = found.get(key) ?? workedOut(context, ref);
+  found.set(key, remedies);
+  return remedies;
+}
+
+/** Several rules ask about one plug within a check. */
+const known = byIdentity((_: CheckContext) => new Map<string, readonly Remedy[]>());
+
+function workedOut(context: CheckContext, ref: PlugRef): readonly Remedy[] {
   const { build } = context;
   const [best] = nearestFirst(context, ref);
   if (best) return [{ text: moveText(build, ref, best), command: { name: 'seat-plug', args: best } }];
@@ -61,9 +74,9 @@ function withoutPlace({ build }: CheckContext, ref: PlugRef): Remedy {
   return { text: leaveOffText(build, ref), command: { name: 'set-lead-aside', args } };
 }
 
-function sitsRight({ build, properSeats }: CheckContext, ref: PlugRef): boolean {
-  const now = seatOf(build, ref);
-  return now !== undefined && properSeats(ref).some((seat) => sameSeat(seat, now));
+function sitsRight({ plugs }: CheckContext, ref: PlugRef): boolean {
+  const other = plugs.find((plug) => samePlug(plug.ref, ref));
+  return other?.parts.every((part) => placementOf(part) === 'right') ?? false;
 }
 
 function sameSeat(a: Seat, b: Seat): boolean {

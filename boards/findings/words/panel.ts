@@ -59,8 +59,8 @@ export const PANEL_WORDS: WordsFor<
   },
 
   'on-clear-settings': (finding, build) => ({
-    title: 'The board would lose its settings, or not start at all.',
-    reason: `${where(finding, build)} These are the pins that clear the settings, not pins for a lead.`,
+    title: 'The board could lose its settings, or not start at all.',
+    reason: `${where(finding, build)} That is the jumper that clears the settings: its cap belongs on the two pins that keep them, and no lead.`,
   }),
 
   'led-on-input': (finding, build) => ({
