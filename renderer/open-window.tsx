@@ -6,6 +6,7 @@ import { CrashScreen } from './errors/crash-screen';
 import { ErrorBoundary } from './errors/error-boundary';
 import { openHandle } from './files/open-document';
 import { connect } from './host/connect';
+import './frame/frame.css';
 import { keepLook } from './look/keep-look';
 import { answerRequests } from './requests';
 import { createEditor } from './store/editor';

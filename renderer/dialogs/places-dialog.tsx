@@ -1,8 +1,6 @@
 import { useMemo } from 'react';
 import type { Build, Seat } from '../../boards/document/build';
 import type { PlugRef } from '../../boards/document/lookup';
-import { fitSeat } from '../../boards/fit/fit-seat';
-import { overhangWords } from '../../boards/fit/fit-words';
 import { placesOf } from '../../boards/fit/places';
 import { properSeats } from '../../boards/fit/proper-seats';
 import { plugTitleOf, seatAt } from '../areas/wire/placing/hand';
@@ -24,11 +22,10 @@ export function PlacesDialog({ plug, onClose }: PlacesDialogProps) {
   const places = useMemo(() => rankedPlaces(build, plug), [build, plug]);
   const entries = places.map(({ seat, right }): SearchEntry => {
     const turn = turnWords(seat.turn);
-    const overhang = overhangWords(fitSeat(build, seat).overhang);
     return {
       id: seatKey(seat),
       title: `${seatWords(build, seat)}${turn === '' ? '' : `, ${turn}`}`,
-      words: [meetingWords(build, seat), overhang].filter((part) => part !== '').join('. '),
+      words: meetingWords(build, seat),
       end: right ? 'right place' : undefined,
       run: () => {
         onClose();

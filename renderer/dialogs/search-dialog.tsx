@@ -39,7 +39,7 @@ function actionEntry({ id, label, shortcuts: [shortcut], enabled, run }: Action,
     id: `do ${id}`,
     title: label,
     words: 'something to do',
-    end: shortcut === undefined ? undefined : shortcutWords(shortcut, mac),
+    keys: shortcut === undefined ? undefined : shortcutWords(shortcut, mac),
     disabled: !enabled,
     run,
   };

@@ -9,7 +9,8 @@ export interface SearchEntry {
   readonly title: string;
   /** What it is or where, in small. */
   readonly words: string;
-  /** At the end of the line: a shortcut, a state. */
+  readonly keys?: string | undefined;
+  /** At the end of the line: what sets it apart. */
   readonly end?: string | undefined;
   readonly disabled?: boolean;
   readonly run: () => void;
@@ -30,25 +31,29 @@ export function SearchList({ label, placeholder, entries, empty }: SearchListPro
   return (
     <Autocomplete inputValue={typed} onInputChange={setTyped}>
       <SearchBox label={label} placeholder={placeholder} autoFocus />
-      <ListBox
-        className="window-list"
-        aria-label={label}
-        items={found.slice(0, SHOWN)}
-        dependencies={[entries]}
-        disabledKeys={found.filter((entry) => entry.disabled).map((entry) => entry.id)}
-        onAction={(key) => found.find((entry) => entry.id === key)?.run()}
-        renderEmptyState={() => <p className="soft window-list-empty">{empty}</p>}
-      >
-        {(entry) => (
-          <ListBoxItem id={entry.id} textValue={`${entry.title}, ${entry.words}`} className="option">
-            <span className="option-words">
-              <span>{entry.title}</span>
-              <span className="soft small">{entry.words}</span>
-            </span>
-            {entry.end !== undefined && <span className="keys">{entry.end}</span>}
-          </ListBoxItem>
-        )}
-      </ListBox>
+      {/* The focus stays in the line above; a list that scrolls has to be reachable all the same. */}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls */}
+      <div className="window-list" role="group" aria-label={`${label}, found`} tabIndex={0}>
+        <ListBox
+          aria-label={label}
+          items={found.slice(0, SHOWN)}
+          dependencies={[entries]}
+          disabledKeys={found.filter((entry) => entry.disabled).map((entry) => entry.id)}
+          onAction={(key) => found.find((entry) => entry.id === key)?.run()}
+          renderEmptyState={() => <p className="soft window-list-empty">{empty}</p>}
+        >
+          {(entry) => (
+            <ListBoxItem id={entry.id} textValue={`${entry.title}, ${entry.words}`} className="option">
+              <span className="option-words">
+                <span>{entry.title}</span>
+                <span className="soft small">{entry.words}</span>
+              </span>
+              {entry.keys !== undefined && <kbd className="keys">{entry.keys}</kbd>}
+              {entry.end !== undefined && <span className="option-end">{entry.end}</span>}
+            </ListBoxItem>
+          )}
+        </ListBox>
+      </div>
       <p className="soft small" role="status">
         {cut === '' ? '\u00a0' : cut}
       </p>

@@ -1,10 +1,11 @@
-import { FlipHorizontal2, Maximize, RotateCwSquare, ZoomIn, ZoomOut } from 'lucide-react';
+import { CaretsToAxisDashedVertical, Maximize, RotateCwSquare, ZoomIn, ZoomOut } from 'lucide-react';
 import type { ReactNode } from 'react';
 import { Toolbar } from 'react-aria-components/Toolbar';
 import { useAction } from '../actions/actions';
 import { shortcutWords } from '../actions/shortcut';
 import { isMac } from '../actions/use-keys';
 import { IconButton } from '../look/button';
+import type { Area } from '../store/session';
 import { CAUTION_LINE } from '../words/caution-words';
 import { pointedWords } from '../words/pointed-words';
 import { useBuild, useSession, useWorkbench } from '../workbench';
@@ -23,6 +24,12 @@ export function Strip() {
   );
 }
 
+/** What there is to do, while there is nothing to say. */
+const HINTS: Readonly<Record<Area, string>> = {
+  document: 'Choose a connector or a lead to see what is known of it.',
+  wire: 'Drag a lead onto the board, or choose it and press Place.',
+};
+
 function Pointed() {
   const build = useBuild();
   const message = useSession((session) => session.message);
@@ -40,7 +47,7 @@ function ViewTools() {
       <Tool id="view.zoom-in" icon={<ZoomIn size={20} aria-hidden="true" />} />
       <Tool id="view.fit" icon={<Maximize size={20} aria-hidden="true" />} />
       <Tool id="view.turn" icon={<RotateCwSquare size={20} aria-hidden="true" />} />
-      <Tool id="view.mirror" icon={<FlipHorizontal2 size={20} aria-hidden="true" />} />
+      <Tool id="view.mirror" icon={<CaretsToAxisDashedVertical size={20} aria-hidden="true" />} />
     </Toolbar>
   );
 }

@@ -9,8 +9,8 @@ export function keepLook(session: SessionStore): void {
   const { dataset } = document.documentElement;
   const put = () => {
     const { theme, largeType } = session.getState().settings;
-    dataset['theme'] = shownTheme(theme);
-    dataset['type'] = largeType ? 'large' : 'normal';
+    dataset.theme = shownTheme(theme);
+    dataset.type = largeType ? 'large' : 'normal';
   };
   put();
   session.subscribe(put);

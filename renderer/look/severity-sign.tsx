@@ -9,11 +9,13 @@ interface SeveritySignProps {
 
 /** Octagon with hatching, filled diamond, ring with a question mark, dot: told apart by shape alone. */
 export function SeveritySign({ severity, spoken = false }: SeveritySignProps) {
-  const name = spoken
-    ? ({ role: 'img', 'aria-label': SEVERITY_WORDS[severity] } as const)
-    : { 'aria-hidden': true };
-  return (
-    <svg className={`sign sign-${severity}`} viewBox="0 0 24 24" width="22" height="22" {...name}>
+  const drawn = { className: `sign sign-${severity}`, viewBox: '0 0 24 24', width: 22, height: 22 } as const;
+  return spoken ? (
+    <svg {...drawn} role="img" aria-label={SEVERITY_WORDS[severity]}>
+      <Shape severity={severity} />
+    </svg>
+  ) : (
+    <svg {...drawn} aria-hidden="true">
       <Shape severity={severity} />
     </svg>
   );

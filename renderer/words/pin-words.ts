@@ -18,6 +18,11 @@ export const SOURCE_WORDS = {
   guessed: 'guessed',
 } as const satisfies Record<NonNullable<Pin['source']>['kind'], string>;
 
+/** "manual"; "not said" where nobody wrote it down. */
+export function sourceKindWords(pin: Pin): string {
+  return pin.source ? SOURCE_WORDS[pin.source.kind] : 'not said';
+}
+
 /** "manual, page 12"; "not said" where nobody wrote it down. */
 export function sourceWords(pin: Pin): string {
   if (!pin.source) return 'not said';

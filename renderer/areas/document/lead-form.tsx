@@ -26,7 +26,7 @@ export function LeadForm({ lead }: { readonly lead: Lead }) {
         </Button>
       </header>
       <TextLine
-        label="Name on the plug"
+        label="Name of the lead"
         value={lead.name}
         maxLength={LIMITS.textLength}
         onDone={(name) => doCommand(workbench, { name: 'rename-lead', args: { lead: lead.id, name } })}

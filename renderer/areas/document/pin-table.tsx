@@ -2,7 +2,7 @@ import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-com
 import type { Connector } from '../../../boards/document/connector';
 import { pinOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
-import { confidenceWords, pinWords, sourceWords } from '../../words/pin-words';
+import { confidenceWords, pinWords, sourceKindWords } from '../../words/pin-words';
 import { useWorkbench } from '../../workbench';
 
 interface PinTableProps {
@@ -38,7 +38,7 @@ export function PinTable({ connector, chosen }: PinTableProps) {
           <Row id={pin.pin} className="pin-row">
             <Cell className="mono">{pin.pin}</Cell>
             <Cell>{pinWords(pin)}</Cell>
-            <Cell className="soft small">{pin.missing ? '' : sourceWords(pin)}</Cell>
+            <Cell className="soft small">{pin.missing ? '' : sourceKindWords(pin)}</Cell>
             <Cell className="soft small">{pin.missing ? '' : confidenceWords(pin.confidence)}</Cell>
           </Row>
         )}

@@ -47,7 +47,7 @@ export function CanvasPane() {
           {...listeners}
         />
       </div>
-      {placing && <HandBar placing={placing} />}
+      {placing?.by === 'carry' && <HandBar placing={placing} />}
     </main>
   );
 }

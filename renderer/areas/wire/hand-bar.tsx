@@ -12,13 +12,13 @@ export function HandBar({ placing }: { readonly placing: Placing }) {
   const workbench = useWorkbench();
   const build = useBuild();
   const bar = useRef<HTMLDivElement>(null);
-  const { candidate, plug, by } = placing;
+  const { candidate, plug } = placing;
   const preview = useMemo(() => candidate && previewSeat(build, candidate), [build, candidate]);
   const title = plugTitleOf(build, plug);
 
   useEffect(() => {
-    if (by === 'carry') bar.current?.focus({ preventScroll: true });
-  }, [by]);
+    bar.current?.focus({ preventScroll: true });
+  }, []);
 
   return (
     <div
@@ -38,41 +38,39 @@ export function HandBar({ placing }: { readonly placing: Placing }) {
           {preview ? `${fitWords(build, preview)} ${consequenceWords(preview)}` : '\u00a0'}
         </p>
       </div>
-      {by === 'carry' && (
-        <div className="hand-bar-doings">
-          <IconButton
-            label="Connector before"
-            keys="Page Up"
-            icon={<ChevronLeft size={18} aria-hidden="true" />}
-            onPress={() => pressKey(workbench, { kind: 'connector', by: -1 })}
-          />
-          <IconButton
-            label="Next connector"
-            keys="Page Down"
-            icon={<ChevronRight size={18} aria-hidden="true" />}
-            onPress={() => pressKey(workbench, { kind: 'connector', by: 1 })}
-          />
-          <IconButton
-            label="Turn"
-            keys="R"
-            icon={<RotateCw size={18} aria-hidden="true" />}
-            onPress={() => pressKey(workbench, { kind: 'turn', by: 1 })}
-          />
-          <Button
-            kind="main"
-            disabled={preview === null || preview.fit.refusals.length > 0}
-            onPress={() => seatHand(workbench)}
-          >
-            Seat here
-          </Button>
-          <IconButton
-            label="Put back"
-            keys="Escape"
-            icon={<X size={18} aria-hidden="true" />}
-            onPress={() => cancelHand(workbench)}
-          />
-        </div>
-      )}
+      <div className="hand-bar-doings">
+        <IconButton
+          label="Connector before"
+          keys="Page Up"
+          icon={<ChevronLeft size={18} aria-hidden="true" />}
+          onPress={() => pressKey(workbench, { kind: 'connector', by: -1 })}
+        />
+        <IconButton
+          label="Next connector"
+          keys="Page Down"
+          icon={<ChevronRight size={18} aria-hidden="true" />}
+          onPress={() => pressKey(workbench, { kind: 'connector', by: 1 })}
+        />
+        <IconButton
+          label="Turn"
+          keys="R"
+          icon={<RotateCw size={18} aria-hidden="true" />}
+          onPress={() => pressKey(workbench, { kind: 'turn', by: 1 })}
+        />
+        <Button
+          kind="main"
+          disabled={preview === null || preview.fit.refusals.length > 0}
+          onPress={() => seatHand(workbench)}
+        >
+          Seat here
+        </Button>
+        <IconButton
+          label="Put back"
+          keys="Escape"
+          icon={<X size={18} aria-hidden="true" />}
+          onPress={() => cancelHand(workbench)}
+        />
+      </div>
     </div>
   );
 }

@@ -39,20 +39,30 @@ export function LeadsList() {
         if (row) carry(workbench, row.ref);
       }}
     >
-      <Section title="On the shelf" rows={rows.onShelf} />
-      <Section title="Seated" rows={rows.seated} />
-      <Section title="Set aside" rows={rows.setAside} />
+      <Section title="On the shelf" count={`${rows.onShelf.length}`} rows={rows.onShelf} />
+      <Section
+        title="Seated"
+        count={`${rows.seated.length}\u00a0of\u00a0${rows.onShelf.length + rows.seated.length}`}
+        rows={rows.seated}
+      />
+      <Section title="Set aside" count={`${rows.setAside.length}`} rows={rows.setAside} />
     </GridList>
   );
 }
 
-function Section({ title, rows }: { readonly title: string; readonly rows: readonly ShelfRow[] }) {
+interface SectionProps {
+  readonly title: string;
+  readonly count: string;
+  readonly rows: readonly ShelfRow[];
+}
+
+function Section({ title, count, rows }: SectionProps) {
   if (rows.length === 0) return null;
   return (
     <GridListSection className="shelf-section" aria-label={title}>
       <GridListHeader className="shelf-heading">
         {title}
-        <span className="soft"> {rows.length}</span>
+        <span className="shelf-count">{count}</span>
       </GridListHeader>
       {rows.map((row) => (
         <LeadRow key={row.key} row={row} />
@@ -64,7 +74,11 @@ function Section({ title, rows }: { readonly title: string; readonly rows: reado
 function LeadRow({ row }: { readonly row: ShelfRow }) {
   const workbench = useWorkbench();
   return (
-    <GridListItem id={row.key} textValue={`${row.title}, ${row.words}`} className="lead-row">
+    <GridListItem
+      id={row.key}
+      textValue={`${row.title}, ${row.words}`}
+      className={row.seat ? 'lead-row lead-row-seated' : 'lead-row'}
+    >
       <div className="lead-row-inside" onPointerDown={dragStart(() => drag(workbench, row.ref))}>
         <div className="lead-row-words">
           <span className="lead-name mono">{row.title}</span>

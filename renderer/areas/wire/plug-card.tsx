@@ -32,20 +32,22 @@ function Chosen({ plug: ref }: { readonly plug: PlugRef }) {
   const turn = seat ? turnWords(seat.turn) : '';
   return (
     <>
-      <h3 className="mono">{plugTitle(lead, plug)}</h3>
-      <p className="soft small">
-        {[plugWords(lead, plug), markWords(plug)].filter((words) => words !== '').join(', ')}
-      </p>
-      {seat && (
-        <p className="small">
-          On {seatWords(build, seat)}
-          {turn === '' ? '' : `, ${turn}`}
-        </p>
-      )}
-      <div className="plug-card-body">
-        <PlugDrawing lead={lead} plug={plug} cellPx={plug.grid.cols > 8 ? 14 : 20} />
-        <WireChips lead={lead} plug={plug} />
+      <div className="plug-card-head">
+        <div>
+          <h2 className="mono">{plugTitle(lead, plug)}</h2>
+          <p className="soft small">
+            {[plugWords(lead, plug), markWords(plug)].filter((words) => words !== '').join(', ')}
+          </p>
+          {seat && (
+            <p className="small">
+              On {seatWords(build, seat)}
+              {turn === '' ? '' : `, ${turn}`}
+            </p>
+          )}
+        </div>
+        <PlugDrawing lead={lead} plug={plug} cellPx={plug.grid.cols > 5 ? 14 : 20} />
       </div>
+      <WireChips lead={lead} plug={plug} />
       <Doings plug={ref} seated={seat !== undefined} aside={lead.setAside === true} />
     </>
   );

@@ -53,8 +53,3 @@ function rowOf(build: Build, findings: readonly Finding[], lead: Lead, plug: Plu
 export function plugKey({ lead, plug }: PlugRef): string {
   return `${lead}/${plug}`;
 }
-
-/** How many plugs sit: "7 of 9 seated". Those set aside do not count. */
-export function seatedWords({ onShelf, seated }: ShelfRows): string {
-  return `${seated.length}\u00a0of\u00a0${onShelf.length + seated.length} seated`;
-}

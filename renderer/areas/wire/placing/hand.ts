@@ -101,7 +101,7 @@ export function seatAt(tools: HandTools, seat: Seat): boolean {
   if (!seated || build === undefined) return false;
   tools.session.getState().letGo();
   tools.session.getState().select({ kind: 'plug', plug: { lead: seat.lead, plug: seat.plug } });
-  tools.session.getState().announce(`${plugTitleOf(build, seat)} seated on ${seatWords(build, seat)}.`);
+  tools.session.getState().tell(`${plugTitleOf(build, seat)} seated on ${seatWords(build, seat)}.`);
   return true;
 }
 
