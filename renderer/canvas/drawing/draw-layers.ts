@@ -6,7 +6,7 @@ import { drawFlag, drawTitle } from './draw-flags';
 import type { WorstMarks } from './draw-marks';
 import { drawPlug } from './draw-plug';
 import { drawSleeve, drawWires } from './draw-wires';
-import { drawFarLabels, farLabelsNeeded, farLabelsOf } from './far-labels';
+import { drawFarLabels, farLabelsNeeded, farLabelsOf, wiresNeeded } from './far-labels';
 import type { Pen } from './pen';
 
 /** All connectors that can be seen. */
@@ -30,6 +30,7 @@ function drawPlugs(pen: Pen, scene: Scene, marks: WorstMarks, belongs: (plug: Pl
   const seen = (rect: Rect) => overlap(grown(rect, 0.5), pen.window);
   for (const plug of scene.plugs) if (belongs(plug.ref) && seen(plug.body)) drawPlug(pen, plug);
   for (const block of scene.blocks) if (seen(block.shell)) drawPinOne(pen, block);
+  if (!wiresNeeded(pen.scale)) return;
   for (const sleeve of scene.sleeves)
     if (belongs(sleeve.plug) && seen(rectRound(sleeve.path))) drawSleeve(pen, sleeve);
   drawWires(

@@ -1,6 +1,5 @@
 import type { Mm } from '../../../boards/base/units';
 import type { Point } from '../scene/geometry';
-import { SIZES } from '../scene/sizes';
 import type { SleeveShape, WireShape } from '../scene/wiring';
 import { type Pen, stroke, tracePath, traceRounded } from './pen';
 
@@ -12,20 +11,14 @@ export function drawWires(pen: Pen, wires: readonly WireShape[]): void {
   const outline = stroke(pen, 0.4, 0.035);
   context.lineCap = 'butt';
   context.lineJoin = 'round';
-  context.beginPath();
-  for (const wire of wires) traceRounded(context, wire.path, BEND);
-  context.strokeStyle = palette.ink;
-  context.lineWidth = SIZES.wire + 2 * outline;
-  context.stroke();
-  const byColour = new Map<string, WireShape[]>();
-  for (const wire of wires) byColour.set(wire.colour, [...(byColour.get(wire.colour) ?? []), wire]);
-  for (const same of byColour.values()) {
-    const [first] = same;
-    if (!first) continue;
+  for (const wire of wires) {
     context.beginPath();
-    for (const wire of same) traceRounded(context, wire.path, BEND);
-    context.strokeStyle = palette.wires[first.colour];
-    context.lineWidth = SIZES.wire;
+    traceRounded(context, wire.path, BEND);
+    context.strokeStyle = palette.ink;
+    context.lineWidth = wire.width + 2 * outline;
+    context.stroke();
+    context.strokeStyle = palette.wires[wire.colour];
+    context.lineWidth = wire.width;
     context.stroke();
   }
   context.setLineDash([0.35, 0.35]);
@@ -34,7 +27,7 @@ export function drawWires(pen: Pen, wires: readonly WireShape[]): void {
     context.beginPath();
     traceRounded(context, wire.path, BEND);
     context.strokeStyle = palette.wires[wire.stripe];
-    context.lineWidth = SIZES.wire * 0.55;
+    context.lineWidth = wire.width * 0.55;
     context.stroke();
   }
   context.setLineDash([]);

@@ -131,7 +131,7 @@ export function flagsOn(
     for (const wire of spot.wires) wires.push(wire);
     standing.add(spot.box, { kind: 'flag', of: block.connector.id });
     for (const wire of spot.wires)
-      for (const leg of legsOf(wire.path, SIZES.wire))
+      for (const leg of legsOf(wire.path, wire.width))
         standing.add(leg, { kind: 'wire', of: block.connector.id });
   }
   const free = ({ plug }: { plug: PlugRef }) => ![...stuck].some((wired) => samePlug(wired.shape.ref, plug));
@@ -171,7 +171,7 @@ function freeSpot(
     const edge = further(way, start, beyond);
     const box = frame.rect(along, outward(way, edge, outSize));
     const wires = run.wires.map((wire) => wireTo(wire, frame.point(wire.along, edge)));
-    const corridors = wires.flatMap((wire) => legsOf(wire.path, SIZES.wire + 0.08));
+    const corridors = wires.flatMap((wire) => legsOf(wire.path, wire.width + 0.06));
     // A wire that meets something will meet it however far out the flag stands.
     if (!standing.free(corridors, (other) => other.of !== connector.id || other.kind === 'name'))
       return undefined;
@@ -180,7 +180,7 @@ function freeSpot(
   return undefined;
 }
 
-function wireTo({ wired, end, path }: LanedWire, tip: { x: Mm; y: Mm }): WireShape {
-  const wire = { plug: wired.shape.ref, hole: end.hole, path: [...path, tip], colour: end.colour };
+function wireTo({ wired, end, path, width }: LanedWire, tip: { x: Mm; y: Mm }): WireShape {
+  const wire = { plug: wired.shape.ref, hole: end.hole, path: [...path, tip], width, colour: end.colour };
   return end.stripe === undefined ? wire : { ...wire, stripe: end.stripe };
 }

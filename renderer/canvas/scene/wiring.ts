@@ -12,6 +12,7 @@ export interface WireShape {
   readonly plug: PlugRef;
   readonly hole: string;
   readonly path: readonly Point[];
+  readonly width: Mm;
   readonly colour: WireColour;
   readonly stripe?: WireColour;
 }
