@@ -15,7 +15,7 @@ export function expectedWords(schema: z.core.$ZodType, found: unknown): string {
     case 'number':
       return withNote(`a finite number${rangeWords(node)}`, node.description);
     case 'string':
-      return node.pattern && node.description ? node.description : `a text${lengthWords(node, 'characters')}`;
+      return node.description ?? `one line${lengthWords(node, 'plain characters')}`;
     case 'array':
       return `a list${lengthWords({ minLength: node.minItems, maxLength: node.maxItems }, 'entries')}`;
     case 'boolean':

@@ -7,11 +7,15 @@ describe('a field that is not as it should be', () => {
     ['case.leads.1.plugs.0.grid.rows', 2.5, 'a whole number from 1 to 64', '2.5'],
     ['case.leads.1.plugs.0.grid.rows', 'two', 'a whole number from 1 to 64', '“two”'],
     ['case.leads.1.plugs.0.grid.rows', undefined, 'a whole number from 1 to 64', 'nothing'],
-    ['case.leads.0.name', '', 'a text of 1 to 200 characters', 'an empty text'],
-    ['case.leads.0.name', ['x'], 'a text of 1 to 200 characters', 'a list of 1'],
+    ['case.leads.0.name', '', 'one line of 1 to 200 plain characters', 'an empty text'],
+    ['case.leads.0.name', ['x'], 'one line of 1 to 200 plain characters', 'a list of 1'],
     ['case.leads.0', null, 'an object in braces', 'null'],
     ['case.leads', {}, 'a list of at most 2,000 entries', 'an object'],
     ['case.leads.0.plugs', [], 'a list of 1 to 64 entries', 'an empty list'],
+    ['case.leads.0.name', 'two\nlines', 'one line of 1 to 200 plain characters', '“two\\u000alines”'],
+    ['case.leads.0.name', 'a\u202eb', 'one line of 1 to 200 plain characters', '“a\\u202eb”'],
+    ['case.leads.0.plugs.0.print', '\u001b[2J', 'one line of at most 200 plain characters', '“\\u001b[2J”'],
+    ['case.leads.0.notes', 'bell \u0007', 'a text of at most 10,000 plain characters', '“bell \\u0007”'],
     ['view.mirrored', 'yes', 'true or false', '“yes”'],
     ['view.turn', 45, 'one of 0, 90, 180, 270', '45'],
     ['seats.0.at', [1], 'a list of 2 entries', 'a list of 1'],
@@ -60,7 +64,7 @@ describe('a field that is not as it should be', () => {
     const build = spoilt('name', 5);
     Reflect.set(Object(build), 'seats', [{ lead: 'switch', plug: 'plug', connector: 'panel', at: [0, 'x'] }]);
     expect(faults(build)).toEqual([
-      'name: expected a text of 1 to 200 characters, found 5',
+      'name: expected one line of 1 to 200 plain characters, found 5',
       'seats[0].at[1]: expected a whole number from -64 to 128, found “x”',
       'seats[0].turn: expected one of 0, 90, 180, 270, found nothing',
     ]);

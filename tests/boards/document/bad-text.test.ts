@@ -186,7 +186,7 @@ describe('a file made to bring the program down', () => {
     const name = `a\u202eb\u0000${'c'.repeat(300)}`;
     const [line] = told(JSON.stringify(spoilt('name', name))).lines;
     expect(line).toBe(
-      `name: expected a text of 1 to 200 characters, found “a\\u202eb\\u0000${'c'.repeat(36)}…” (304 characters).`,
+      `name: expected one line of 1 to 200 plain characters, found “a\\u202eb\\u0000${'c'.repeat(36)}…” (304 characters).`,
     );
   });
 });

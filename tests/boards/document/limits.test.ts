@@ -81,12 +81,12 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
   textLength: {
     make: (size) => board([], { name: 'n'.repeat(size) }),
     path: 'name',
-    expected: 'a text of 1 to 200 characters',
+    expected: 'one line of 1 to 200 plain characters',
   },
   noteLength: {
     make: (size) => board([], { notes: 'n'.repeat(size) }),
     path: 'notes',
-    expected: 'a text of at most 10,000 characters',
+    expected: 'a text of at most 10,000 plain characters',
   },
   gridSide: {
     make: (size) => board([posts('one', grid(1, size))]),

@@ -72,7 +72,7 @@ describe('what a person says of a lead', () => {
     const named = done(onTheBench, { name: 'rename-lead', args: { lead: 'power-led', name: 'Front light' } });
     expect(leadOf(named, 'power-led')).toEqual({ ...light, name: 'Front light' });
     expect(toldNo(onTheBench, { name: 'rename-lead', args: { lead: 'power-led', name: '' } })).toBe(
-      '“name” cannot be kept: it has to be a text of 1 to 200 characters, and is an empty text.',
+      '“name” cannot be kept: it has to be one line of 1 to 200 plain characters, and is an empty text.',
     );
   });
 

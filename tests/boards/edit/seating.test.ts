@@ -65,6 +65,20 @@ describe('seating a plug', () => {
     );
   });
 
+  it('is refused for one more than a build can hold', () => {
+    const crowd = Array.from({ length: 10_000 }, (_, at) => seat(`lead-${at}`, 'panel'));
+    const leads = crowd.map(({ lead }) => ({ ...power, id: lead }));
+    const full = bench(
+      [panel, posts('other', grid(1, 2), { place: { xMm: 0, yMm: 60, turn: 0 } })],
+      leads,
+      crowd,
+    );
+    const one = { ...full, extras: [{ ...power, id: 'one-more' }] };
+    expect(toldNo(one, put('one-more', [0, 0], 0, 'other'))).toBe(
+      `A build can hold no more than 10,000${NBSP}seats.`,
+    );
+  });
+
   it('is refused for a place that no file can hold, with what was expected', () => {
     expect(toldNo(onTheBench, put('power-sw', [0, 0.5]))).toBe(
       '“at[1]” cannot be kept: it has to be a whole number from -64 to 128, and is 0.5.',
