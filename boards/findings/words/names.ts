@@ -40,11 +40,16 @@ export function pinsOf(build: Build, pins: readonly PinRef[]): string {
 export function pinWithJob(build: Build, { connector: id, pin: label }: PinRef): string {
   const connector = connectorOf(build.board, id);
   const signal = connector && pinOf(connector, label).signal;
-  return `pin${NBSP}${label} (${signalOf(signal ?? 'unknown').name})`;
+  return `pin${NBSP}${label} (${signalName(signal ?? 'unknown')})`;
 }
 
 export function signalName(id: SignalId): string {
-  return signalOf(id).name;
+  return unbroken(signalOf(id).name);
+}
+
+/** A name with its number and unit kept on one line: "USB +5 V". */
+export function unbroken(name: string): string {
+  return name.replaceAll(/(\d) (V)\b/g, `$1${NBSP}$2`);
 }
 
 /** "+5 V", "+12 V", "−12 V". */

@@ -3,7 +3,7 @@ import type { Build } from '../../document/build';
 import { connectorName, leadName } from '../../document/names';
 import type { PartKind } from '../../signals/part-kind';
 import type { Meeting, PartOnPins } from '../finding-data';
-import { kindOfPart, pinWithJob, plugText } from './names';
+import { kindOfPart, pinWithJob, plugText, unbroken } from './names';
 
 /** A finding about some wires of a part. */
 export interface OfPart {
@@ -38,6 +38,6 @@ function owner({ leads: [lead = ''], data: { meetings } }: OfPart, build: Build)
 /** "the + wire on pin 3 (drive LED −)". */
 function wireOn(finding: OfPart, { terminal, pin }: Meeting, build: Build): string {
   const name = kindOf(finding, build).terminals.find(({ id }) => id === terminal)?.name ?? '';
-  const noun = /leg|side/.test(name) ? name : `${name} wire`;
+  const noun = /leg|side/.test(name) ? name : `${unbroken(name)} wire`;
   return `the ${noun} on ${pinWithJob(build, pin)}`;
 }

@@ -6,7 +6,7 @@ import type { Cell } from '../../../boards/document/grid';
 import type { Lead } from '../../../boards/document/lead';
 import { connectorOf, leadOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
-import type { FindingCode, FindingOf } from '../../../boards/findings/finding';
+import type { Finding, FindingCode } from '../../../boards/findings/finding';
 import { findingsOf } from '../../../boards/findings/findings';
 import { cellUnder } from '../../../boards/fit/geometry';
 import { makeConnector } from '../../../boards/library/make-connector';
@@ -73,11 +73,19 @@ export class Bench {
   }
 
   /** The first finding of a code; fails when there is none. */
-  finding<Code extends FindingCode>(code: Code): FindingOf<Code> {
-    const found = findingsOf(this.build).find((each): each is FindingOf<Code> => each.code === code);
-    if (!found) throw new Error(`Expected ${code}, found ${this.codes().join(', ') || 'nothing'}`);
+  finding<Code extends FindingCode>(code: Code): Extract<Finding, { code: Code }> {
+    const found = findingsOf(this.build).find((each) => has(each, code));
+    if (!found || !has(found, code))
+      throw new Error(`Expected ${code}, found ${this.codes().join(', ') || 'nothing'}`);
     return found;
   }
+}
+
+function has<Code extends FindingCode>(
+  finding: Finding,
+  code: Code,
+): finding is Extract<Finding, { code: Code }> {
+  return finding.code === code;
 }
 
 /** A board without connectors and a case without leads. */

@@ -1,14 +1,15 @@
 import { describe, expect, test } from 'vitest';
+import type { Lead } from '../../../../boards/document/lead';
 import { bench } from '../harness';
 
 describe('an LED from its feed to plain ground', () => {
   // Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.2.2; worked out from its pin order.
-  const apart = {
+  const apart: Partial<Lead> = {
     wires: [
       { from: 'led.anode', to: 'plug.1', colour: 'red' },
       { from: 'led.cathode', to: 'plug.4', colour: 'white' },
     ],
-  } as const;
+  };
   const board = bench().header('panel-2x5', 'panel');
 
   test('a drive LED from pin 2 to ground on pin 8 is lit and shows nothing', () => {
