@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { LIMITS } from './limits';
+import { count } from './shown-value';
 
 /** A text of one shape; the words say what it looks like, to people and in the published schemas. */
 export function shaped(pattern: RegExp, words: string) {
@@ -32,7 +33,7 @@ export const NotesZ = z
   .string()
   .max(LIMITS.noteLength)
   .regex(new RegExp(`^[^${CONTROLS_BUT_BREAKS}${TURNINGS}]*$`))
-  .describe(`a text of at most ${LIMITS.noteLength.toLocaleString('en-US')} plain characters`);
+  .describe(`a text of at most ${count(LIMITS.noteLength)} plain characters`);
 
 /** The label of a pin or a hole: "1", "10", "A12". */
 export const LabelZ = shaped(
