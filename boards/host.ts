@@ -172,7 +172,6 @@ export type ChannelName = keyof typeof CHANNELS;
 export type Input<C extends ChannelName> = z.input<(typeof CHANNELS)[C]['input']>;
 export type Output<C extends ChannelName> = z.output<(typeof CHANNELS)[C]['output']>;
 
-export type Opened = z.infer<typeof OpenedZ>;
 export type Saved = z.infer<typeof SavedZ>;
 export type ReadProblem = z.infer<typeof ReadProblemZ>;
 export type SaveProblem = z.infer<typeof SaveProblemZ>;

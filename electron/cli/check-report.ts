@@ -52,7 +52,7 @@ const RefusedZ = z.strictObject({
   fields: z.array(z.strictObject({ path: z.string(), expected: z.string(), found: z.string() })),
 });
 
-export const FileReportZ = z.discriminatedUnion('outcome', [CheckedZ, WellFormedZ, RefusedZ]);
+const FileReportZ = z.discriminatedUnion('outcome', [CheckedZ, WellFormedZ, RefusedZ]);
 
 export const CheckReportZ = z.strictObject({
   format: z.literal('leadwright/check-report'),

@@ -25,7 +25,7 @@ export interface Recovery {
   readonly read: (session: string) => Promise<RecoveryCopy | null>;
 }
 
-export interface OfferedCopy {
+interface OfferedCopy {
   readonly session: string;
   readonly copy: RecoveryCopy;
 }

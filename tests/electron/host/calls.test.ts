@@ -170,7 +170,7 @@ describe('Recent files', () => {
       await machine.calls.open({ handle: machine.host.handles.give(path) });
     }
     rmSync(join(machine.home, '11.board.json'));
-    const recent = CHANNELS.listRecent.output.parse(await machine.calls.listRecent(undefined));
+    const recent = CHANNELS.listRecent.output.parse(await machine.calls.listRecent());
     expect(recent.map(({ name }) => name.split('.')[0])).toEqual([
       '12',
       '11',
@@ -190,13 +190,13 @@ describe('Recent files', () => {
     const first = await withBoard();
     await first.calls.open({ handle: first.handle });
     const second = makeMachine({ like: first });
-    const [recent] = await second.calls.listRecent(undefined);
+    const [recent] = await second.calls.listRecent();
     expect(recent?.name).toBe('bare.board.json');
     await second.calls.forgetRecent({ handle: recent?.handle ?? null });
-    expect(await second.calls.listRecent(undefined)).toEqual([]);
+    expect(await second.calls.listRecent()).toEqual([]);
     await second.calls.open({ handle: recent?.handle ?? '' });
     await second.calls.forgetRecent({ handle: null });
-    expect(await second.calls.listRecent(undefined)).toEqual([]);
+    expect(await second.calls.listRecent()).toEqual([]);
   });
 });
 
@@ -205,9 +205,9 @@ describe('Settings', () => {
 
   test('They are there at the next start', async () => {
     const first = makeMachine();
-    expect(await first.calls.readSettings(undefined)).toEqual({ theme: 'system', largeType: false });
+    expect(await first.calls.readSettings()).toEqual({ theme: 'system', largeType: false });
     await first.calls.writeSettings(chosen);
-    expect(await makeMachine({ like: first }).calls.readSettings(undefined)).toEqual(chosen);
+    expect(await makeMachine({ like: first }).calls.readSettings()).toEqual(chosen);
   });
 
   test.each(['{', 'null', '{"theme":"pink","largeType":true}', '{"theme":"dark","largeType":true,"more":1}'])(
@@ -217,7 +217,7 @@ describe('Settings', () => {
       await machine.calls.writeSettings(chosen);
       const path = join(machine.data, 'settings.json');
       writeFileSync(path, content);
-      expect(await machine.calls.readSettings(undefined)).toEqual({ theme: 'system', largeType: false });
+      expect(await machine.calls.readSettings()).toEqual({ theme: 'system', largeType: false });
       expect(readFileSync(`${path}.broken`, 'utf8')).toBe(content);
     },
   );
@@ -226,9 +226,9 @@ describe('Settings', () => {
 test('Files named at the start are handed to the first page, and not to the same page loaded again', async () => {
   const first = await withBoard();
   const { calls } = makeMachine({ like: first, toOpen: [first.path] });
-  const { toOpen } = CHANNELS.about.output.parse(await calls.about(undefined));
+  const { toOpen } = CHANNELS.about.output.parse(await calls.about());
   expect(await calls.open({ handle: toOpen[0] ?? '' })).toMatchObject({ ok: true });
-  expect((await calls.about(undefined)).toOpen).toEqual([]);
+  expect((await calls.about()).toOpen).toEqual([]);
 });
 
 describe('A call is refused before its handler sees it', () => {

@@ -29,8 +29,8 @@ const copyIn = ({ data }: Machine) => join(data, 'recovery', `${SESSION}.copy`);
 
 async function offersAfterRestart(machine: Machine) {
   const next = makeMachine({ like: machine });
-  await next.calls.about(undefined);
-  return CHANNELS.listRecovery.output.parse(await next.calls.listRecovery(undefined));
+  await next.calls.about();
+  return CHANNELS.listRecovery.output.parse(await next.calls.listRecovery());
 }
 
 async function textAfterRestart(machine: Machine): Promise<string | null> {
@@ -79,14 +79,14 @@ describe('A session that goes on is not taken for one that broke off', () => {
   test('the page’s own', async () => {
     const machine = makeMachine();
     await keep(machine, bareBoard('x'), 1);
-    expect(await machine.calls.listRecovery(undefined)).toEqual([]);
+    expect(await machine.calls.listRecovery()).toEqual([]);
   });
 
   test('but the one it had before it was loaded again is offered', async () => {
     const machine = makeMachine();
     await keep(machine, bareBoard('x'), 1);
-    await machine.calls.about(undefined);
-    expect(await machine.calls.listRecovery(undefined)).toHaveLength(1);
+    await machine.calls.about();
+    expect(await machine.calls.listRecovery()).toHaveLength(1);
   });
 
   test('that of another program which runs', async () => {
