@@ -42,8 +42,14 @@ export function drawHoles(pen: Pen, plug: PlugShape): void {
     if (hole.state === 'empty' && hole.pin === undefined) traceRect(context, hole.box);
   context.lineWidth = stroke(pen, 1, 0.04);
   context.stroke();
-  if (!plug.mark) return;
+  drawMark(pen, plug);
+}
+
+/** The moulded triangle at the marked hole. */
+export function drawMark({ context, palette }: Pen, { mark }: PlugShape): void {
+  if (!mark) return;
   context.beginPath();
-  tracePath(context, plug.mark, true);
+  tracePath(context, mark, true);
+  context.fillStyle = palette.ink;
   context.fill();
 }

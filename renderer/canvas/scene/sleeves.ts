@@ -3,7 +3,7 @@ import { flagIn, flagSize } from './flags';
 import { further, outward, type Span, WAYS_OUT, type WayOut } from './frame';
 import { grown, legsOf, type Point, type Rect } from './geometry';
 import type { Measure } from './measure';
-import type { Obstacles } from './obstacles';
+import type { Obstacle, Obstacles } from './obstacles';
 import { SIZES } from './sizes';
 import type { FlagShape, SleeveShape, WiredPlug } from './wiring';
 
@@ -26,7 +26,7 @@ export function sleeveOf(
 ): { readonly sleeve: SleeveShape; readonly flag: FlagShape } | undefined {
   const own = wired.block.connector.id;
   const width = sleeveWidth(wired);
-  const counts = (other: { kind: string; of: string }) => other.of !== own || other.kind !== 'shell';
+  const counts = (other: Obstacle) => other.of !== own || (other.kind !== 'shell' && other.kind !== 'plug');
   for (const { path, box } of candidates(wired, width, measure)) {
     if (!standing.free([...legsOf(path, width + 0.1), grown(box, 0.12)], counts)) continue;
     for (const leg of legsOf(path, width)) standing.add(leg, { kind: 'wire', of: own });

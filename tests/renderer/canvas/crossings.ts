@@ -56,6 +56,7 @@ export function crossings(scene: Scene): readonly string[] {
   const titles = scene.titles.map(
     ({ connector, box }): Thing => ({ what: `title of ${connector}`, rects: [box] }),
   );
+  const plugs = scene.plugs.map(({ ref, body }): Thing => ({ what: `plug of ${ref.lead}`, rects: [body] }));
   return [
     ...meetings(names, names),
     ...meetings(names, shells),
@@ -66,7 +67,7 @@ export function crossings(scene: Scene): readonly string[] {
         flags.filter((flag) => !samePlug(flag.plug, wire.plug)),
       ),
     ),
-    ...flags.flatMap((flag) => meetings([flag], [...flags, ...names, ...shells])),
-    ...meetings(titles, [...titles, ...flags, ...wires, ...names, ...shells]),
+    ...flags.flatMap((flag) => meetings([flag], [...flags, ...names, ...shells, ...plugs])),
+    ...meetings(titles, [...titles, ...flags, ...wires, ...names, ...shells, ...plugs]),
   ];
 }
