@@ -73,7 +73,7 @@ export const PANEL_WORDS: WordsFor<
 
   'led-across-supply': (finding, build) => ({
     title: finding.data.lit
-      ? `${partName(finding, build)} would burn out.`
+      ? `${partName(finding, build)} could burn out.`
       : `${partName(finding, build)} would stay dark and could be damaged.`,
     reason: `${where(finding, build)} On ${voltsText(finding.data.volts)} there is no resistor before it, as there is on the board’s LED pins.`,
   }),
