@@ -69,7 +69,7 @@ export function BrowseDialog({ purpose }: { readonly purpose: Purpose }) {
     >
       {purpose.kind === 'save' && (
         <TextField className="field" value={name} onChange={setName} autoFocus>
-          <Label>Name of the file</Label>
+          <Label className="field-label">Name of the file</Label>
           <Input maxLength={255} />
         </TextField>
       )}

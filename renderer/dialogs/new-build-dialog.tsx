@@ -54,7 +54,7 @@ export function NewBuildDialog({ onClose }: { readonly onClose: () => void }) {
       }
     >
       <TextField className="field" value={name} onChange={setName} autoFocus>
-        <Label>Name of the machine</Label>
+        <Label className="field-label">Name of the machine</Label>
         <Input maxLength={200} />
       </TextField>
       <SheetChoice

@@ -33,7 +33,7 @@ export function SearchList({ label, placeholder, entries, empty }: SearchListPro
       <SearchBox label={label} placeholder={placeholder} autoFocus />
       {/* The focus stays in the line above; a list that scrolls has to be reachable all the same. */}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls */}
-      <div className="window-list" role="group" aria-label={`${label}, found`} tabIndex={0}>
+      <section className="window-list" aria-label={`${label}, found`} tabIndex={0}>
         <ListBox
           aria-label={label}
           items={found.slice(0, SHOWN)}
@@ -53,7 +53,7 @@ export function SearchList({ label, placeholder, entries, empty }: SearchListPro
             </ListBoxItem>
           )}
         </ListBox>
-      </div>
+      </section>
       <p className="soft small" role="status">
         {cut === '' ? '\u00a0' : cut}
       </p>

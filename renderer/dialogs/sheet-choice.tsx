@@ -16,13 +16,13 @@ export function SheetChoice({ kind, chosen, onEmpty, onDemo, onFile }: SheetChoi
       <legend>{kind === 'board' ? 'Board sheet' : 'Case sheet'}</legend>
       <p>{chosen}</p>
       <div className="sheet-choice-doings">
-        <Button onPress={onFile} label={`${kind === 'board' ? 'Board' : 'Case'} sheet from a file`}>
+        <Button onPress={onFile} label={`From a file…, ${kind} sheet`}>
           From a file…
         </Button>
-        <Button onPress={onDemo} label={`${kind === 'board' ? 'Board' : 'Case'} sheet of the demo`}>
+        <Button onPress={onDemo} label={`The demo’s, ${kind} sheet`}>
           The demo’s
         </Button>
-        <Button onPress={onEmpty} label={`Empty ${kind} sheet`}>
+        <Button onPress={onEmpty} label={`Empty, ${kind} sheet`}>
           Empty
         </Button>
       </div>

@@ -34,10 +34,9 @@ function Pointed() {
   const build = useBuild();
   const message = useSession((session) => session.message);
   const hovered = useSession((session) => session.hovered);
-  const words = hovered ? pointedWords(build, hovered) : message;
-  return (
-    <p className="strip-pointed">{words ?? 'Drag a lead onto the board, or choose it and press Place.'}</p>
-  );
+  const area = useSession((session) => session.area);
+  const words = (hovered && pointedWords(build, hovered)) ?? message ?? HINTS[area];
+  return <p className="strip-pointed">{words}</p>;
 }
 
 function ViewTools() {

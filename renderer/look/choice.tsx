@@ -32,7 +32,7 @@ export function Choice<Id extends string>({
         if (option && option.id !== chosen) onChoose(option.id);
       }}
     >
-      {labelShown && <Label>{label}</Label>}
+      {labelShown && <Label className="field-label">{label}</Label>}
       <Button className="choice-button">
         <SelectValue />
         <ChevronDown size={16} aria-hidden="true" />

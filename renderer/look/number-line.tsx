@@ -26,7 +26,7 @@ export function NumberLine({ label, value, min, max, step, onDone }: NumberLineP
         if (Number.isFinite(next) && next !== value) onDone(next);
       }}
     >
-      <Label>{label}</Label>
+      <Label className="field-label">{label}</Label>
       <Group>
         <Input />
       </Group>

@@ -32,7 +32,7 @@ export function TextLine({ label, value, maxLength, onDone, area = false }: Text
         else event.continuePropagation();
       }}
     >
-      <Label>{label}</Label>
+      <Label className="field-label">{label}</Label>
       {area ? <TextArea maxLength={maxLength} rows={3} /> : <Input maxLength={maxLength} />}
     </TextField>
   );

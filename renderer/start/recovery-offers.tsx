@@ -34,12 +34,12 @@ export function RecoveryOffers() {
             </span>
             <Button
               kind="main"
-              label={`Take up ${offer.name} again`}
+              label={`Take up again: ${offer.name}`}
               onPress={() => void openRecovered(workbench, offer)}
             >
               Take up again
             </Button>
-            <Button label={`Throw away the copy of ${offer.name}`} onPress={() => void throwAway(offer.id)}>
+            <Button label={`Throw away: ${offer.name}`} onPress={() => void throwAway(offer.id)}>
               Throw away
             </Button>
           </li>

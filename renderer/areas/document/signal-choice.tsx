@@ -37,7 +37,7 @@ export function SignalChoice({ chosen, onChoose }: SignalChoiceProps) {
         if (entry && entry.id !== chosen) onChoose(entry.id);
       }}
     >
-      <Label>Signal</Label>
+      <Label className="field-label">Signal</Label>
       <div className="combo">
         <Input />
         <Button className="combo-button">

@@ -2,6 +2,7 @@ import { CircleCheck } from 'lucide-react';
 import { useMemo } from 'react';
 import { GridList, GridListHeader, GridListItem, GridListSection } from 'react-aria-components/GridList';
 import { analyse } from '../../../boards/analyse';
+import { properSeats } from '../../../boards/fit/proper-seats';
 import { SeveritySign } from '../../look/severity-sign';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { dragStart } from './drag-start';
@@ -20,7 +21,8 @@ export function LeadsList() {
 
   const select = (row: ShelfRow) => {
     workbench.session.getState().select({ kind: 'plug', plug: row.ref });
-    if (row.seat) workbench.canvas.current?.show([row.seat.connector]);
+    const place = row.seat ?? properSeats(build, row.ref)[0];
+    if (place) workbench.canvas.current?.show([place.connector]);
   };
 
   return (
