@@ -6,6 +6,8 @@ export default defineConfig({
       {
         test: {
           name: 'core',
+          // Property tests have no clock of their own; a busy machine must not fail them.
+          testTimeout: 60_000,
           environment: 'node',
           isolate: false,
           include: ['tests/{boards,renderer,electron,reference}/**/*.test.ts', 'tests/architecture.test.ts'],

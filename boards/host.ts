@@ -152,7 +152,8 @@ export const CHANNELS = {
       text: TextZ,
       changes: z.int().min(0),
     }),
-    output: resultOf(NoneZ, SaveProblemZ),
+    // Not undefined: a value in an answer has to survive JSON.
+    output: resultOf(z.null(), SaveProblemZ),
   },
   dropRecovery: { input: z.strictObject({ id: HandleZ }), output: NoneZ },
   listRecovery: { input: NoneZ, output: z.array(RecoveryZ).max(100) },
@@ -171,7 +172,6 @@ export type ChannelName = keyof typeof CHANNELS;
 export type Input<C extends ChannelName> = z.input<(typeof CHANNELS)[C]['input']>;
 export type Output<C extends ChannelName> = z.output<(typeof CHANNELS)[C]['output']>;
 
-export type Opened = z.infer<typeof OpenedZ>;
 export type Saved = z.infer<typeof SavedZ>;
 export type ReadProblem = z.infer<typeof ReadProblemZ>;
 export type SaveProblem = z.infer<typeof SaveProblemZ>;

@@ -18,6 +18,7 @@ import { makeWindow } from './window';
 const DOCUMENTS = [{ name: 'Builds, board sheets and case sheets', extensions: ['json'] }];
 const SMOKE_LIMIT_MS = 60_000;
 
+const built = join(app.getAppPath(), 'dist');
 const isSmoke = process.argv.includes('--smoke');
 const leaving = makeLeaving();
 let window: BrowserWindow | null = null;
@@ -63,7 +64,7 @@ function open(path: string): void {
 }
 
 function openWindow(): void {
-  window = makeWindow(join(__dirname, 'preload.cjs'));
+  window = makeWindow(join(built, 'preload.cjs'));
   window.on('close', (event) => {
     if (leaving.mayClose()) return;
     event.preventDefault();
@@ -95,7 +96,7 @@ if (app.requestSingleInstanceLock()) {
     window?.focus();
   });
   void app.whenReady().then(async () => {
-    servePage(await loadPageFiles(join(__dirname, 'renderer'), BUILT.pageNames));
+    servePage(await loadPageFiles(join(built, 'renderer'), BUILT.pageNames));
     answerPage(hostCalls(host));
     putUpMenu((id) => tell({ kind: 'action', id }));
     openWindow();

@@ -1,12 +1,14 @@
+import { labelOf } from '../boards/edit/apply';
 import type { Command } from '../boards/edit/command';
 import { refusalWords } from '../boards/edit/refusal-words';
 import type { Workbench } from './workbench';
 
-/** Carries a command out; a refusal is told in the strip and to screen readers. */
+/** Carries a command out; what was done, or why not, stands in the strip and is said. */
 export function doCommand(workbench: Pick<Workbench, 'editor' | 'session'>, command: Command): boolean {
   const build = workbench.editor.getState().open?.history.present;
   if (build === undefined) return false;
   const result = workbench.editor.getState().run(command);
-  if (!result.ok) workbench.session.getState().tell(refusalWords(result.problem, build));
+  const words = result.ok ? `${labelOf(build, command)}.` : refusalWords(result.problem, build);
+  workbench.session.getState().tell(words);
   return result.ok;
 }

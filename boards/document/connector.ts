@@ -8,12 +8,12 @@ import { IdZ, LabelZ, LineZ, NotesZ, shaped } from './text';
 export const SOURCE_KINDS = ['standard', 'manual', 'print', 'measured', 'guessed'] as const;
 
 /** Where a statement about a pin was read. */
-export const SourceZ = z.strictObject({
+const SourceZ = z.strictObject({
   kind: z.enum(SOURCE_KINDS),
   where: LineZ.optional().describe('document and page, or what was measured'),
 });
 
-export const SignalIdZ = z.enum(SIGNAL_IDS);
+const SignalIdZ = z.enum(SIGNAL_IDS);
 export const ChannelZ = shaped(/^[A-Z0-9]{1,4}$/, 'a port: up to four capital letters or digits');
 const ConfidenceZ = z.number().min(0).max(1);
 
@@ -41,7 +41,7 @@ export const PinZ = z.strictObject({
 export const SIDES = ['top', 'right', 'bottom', 'left'] as const;
 
 /** Walls round the pins. Sides are those of the unturned connector, seen from above. */
-export const ShroudZ = z.strictObject({
+const ShroudZ = z.strictObject({
   walls: z.array(z.enum(SIDES)).max(4),
   /** The side with the slot or the ramp: a plug's rib has to face it. */
   guide: z.enum(SIDES).optional(),

@@ -15,7 +15,7 @@ export function expectedWords(schema: z.core.$ZodType, found: unknown): string {
     case 'number':
       return withNote(`a finite number${rangeWords(node)}`, node.description);
     case 'string':
-      return node.pattern && node.description ? node.description : `a text${lengthWords(node, 'characters')}`;
+      return node.description ?? `one line${lengthWords(node, 'plain characters')}`;
     case 'array':
       return `a list${lengthWords({ minLength: node.minItems, maxLength: node.maxItems }, 'entries')}`;
     case 'boolean':
@@ -39,9 +39,9 @@ export function choicesOf(schema: z.core.$ZodType): readonly string[] {
 
 /** "one of a, b, c", with the nearest where one was probably meant. */
 export function choiceWords(choices: readonly string[], found: unknown): string {
+  if (choices.length === 1) return choices.join();
   const nearest = typeof found === 'string' ? nearestOf(choices, found) : undefined;
   const meant = nearest === undefined ? '' : `; perhaps ${shownText(nearest)} is meant`;
-  if (choices.length === 1) return `${choices[0]}${meant}`;
   if (choices.length <= LISTED) return `one of ${choices.join(', ')}${meant}`;
   return `one of ${count(choices.length)} words: ${choices.slice(0, 3).join(', ')} and so on${meant}`;
 }

@@ -66,7 +66,7 @@ class Search {
     const meant =
       nearest === undefined ? `only ${known.join(', ')}` : `perhaps ${shownText(nearest)} is meant`;
     this.#path.push(key);
-    this.#report(`no such name here: ${meant}`, shownText(key), true);
+    this.#report(`no such name here: ${meant}`, key);
     this.#path.pop();
   }
 
@@ -107,8 +107,8 @@ class Search {
     this.#path.pop();
   }
 
-  #report(expected: string, found: unknown, asIs = false): void {
+  #report(expected: string, found: unknown): void {
     const path = shownPath(this.#path);
-    this.list.add(() => ({ path, expected, found: asIs ? String(found) : shownValue(found) }));
+    this.list.add(() => ({ path, expected, found: shownValue(found) }));
   }
 }

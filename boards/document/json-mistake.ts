@@ -7,10 +7,11 @@ export interface JsonMistake {
 }
 
 /**
- * The first mistake in a text that the engine has refused. Engines word and place it each in their own
- * way, or not at all, so it is found here. The depth of the text has been limited before.
+ * The first mistake in a text; undefined in one that is JSON. Engines word and place mistakes each in
+ * their own way, or do not place them at all, so they are found here. It calls itself, so the depth of
+ * the text has to be limited before.
  */
-export function jsonMistake(text: string): JsonMistake {
+export function jsonMistake(text: string): JsonMistake | undefined {
   return new Reader(text).mistake();
 }
 
@@ -27,9 +28,9 @@ class Reader {
     this.#text = text;
   }
 
-  mistake(): JsonMistake {
-    if (this.#value() && !this.#atEnd()) this.#expected = 'the end of the file';
-    const found = this.#text.slice(this.#at, this.#at + 1);
+  mistake(): JsonMistake | undefined {
+    if (this.#value() && (this.#next() === '' || this.#miss('the end of the file'))) return undefined;
+    const found = this.#text.charAt(this.#at);
     const stands = found === '' ? 'the text ends' : `${shownText(found)} stands there`;
     return { at: this.#at, detail: `${this.#expected} was expected, and ${stands}` };
   }
@@ -43,10 +44,6 @@ class Reader {
   #next(): string {
     while (BLANKS.has(this.#text.charAt(this.#at))) this.#at += 1;
     return this.#text.charAt(this.#at);
-  }
-
-  #atEnd(): boolean {
-    return this.#next() === '';
   }
 
   #value(): boolean {

@@ -24,7 +24,7 @@ export const WIRE_COLOURS = [
 export const WireColourZ = z.enum(WIRE_COLOURS);
 
 /** What the wires of a lead end at: a switch, an LED, a USB socket. */
-export const PartZ = z.strictObject({
+const PartZ = z.strictObject({
   id: IdZ,
   kind: z.enum(PART_KIND_IDS),
   /** Which of several like ports this one is made for. */
@@ -33,7 +33,7 @@ export const PartZ = z.strictObject({
 });
 
 /** A plug as it lies on the pins, seen from above with the wires towards you. */
-export const PlugZ = z.strictObject({
+const PlugZ = z.strictObject({
   id: IdZ,
   /** Text moulded or printed on it. */
   print: LineZ,
@@ -48,12 +48,12 @@ export const PlugZ = z.strictObject({
 });
 
 /** One end of a wire: "plug.hole" or "part.terminal". */
-export const EndZ = shaped(
+const EndZ = shaped(
   new RegExp(`^[a-z0-9-]{1,${LIMITS.idLength}}\\.[A-Za-z0-9+-]{1,20}$`),
   'a wire end: "plug.hole" or "part.terminal"',
 );
 
-export const WireZ = z.strictObject({
+const WireZ = z.strictObject({
   from: EndZ,
   to: EndZ,
   colour: WireColourZ,

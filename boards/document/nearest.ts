@@ -1,15 +1,21 @@
-/** How many letters have to be put in, left out or exchanged to get from one word to the other (Levenshtein, 1965). */
+/**
+ * How many letters have to be put in, left out, exchanged or swapped with a neighbour to get from one
+ * word to the other (Damerau 1964, each letter moved once at most).
+ */
 function distance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, i) => i);
-  for (const [i, letter] of [...a].entries()) {
-    const next = [i + 1];
-    for (let j = 0; j < b.length; j++) {
-      const exchanged = (row[j] ?? 0) + (letter === b[j] ? 0 : 1);
-      next.push(Math.min(exchanged, (row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1));
+  const rows = [Array.from({ length: b.length + 1 }, (_, j) => j)];
+  const at = (i: number, j: number) => rows[i]?.[j] ?? 0;
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    rows.push(row);
+    for (let j = 1; j <= b.length; j++) {
+      const exchanged = at(i - 1, j - 1) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      row.push(Math.min(exchanged, at(i - 1, j) + 1, at(i, j - 1) + 1));
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        row[j] = Math.min(at(i, j), at(i - 2, j - 2) + 1);
     }
-    row = next;
   }
-  return row[b.length] ?? 0;
+  return at(a.length, b.length);
 }
 
 /** The word that was probably meant; undefined when none is near. */

@@ -40,12 +40,10 @@ function readJson(text: string): Result<unknown, OpenProblem> {
   const deep = tooDeepAt(json, LIMITS.depth);
   if (deep !== undefined)
     return refuse({ code: 'too-deep', line: positionOf(json, deep).line, limit: LIMITS.depth });
-  try {
-    return ok(JSON.parse(json));
-  } catch {
-    const { at, detail } = jsonMistake(json);
-    return refuse({ code: 'not-json', ...positionOf(json, at), detail });
-  }
+  const mistake = jsonMistake(json);
+  if (mistake !== undefined)
+    return refuse({ code: 'not-json', ...positionOf(json, mistake.at), detail: mistake.detail });
+  return ok(JSON.parse(json));
 }
 
 function formatOf(raw: unknown): Result<Format, OpenProblem> {

@@ -6,7 +6,7 @@ const UNSEEN = /[\p{Cc}\p{Cf}\p{Co}\p{Cs}\p{Zl}\p{Zp}]/gu;
 /** A text from a file, made fit to be shown in a line: cut, in quotes, with nothing hidden in it. */
 export function shownText(text: string): string {
   const cut = text.length > SHOWN ? `${text.slice(0, SHOWN)}…` : text;
-  const seen = cut.replace(UNSEEN, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`);
+  const seen = cut.replace(UNSEEN, (letter) => `\\u${letter.codePointAt(0)?.toString(16).padStart(4, '0')}`);
   const long = text.length > SHOWN ? ` (${count(text.length)} characters)` : '';
   return `“${seen}”${long}`;
 }

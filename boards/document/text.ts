@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { LIMITS } from './limits';
+import { count } from './shown-value';
 
 /** A text of one shape; the words say what it looks like, to people and in the published schemas. */
 export function shaped(pattern: RegExp, words: string) {
@@ -12,13 +13,27 @@ export const IdZ = shaped(
   `an id: up to ${LIMITS.idLength} lower-case letters and digits, joined by single hyphens`,
 );
 
+/** Characters that nobody types, as they stand in a pattern. */
+const CONTROLS = String.raw`\u0000-\u001f\u007f-\u009f`;
+const CONTROLS_BUT_BREAKS = String.raw`\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f`;
+const OTHER_BREAKS = String.raw`\u2028\u2029`;
+/** They turn the direction of writing round, so that a name reads as another. */
+const TURNINGS = String.raw`\u202a-\u202e\u2066-\u2069`;
+
 /** One line of text as a person types it. */
-export const LineZ = z.string().max(LIMITS.textLength);
+export const LineZ = z
+  .string()
+  .max(LIMITS.textLength)
+  .regex(new RegExp(`^[^${CONTROLS}${OTHER_BREAKS}${TURNINGS}]*$`));
 
 /** A line that says something. */
 export const NameZ = LineZ.min(1);
 
-export const NotesZ = z.string().max(LIMITS.noteLength);
+export const NotesZ = z
+  .string()
+  .max(LIMITS.noteLength)
+  .regex(new RegExp(`^[^${CONTROLS_BUT_BREAKS}${TURNINGS}]*$`))
+  .describe(`a text of at most ${count(LIMITS.noteLength)} plain characters`);
 
 /** The label of a pin or a hole: "1", "10", "A12". */
 export const LabelZ = shaped(

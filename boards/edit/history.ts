@@ -5,7 +5,7 @@ import type { Command } from './command';
 import type { Refusal } from './refusal';
 
 /** A build that can be gone back or forward to, and what the change between it and its neighbour was called. */
-export interface Step {
+interface Step {
   readonly build: Build;
   readonly label: string;
 }

@@ -1,3 +1,4 @@
+import { byIdentity } from '../base/by-identity';
 import type { Build, Seat } from '../document/build';
 import type { Lead, Plug } from '../document/lead';
 import { leadsOf, type PlugRef } from '../document/lookup';
@@ -37,9 +38,12 @@ export interface CheckContext {
   readonly properSeatsWhenBare: (ref: PlugRef) => readonly Seat[];
 }
 
+/** The joints of a plug change only with its seat, its lead or the connector: most stay from one edit to the next. */
+const jointsKept = byIdentity(jointsOfPlug, ({ seat, lead, connector }) => [seat, lead, connector]);
+
 /** Reads a build once for all rules. */
 export function contextOf(build: Build): CheckContext {
-  const wired = seatedPlugs(build).map((seated) => ({ seated, joints: jointsOfPlug(seated) }));
+  const wired = seatedPlugs(build).map((seated) => ({ seated, joints: jointsKept(seated) }));
   const joints = wired.flatMap((plug) => plug.joints);
   const parts = seatedPartsOf(joints);
   const partsById = new Map(parts.map((part) => [part.part, part]));

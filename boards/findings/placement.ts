@@ -1,3 +1,4 @@
+import { byIdentity } from '../base/by-identity';
 import { couldSuit, verdictOf } from '../fit/match';
 import type { Job } from '../signals/signal';
 import { across } from './across';
@@ -10,10 +11,10 @@ export type Placement = 'right' | 'reversed' | 'ports-mixed' | 'wrong';
  * The verdict on the wires that lie on pins of known meaning. Unknown pins are no evidence either way,
  * and wires that meet no pin are told by their plug.
  */
-export function placementOf(part: SeatedPart): Placement {
+export const placementOf = byIdentity((part: SeatedPart): Placement => {
   const verdict = verdictOf(part.kind, knownLegs(part));
   return verdict === 'unknown' ? 'wrong' : verdict;
-}
+});
 
 /** The wires of a part on pins whose meaning the sheet gives. */
 export function knownLegs({ legs }: SeatedPart): readonly Leg[] {

@@ -1,18 +1,32 @@
-import type { Seat } from '../document/build';
+import { byIdentity } from '../base/by-identity';
 import { type PlugRef, samePlug, seatOf } from '../document/lookup';
 import { fitSeat } from '../fit/fit-seat';
+import { portsOf } from '../fit/match';
 import { plugRefOf } from './about';
 import type { CheckContext } from './context';
 import type { Remedy } from './finding';
 import { narrowingRemedies } from './narrowing';
-import type { SeatedPart } from './seated-part';
+import { nearestSeats } from './nearest-seats';
+import { placementOf, wrongLegs } from './placement';
+import type { Leg, SeatedPart } from './seated-part';
 import { tooWideFor } from './too-wide';
-import { clearText, leaveOffText, moveText, takeOffText } from './words/remedies';
+import { clearText, leaveOffText, moveText, onePortText, takeOffText } from './words/remedies';
 
 /** What to do with a plug that is not where it should be: its right place, or how to come by one. */
 export function remediesFor(context: CheckContext, ref: PlugRef): readonly Remedy[] {
+  const found = known(context);
+  const key = `${ref.lead} ${ref.plug}`;
+  const remedies = found.get(key) ?? workedOut(context, ref);
+  found.set(key, remedies);
+  return remedies;
+}
+
+/** Several rules ask about one plug within a check. */
+const known = byIdentity((_: CheckContext) => new Map<string, readonly Remedy[]>());
+
+function workedOut(context: CheckContext, ref: PlugRef): readonly Remedy[] {
   const { build } = context;
-  const [best] = nearestFirst(context, ref);
+  const [best] = nearestSeats(context, ref);
   if (best) return [{ text: moveText(build, ref, best), command: { name: 'seat-plug', args: best } }];
   const tooWide = tooWideFor(context, ref);
   const ways = [
@@ -24,10 +38,18 @@ export function remediesFor(context: CheckContext, ref: PlugRef): readonly Remed
   return ways.length > 0 ? ways : [withoutPlace(context, ref)];
 }
 
-/** The remedies for every plug that a part's wires lie in. */
-export function remediesForPart(context: CheckContext, { legs }: SeatedPart): readonly Remedy[] {
-  const refs = new Map(legs.map((leg) => [leg.joint.plug.id, plugRefOf(leg)]));
-  return [...refs.values()].flatMap((ref) => remediesFor(context, ref));
+/** The remedies for the plugs that a part's wires lie wrong in; for all of its plugs where none does by itself. */
+export function remediesForPart(context: CheckContext, part: SeatedPart): readonly Remedy[] {
+  const wrong = wrongLegs(part);
+  const refs = plugsOf(wrong.length > 0 ? wrong : part.legs);
+  // Single plugs of one port have to go to the same port: which, is for the person to choose.
+  if (plugsOf(part.legs).length > 1 && portsOf(part.legs).size > 0)
+    return [{ text: onePortText(part.kind.name) }];
+  return refs.flatMap((ref) => remediesFor(context, ref));
+}
+
+function plugsOf(legs: readonly Leg[]): readonly PlugRef[] {
+  return [...new Map(legs.map((leg) => [leg.joint.plug.id, plugRefOf(leg)])).values()];
 }
 
 /** The plugs that sit where the given one belongs, when nothing else keeps it from there. */
@@ -38,16 +60,6 @@ export function occupantsOf({ build, properSeatsWhenBare }: CheckContext, ref: P
     if (others.length > 0 && others.length === refusals.length) return others;
   }
   return [];
-}
-
-/** Right and free places other than the present one: on the same connector and in the same turn first. */
-function nearestFirst({ build, properSeats }: CheckContext, ref: PlugRef): readonly Seat[] {
-  const now = seatOf(build, ref);
-  if (!now) return properSeats(ref);
-  const away = (seat: Seat) => (seat.connector === now.connector ? 0 : 2) + (seat.turn === now.turn ? 0 : 1);
-  return properSeats(ref)
-    .filter((seat) => !sameSeat(seat, now))
-    .toSorted((a, b) => away(a) - away(b));
 }
 
 function clearRemedy({ build }: CheckContext, ref: PlugRef, other: PlugRef): Remedy {
@@ -61,12 +73,7 @@ function withoutPlace({ build }: CheckContext, ref: PlugRef): Remedy {
   return { text: leaveOffText(build, ref), command: { name: 'set-lead-aside', args } };
 }
 
-function sitsRight({ build, properSeats }: CheckContext, ref: PlugRef): boolean {
-  const now = seatOf(build, ref);
-  return now !== undefined && properSeats(ref).some((seat) => sameSeat(seat, now));
-}
-
-function sameSeat(a: Seat, b: Seat): boolean {
-  const samePlace = a.connector === b.connector && a.turn === b.turn;
-  return samePlug(a, b) && samePlace && a.at[0] === b.at[0] && a.at[1] === b.at[1];
+function sitsRight({ plugs }: CheckContext, ref: PlugRef): boolean {
+  const other = plugs.find((plug) => samePlug(plug.ref, ref));
+  return other?.parts.every((part) => placementOf(part) === 'right') ?? false;
 }

@@ -6,7 +6,7 @@ import type { FitRefusal } from './fit';
 import { turnedSide } from './geometry';
 
 /** Pitches this near are the same: 2.5 mm and 2.54 mm bodies are sold for the same posts. */
-export const SAME_PITCH_MM: Mm = 0.05;
+const SAME_PITCH_MM: Mm = 0.05;
 
 /** Why a plug, turned so, could not enter anywhere on a connector: shape, pitch, or its rib. */
 export function entryRefusals(plug: Plug, connector: Connector, turn: Turn): readonly FitRefusal[] {

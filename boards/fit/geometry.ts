@@ -61,6 +61,12 @@ export function cellUnder({ at, turn }: Position, [row, col]: Cell): Cell {
   }
 }
 
+/** Where the plug's first cell lies when one of its cells lies over a given one of the connector. */
+export function firstCell(turn: Turn, plugCell: Cell, [row, col]: Cell): Seat['at'] {
+  const [down, along] = cellUnder({ at: [0, 0], turn }, plugCell);
+  return [row - down, col - along];
+}
+
 /** Centre of a connector's cell on the board. */
 export function cellCentre(connector: Connector, [row, col]: Cell): Point {
   const { grid, place } = connector;

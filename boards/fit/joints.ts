@@ -27,12 +27,13 @@ export const jointsOf = byIdentity(
 
 /** The joints of one plug as it sits. */
 export function jointsOfPlug(seated: SeatedPlug): readonly Joint[] {
+  const { seat, lead, plug, connector } = seated;
   return landingsOf(seated).flatMap((landing) => {
     const { hole, state, pin } = landing;
     if (state !== 'contact') return [];
     const touched = pin && meetsPin(landing) ? { pin } : {};
-    return wireEndsAt(seated.lead, seated.plug, hole).map(
-      (end): Joint => ({ ...seated, hole, landing, ...touched, ...end }),
+    return wireEndsAt(lead, plug, hole).map(
+      (end): Joint => ({ seat, lead, plug, connector, hole, landing, ...touched, ...end }),
     );
   });
 }

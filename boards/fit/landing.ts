@@ -1,5 +1,5 @@
 import type { Connector, Pin } from '../document/connector';
-import type { Cell, Grid } from '../document/grid';
+import type { Cell } from '../document/grid';
 import { holeState, pinAt } from '../document/lookup';
 import { gridIndex } from '../document/numbering';
 import type { Landing } from './fit';
@@ -25,9 +25,4 @@ export function meetsPin(landing: Landing): boolean {
 export function standingPinAt(connector: Connector, cell: Cell): Pin | undefined {
   const pin = pinAt(connector, cell);
   return pin?.missing === true ? undefined : pin;
-}
-
-/** Whether a cell lies past the edge of a grid. */
-export function isOutside(grid: Grid, [row, col]: Cell): boolean {
-  return row < 0 || col < 0 || row >= grid.rows || col >= grid.cols;
 }

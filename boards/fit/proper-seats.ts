@@ -1,17 +1,21 @@
-import { TURNS, type Turn } from '../base/units';
+import { byIdentity } from '../base/by-identity';
+import { TURNS } from '../base/units';
 import type { Build, Seat } from '../document/build';
 import type { Connector } from '../document/connector';
 import type { Cell } from '../document/grid';
 import type { Lead, Part, Plug } from '../document/lead';
-import { leadOf, type PlugRef } from '../document/lookup';
+import type { PlugRef } from '../document/lookup';
 import { gridIndex } from '../document/numbering';
 import type { Terminal } from '../signals/part-kind';
 import { partKindOf } from '../signals/part-kinds';
-import { fitPlug } from './fit-seat';
-import { cellUnder } from './geometry';
+import { boardRefusals } from './board-refusals';
+import { cellUnder, firstCell } from './geometry';
 import { jointsOfPlug } from './joints';
+import { type LaidPlug, layDown, overhangOf } from './laid-plug';
 import { standingPinAt } from './landing';
 import { couldSuit, matchOf, type PartMatch } from './match';
+import { plugRefusals } from './plug-refusals';
+import { type PlugOnBoard, plugOnBoard } from './seated-plug';
 import { wireEndsAt } from './wire-ends';
 
 /**
@@ -20,22 +24,30 @@ import { wireEndsAt } from './wire-ends';
  * plug without parts. A part with wires in several plugs is judged by those in this one.
  */
 export function properSeats(build: Build, ref: PlugRef): readonly Seat[] {
-  const lead = leadOf(build, ref.lead);
-  const plug = lead?.plugs.find((each) => each.id === ref.plug);
-  if (!lead || !plug) throw new Error(`No plug ${ref.lead} ${ref.plug}`);
-  const needs = needsOf(lead, plug);
-  const found = build.board.connectors.flatMap((connector, order) =>
-    likelySeats(lead, plug, needs, connector).flatMap((seat) => {
-      const seated = { seat, lead, plug, connector };
-      const matches = matchOf(jointsOfPlug(seated));
-      if (matches.some(({ verdict }) => verdict !== 'right')) return [];
-      const { refusals, overhang } = fitPlug(build, seated);
-      if (refusals.length > 0) return [];
-      return [{ seat, rank: [overhang.length, strangeness(matches), seat.turn, order, ...seat.at] }];
-    }),
-  );
-  return found.sort((a, b) => compare(a.rank, b.rank)).map(({ seat }) => seat);
+  return properOnBoard(plugOnBoard(build, ref))
+    .filter((laid) => plugRefusals(build, laid).length === 0)
+    .map(({ seat }) => seat);
 }
+
+/** The same with nothing else plugged in, best first. Worked out once for a lead and a board. */
+const properOnBoard = byIdentity(
+  ({ board, lead, plug }: PlugOnBoard): readonly LaidPlug[] => {
+    const needs = needsOf(lead, plug);
+    const found = board.connectors.flatMap((connector, order) =>
+      likelySeats(lead, plug, needs, connector).flatMap((seat) => {
+        const laid = layDown({ seat, lead, plug, connector });
+        const matches = matchOf(jointsOfPlug(laid));
+        if (matches.some(({ verdict }) => verdict !== 'right')) return [];
+        if (boardRefusals(board, laid).length > 0) return [];
+        return [
+          { laid, rank: [overhangOf(laid).length, strangeness(matches), seat.turn, order, ...seat.at] },
+        ];
+      }),
+    );
+    return found.sort((a, b) => compare(a.rank, b.rank)).map(({ laid }) => laid);
+  },
+  ({ board, lead, plug }) => [board.connectors, lead, plug],
+);
 
 /** A contact with a part's wire in it. */
 interface Need {
@@ -63,12 +75,6 @@ function likelySeats(lead: Lead, plug: Plug, needs: readonly Need[], connector: 
     .flatMap(({ cell }) => TURNS.map((turn) => ({ at: firstCell(turn, first.cell, cell), turn })))
     .filter((position) => others.every((need) => isLikely(need, connector, cellUnder(position, need.cell))))
     .map((position) => ({ lead: lead.id, plug: plug.id, connector: connector.id, ...position }));
-}
-
-/** Where a plug's first cell lies when the given one of its cells lies over the given one of the connector. */
-function firstCell(turn: Turn, [plugRow, plugCol]: Cell, [row, col]: Cell): Seat['at'] {
-  const [down, along] = cellUnder({ at: [0, 0], turn }, [plugRow, plugCol]);
-  return [row - down, col - along];
 }
 
 function isLikely({ part, terminal }: Need, connector: Connector, cell: Cell): boolean {

@@ -3,7 +3,7 @@ import type { BoardSheet } from '../document/board-sheet';
 import type { Build, Seat } from '../document/build';
 import type { Connector } from '../document/connector';
 import type { Lead, Plug } from '../document/lead';
-import { leadsOf } from '../document/lookup';
+import { leadsOf, type PlugRef } from '../document/lookup';
 
 /** A seat with what its ids stand for. */
 export interface SeatedPlug {
@@ -20,10 +20,9 @@ export function wiringOf(build: Build): readonly object[] {
 
 /** What the ids of a seat stand for. Throws on an id that is not in the build: the parser lets none in. */
 export function seatedPlug(build: Build, seat: Seat): SeatedPlug {
-  const lead = leadsById(build).get(seat.lead);
-  const plug = lead?.plugs.find((each) => each.id === seat.plug);
+  const { lead, plug } = plugOnBoard(build, seat);
   const connector = connectorsById(build.board).get(seat.connector);
-  if (!lead || !plug || !connector) throw new Error(`No such seat in the build: ${JSON.stringify(seat)}`);
+  if (!connector) throw new Error(`No such connector on the board: ${seat.connector}`);
   return { seat, lead, plug, connector };
 }
 
@@ -32,6 +31,21 @@ export const seatedPlugs = byIdentity(
   (build: Build): readonly SeatedPlug[] => build.seats.map((seat) => seatedPlug(build, seat)),
   wiringOf,
 );
+
+/** A plug in the hand, and the board it is for. */
+export interface PlugOnBoard {
+  readonly board: BoardSheet;
+  readonly lead: Lead;
+  readonly plug: Plug;
+}
+
+/** What a plug's ids stand for. Throws on one that is not in the build. */
+export function plugOnBoard(build: Build, ref: PlugRef): PlugOnBoard {
+  const lead = leadsById(build).get(ref.lead);
+  const plug = lead?.plugs.find((each) => each.id === ref.plug);
+  if (!lead || !plug) throw new Error(`No such plug in the build: ${ref.lead} ${ref.plug}`);
+  return { board: build.board, lead, plug };
+}
 
 const leadsById = byIdentity(
   (build: Build) => new Map(leadsOf(build).map((lead) => [lead.id, lead])),

@@ -1,4 +1,5 @@
 import type { Connector } from '../document/connector';
+import { FAMILY } from './families';
 
 /** A connector as the trade knows it, before it stands anywhere on a board. */
 export interface ConnectorType {
@@ -23,4 +24,13 @@ export function connectorType(
     sources: [...new Set([...named, ...further])],
     connector: { ...connector, pins },
   };
+}
+
+/** Open posts at 2.54 mm, of whose papers hardly any gives the pitch. */
+export function openHeader(
+  id: string,
+  connector: Omit<ConnectorType['connector'], 'family'>,
+  further: readonly string[] = ['pitch 2.54 mm (from memory)'],
+): ConnectorType {
+  return connectorType(id, { ...connector, family: FAMILY.pinHeader }, further);
 }

@@ -2,7 +2,7 @@ import type { Mm } from '../base/units';
 import type { Grid } from '../document/grid';
 
 /** 0.1 in: the open post headers of the panel, USB 2.0, audio, 1394, serial and fans. */
-export const HEADER_PITCH: Mm = 2.54;
+const HEADER_PITCH: Mm = 2.54;
 /** The 19-pin USB 3 header. */
 export const FINE_PITCH: Mm = 2;
 /** 0.05 in: SATA contacts and the panel blocks of some ready-made machines. */

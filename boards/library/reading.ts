@@ -1,7 +1,7 @@
 import type { PinSource } from '../document/connector';
 
 /** How far a statement can be relied on, by the way it was come by. */
-export const CONFIDENCE = { readInSource: 0.95, readInSecondary: 0.8, fromMemory: 0.6 } as const;
+const CONFIDENCE = { readInSource: 0.95, readInSecondary: 0.8, fromMemory: 0.6 } as const;
 
 /** One place where something about pins was read, and how. */
 export interface Reading {

@@ -1,7 +1,7 @@
 import type { Volts } from '../base/units';
 
 /** What a pin is to the circuit, before any value is known. */
-export type SignalNature =
+type SignalNature =
   | 'ground'
   | 'supply' // a rail: gives amps until something trips or melts
   | 'feed' // a rail behind a resistor, made for one LED

@@ -135,11 +135,10 @@ export const SIGNALS = [
   { id: 'drive-spin-up', name: 'spin-up / activity', nature: 'input', job: 'drive-power', source: SATA },
   {
     id: 'drive-power-disable',
-    name: '+3.3 V / disable',
+    name: 'power disable',
     nature: 'input',
     job: 'drive-power',
-    volts: 3.3,
-    source: SATA,
+    source: 'Serial ATA 3.3, as told in an encyclopaedia',
   },
   { id: 'sata-a-plus', name: 'A+', nature: 'data', job: 'sata-data', source: SATA },
   { id: 'sata-a-minus', name: 'A−', nature: 'data', job: 'sata-data', source: SATA },

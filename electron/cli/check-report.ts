@@ -15,6 +15,8 @@ const FindingZ = z.strictObject({
   /** What is wrong, and what it would do, in words. The words may change. */
   title: z.string(),
   reason: z.string(),
+  /** The published document the rule rests on, or that there is none. */
+  source: z.string(),
   /** What can be done about it, the best first. */
   remedies: z.array(z.string()),
   leads: z.array(z.string()),
@@ -50,7 +52,7 @@ const RefusedZ = z.strictObject({
   fields: z.array(z.strictObject({ path: z.string(), expected: z.string(), found: z.string() })),
 });
 
-export const FileReportZ = z.discriminatedUnion('outcome', [CheckedZ, WellFormedZ, RefusedZ]);
+const FileReportZ = z.discriminatedUnion('outcome', [CheckedZ, WellFormedZ, RefusedZ]);
 
 export const CheckReportZ = z.strictObject({
   format: z.literal('leadwright/check-report'),

@@ -1,5 +1,5 @@
 import { constants } from 'node:fs';
-import { access, lstat, mkdir, open, readdir, realpath, rename, stat, unlink } from 'node:fs/promises';
+import { lstat, mkdir, open, readdir, realpath, rename, stat, unlink } from 'node:fs/promises';
 
 /** What is known of a file without reading it. */
 export interface FileFacts {
@@ -85,6 +85,7 @@ async function opened(path: string, flags: number, mode?: number): Promise<OpenF
 
 // Without O_NONBLOCK, opening a pipe nobody writes to would wait for ever and take one of Node's four file threads.
 const READ = constants.O_RDONLY | (constants.O_NONBLOCK ?? 0);
+const WRITE = constants.O_WRONLY | (constants.O_NONBLOCK ?? 0);
 const CREATE = constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL;
 
 /** The real disk. */
@@ -94,7 +95,8 @@ export const DISK: FileSystem = {
   openFolder: (path) => opened(path, constants.O_RDONLY),
   facts: async (path) => factsFrom(await bigStat(path)),
   factsOfLink: async (path) => factsFrom(await lstat(path, { bigint: true })),
-  mayWrite: (path) => access(path, constants.W_OK),
+  // Opened and left as it is: what the system then allows is surer than what it says it would.
+  mayWrite: async (path) => (await open(path, WRITE)).close(),
   realpath,
   rename,
   remove: unlink,

@@ -4,7 +4,7 @@ import type { ReadProblem } from '../../boards/host';
 import type { FileSystem, FolderEntry } from './file-system';
 import { readProblemOf } from './read-file';
 
-export interface ListedEntry {
+interface ListedEntry {
   readonly path: string;
   readonly name: string;
   readonly kind: 'folder' | 'file';

@@ -1,6 +1,4 @@
-import type { ChannelName, Input, Output } from '../../boards/host';
+import type { HostApi } from '../../boards/host';
 
 /** One handler for each channel. Both front doors answer from this table and nothing else. */
-export type HostCalls = {
-  readonly [C in ChannelName]: (input: Input<C>) => Promise<Output<C>>;
-};
+export type HostCalls = Omit<HostApi, 'onRequest'>;

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 
-export interface PageFile {
+interface PageFile {
   readonly type: string;
   readonly body: Buffer;
 }

@@ -6,7 +6,7 @@ import { keptFile } from './kept-file';
 const RECENT_LIMIT = 10;
 const RecentZ = z.array(z.string().min(1).max(32_768)).max(RECENT_LIMIT);
 
-export interface RecentFile {
+interface RecentFile {
   readonly path: string;
   readonly missing: boolean;
 }

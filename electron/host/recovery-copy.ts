@@ -3,7 +3,7 @@ import { LifeZ } from './process-life';
 import { sha256 } from './stamp';
 
 /** The first line of a recovery copy; the work itself follows, byte by byte as it would be saved. */
-export const RecoveryHeaderZ = z.strictObject({
+const RecoveryHeaderZ = z.strictObject({
   format: z.literal('leadwright/recovery'),
   version: z.literal(1),
   owner: LifeZ,
@@ -17,7 +17,7 @@ export const RecoveryHeaderZ = z.strictObject({
   sha256: z.string().length(64),
 });
 
-export type RecoveryHeader = z.infer<typeof RecoveryHeaderZ>;
+type RecoveryHeader = z.infer<typeof RecoveryHeaderZ>;
 export type RecoveryNote = Omit<RecoveryHeader, 'format' | 'version' | 'bytes' | 'sha256'>;
 
 export interface RecoveryCopy {

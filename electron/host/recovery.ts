@@ -18,14 +18,14 @@ export interface Recovery {
     session: string,
     note: Omit<RecoveryNote, 'owner'>,
     text: string,
-  ) => Promise<Result<undefined, SaveProblem>>;
+  ) => Promise<Result<null, SaveProblem>>;
   readonly drop: (session: string) => Promise<void>;
   /** Whole copies that no running page is working on, newest first. */
   readonly list: () => Promise<readonly OfferedCopy[]>;
   readonly read: (session: string) => Promise<RecoveryCopy | null>;
 }
 
-export interface OfferedCopy {
+interface OfferedCopy {
   readonly session: string;
   readonly copy: RecoveryCopy;
 }
@@ -42,7 +42,7 @@ export function openRecovery(fs: FileSystem, folder: string): Recovery {
   const active = new Set<string>();
   const pathOf = (session: string, generation: string) => join(folder, session + generation);
 
-  async function keepNow(session: string, content: string): Promise<Result<undefined, SaveProblem>> {
+  async function keepNow(session: string, content: string): Promise<Result<null, SaveProblem>> {
     try {
       await fs.makeFolder(folder);
       await orNullIfMissing(fs.rename(pathOf(session, NEWEST), pathOf(session, FORMER)));
@@ -55,7 +55,7 @@ export function openRecovery(fs: FileSystem, folder: string): Recovery {
       expected: null,
       mode: 0o600,
     });
-    return saved.ok ? ok(undefined) : saved;
+    return saved.ok ? ok(null) : saved;
   }
 
   async function readNow(session: string): Promise<RecoveryCopy | null> {

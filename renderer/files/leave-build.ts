@@ -1,5 +1,5 @@
-import { isUnsaved } from '../store/editor';
 import { askQuestion } from '../store/ask';
+import { isUnsaved } from '../store/editor';
 import type { Workbench } from '../workbench';
 import { saveBuild } from './save-build';
 

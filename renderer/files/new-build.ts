@@ -45,10 +45,12 @@ export async function startBuild(workbench: Workbench, build: Build): Promise<bo
   const { session, editor } = workbench;
   session.getState().select({ kind: 'nothing' });
   session.getState().goTo(build.board.connectors.length === 0 ? 'document' : 'wire');
-  editor.getState().load(
-    build,
-    { handle: null, name: suggestedName(build), folder: null, stamp: null, readOnly: false },
-    build,
-  );
+  editor
+    .getState()
+    .load(
+      build,
+      { handle: null, name: suggestedName(build), folder: null, stamp: null, readOnly: false },
+      build,
+    );
   return true;
 }

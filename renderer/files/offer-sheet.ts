@@ -1,8 +1,8 @@
 import type { BoardSheet } from '../../boards/document/board-sheet';
 import type { CaseSheet } from '../../boards/document/case-sheet';
+import { doCommand } from '../do-command';
 import { askQuestion } from '../store/ask';
 import type { Workbench } from '../workbench';
-import { doCommand } from '../do-command';
 import { EMPTY_BOARD, EMPTY_CASE, newBuild, startBuild } from './new-build';
 
 /** Offers to use a board or case sheet in the open build or in a new one. */

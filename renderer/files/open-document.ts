@@ -6,8 +6,8 @@ import { openProblemWords } from '../../boards/document/problem-words';
 import { askOpen } from '../store/ask';
 import type { Message } from '../store/dialog';
 import type { BuildFile } from '../store/editor';
-import type { Workbench } from '../workbench';
 import { readProblemWords } from '../words/host-words';
+import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
 import { offerSheet } from './offer-sheet';
 

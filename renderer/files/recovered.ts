@@ -1,8 +1,8 @@
 import { parseDocument } from '../../boards/document/parse';
 import { openProblemWords } from '../../boards/document/problem-words';
 import type { RecoveryOffer } from '../../boards/host';
-import type { Workbench } from '../workbench';
 import { readProblemWords } from '../words/host-words';
+import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
 
 /** Opens a recovery copy as unsaved work; the copy stays until it is saved. */

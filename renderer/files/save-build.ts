@@ -4,8 +4,8 @@ import { serialize } from '../../boards/document/serialize';
 import type { Saved, SaveProblem } from '../../boards/host';
 import { askQuestion, askSave } from '../store/ask';
 import type { SavePlace } from '../store/dialog';
-import type { Workbench } from '../workbench';
 import { saveProblemWords } from '../words/host-words';
+import type { Workbench } from '../workbench';
 import { suggestedName } from './file-name';
 
 /** Saves to the file the build came from, or asks where. True once it is on disk. */

@@ -9,9 +9,13 @@ interface SeveritySignProps {
 
 /** Octagon with hatching, filled diamond, ring with a question mark, dot: told apart by shape alone. */
 export function SeveritySign({ severity, spoken = false }: SeveritySignProps) {
-  const name = spoken ? ({ role: 'img', 'aria-label': SEVERITY_WORDS[severity] } as const) : { 'aria-hidden': true };
-  return (
-    <svg className={`sign sign-${severity}`} viewBox="0 0 24 24" width="22" height="22" {...name}>
+  const drawn = { className: `sign sign-${severity}`, viewBox: '0 0 24 24', width: 22, height: 22 } as const;
+  return spoken ? (
+    <svg {...drawn} role="img" aria-label={SEVERITY_WORDS[severity]}>
+      <Shape severity={severity} />
+    </svg>
+  ) : (
+    <svg {...drawn} aria-hidden="true">
       <Shape severity={severity} />
     </svg>
   );
@@ -33,10 +37,7 @@ function Shape({ severity }: { readonly severity: Severity }) {
       return (
         <>
           <circle className="sign-ring" cx="12" cy="12" r="9.5" />
-          <path
-            className="sign-ring"
-            d="M9 9.6c0-1.8 1.3-2.9 3-2.9s3 1.1 3 2.7c0 2.1-3 2.3-3 4.3"
-          />
+          <path className="sign-ring" d="M9 9.6c0-1.8 1.3-2.9 3-2.9s3 1.1 3 2.7c0 2.1-3 2.3-3 4.3" />
           <circle className="sign-fill" cx="12" cy="17.2" r="1.3" />
         </>
       );

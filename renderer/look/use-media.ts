@@ -1,26 +1,26 @@
 import { useSyncExternalStore } from 'react';
 import type { Settings } from '../../boards/host';
+import { type ShownTheme, shownTheme, THEME_QUERIES } from './shown-theme';
 
-function useMedia(query: string): boolean {
-  return useSyncExternalStore(
-    (changed) => {
-      const list = window.matchMedia(query);
-      list.addEventListener('change', changed);
-      return () => list.removeEventListener('change', changed);
-    },
-    () => window.matchMedia(query).matches,
-  );
+const REDUCED_MOTION = '(prefers-reduced-motion: reduce)';
+
+function watch(queries: readonly string[]): (changed: () => void) => () => void {
+  return (changed) => {
+    const lists = queries.map((query) => window.matchMedia(query));
+    for (const list of lists) list.addEventListener('change', changed);
+    return () => {
+      for (const list of lists) list.removeEventListener('change', changed);
+    };
+  };
 }
+
+const watchMotion = watch([REDUCED_MOTION]);
+const watchTheme = watch(THEME_QUERIES);
 
 export function useReducedMotion(): boolean {
-  return useMedia('(prefers-reduced-motion: reduce)');
+  return useSyncExternalStore(watchMotion, () => window.matchMedia(REDUCED_MOTION).matches);
 }
 
-/** The theme as it is shown: the person's choice, the system's where they left it to it, forced colours before both. */
-export function useShownTheme(chosen: Settings['theme']): 'light' | 'dark' | 'forced' {
-  const forced = useMedia('(forced-colors: active)');
-  const dark = useMedia('(prefers-color-scheme: dark)');
-  if (forced) return 'forced';
-  if (chosen === 'system') return dark ? 'dark' : 'light';
-  return chosen;
+export function useShownTheme(chosen: Settings['theme']): ShownTheme {
+  return useSyncExternalStore(watchTheme, () => shownTheme(chosen));
 }

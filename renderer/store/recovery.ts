@@ -1,5 +1,5 @@
-import type { HostApi } from '../../boards/host';
 import { serialize } from '../../boards/document/serialize';
+import type { HostApi } from '../../boards/host';
 import { changesOf, type EditorStore, isUnsaved } from './editor';
 
 /** A copy is written so long after the last edit, and then not again for a while. */

@@ -69,7 +69,8 @@ export function createSession(): SessionStore {
     letGo: () => set({ placing: null }),
     openDialog: (dialog) => set(({ dialogs }) => ({ dialogs: [...dialogs, dialog] })),
     closeDialog: (dialog) => set(({ dialogs }) => ({ dialogs: dialogs.filter((open) => open !== dialog) })),
-    announce: (text) => set(({ announcement }) => ({ announcement: { text, count: announcement.count + 1 } })),
+    announce: (text) =>
+      set(({ announcement }) => ({ announcement: { text, count: announcement.count + 1 } })),
     tell: (text) =>
       set(({ announcement }) => ({
         message: text,

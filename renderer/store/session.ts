@@ -17,7 +17,12 @@ export type Selection =
   | { readonly kind: 'nothing' }
   | { readonly kind: 'plug'; readonly plug: PlugRef }
   | { readonly kind: 'connector'; readonly connector: string; readonly pin?: string }
-  | { readonly kind: 'finding'; readonly id: string; readonly pins: readonly PinRef[]; readonly leads: readonly string[] };
+  | {
+      readonly kind: 'finding';
+      readonly id: string;
+      readonly pins: readonly PinRef[];
+      readonly leads: readonly string[];
+    };
 
 /** A plug in the hand: where it would go, before anything is changed. */
 export interface Placing {

@@ -18,21 +18,61 @@ export function readProblemWords(problem: ReadProblem): Message {
   const name = `“${problem.name}”`;
   switch (problem.code) {
     case 'not-found':
-      return message(`${name} is not there`, 'The file has been moved, renamed or deleted.', 'Choose it again with Open.', KEPT);
+      return message(
+        `${name} is not there`,
+        'The file has been moved, renamed or deleted.',
+        'Choose it again with Open.',
+        KEPT,
+      );
     case 'no-permission':
-      return message(`${name} may not be read`, 'Your account has no permission to read it.', 'Ask its owner for permission, or copy it to a folder of your own.', KEPT);
+      return message(
+        `${name} may not be read`,
+        'Your account has no permission to read it.',
+        'Ask its owner for permission, or copy it to a folder of your own.',
+        KEPT,
+      );
     case 'folder':
-      return message(`${name} is a folder`, 'A build, a board sheet or a case sheet was expected.', 'Open the folder and choose a file in it.', KEPT);
+      return message(
+        `${name} is a folder`,
+        'A build, a board sheet or a case sheet was expected.',
+        'Open the folder and choose a file in it.',
+        KEPT,
+      );
     case 'special':
-      return message(`${name} is not an ordinary file`, 'It is a device or a pipe, and could be read for ever.', 'Choose an ordinary file.', KEPT);
+      return message(
+        `${name} is not an ordinary file`,
+        'It is a device or a pipe, and could be read for ever.',
+        'Choose an ordinary file.',
+        KEPT,
+      );
     case 'too-large':
-      return message(`${name} is too large`, `It has ${megabytes(problem.bytes)}; up to ${megabytes(problem.limitBytes)} are read.`, 'Check that it is the file you meant.', KEPT);
+      return message(
+        `${name} is too large`,
+        `It has ${megabytes(problem.bytes)}; up to ${megabytes(problem.limitBytes)} are read.`,
+        'Check that it is the file you meant.',
+        KEPT,
+      );
     case 'not-text':
-      return message(`${name} is not text`, 'A file of this program is JSON text in UTF-8.', 'Check that it is the file you meant.', KEPT);
+      return message(
+        `${name} is not text`,
+        'A file of this program is JSON text in UTF-8.',
+        'Check that it is the file you meant.',
+        KEPT,
+      );
     case 'stale-handle':
-      return message(`${name} has to be chosen again`, 'The program was started anew since it was chosen.', 'Choose it again with Open.', KEPT);
+      return message(
+        `${name} has to be chosen again`,
+        'The program was started anew since it was chosen.',
+        'Choose it again with Open.',
+        KEPT,
+      );
     case 'unreadable':
-      return message(`${name} could not be read`, `The system says: ${problem.detail}.`, 'Check the disk or the connection, then try again.', KEPT);
+      return message(
+        `${name} could not be read`,
+        `The system says: ${problem.detail}.`,
+        'Check the disk or the connection, then try again.',
+        KEPT,
+      );
     default:
       return never(problem);
   }
@@ -43,25 +83,70 @@ export function saveProblemWords(problem: SaveProblem): Message {
   const name = `“${problem.name}”`;
   switch (problem.code) {
     case 'changed-outside':
-      return message(`${name} has changed on disk`, 'Another program has written it since it was opened here.', 'Save under another name, or replace it.', SAFE);
+      return message(
+        `${name} has changed on disk`,
+        'Another program has written it since it was opened here.',
+        'Save under another name, or replace it.',
+        SAFE,
+      );
     case 'no-space':
-      return message(`${name} was not saved`, 'The disk is full. The file on disk is as it was.', 'Free some space, or save to another disk.', SAFE);
+      return message(
+        `${name} was not saved`,
+        'The disk is full. The file on disk is as it was.',
+        'Free some space, or save to another disk.',
+        SAFE,
+      );
     case 'no-permission':
-      return message(`${name} was not saved`, 'Your account may not write there.', 'Save to a folder of your own.', SAFE);
+      return message(
+        `${name} was not saved`,
+        'Your account may not write there.',
+        'Save to a folder of your own.',
+        SAFE,
+      );
     case 'read-only-disk':
       return message(`${name} was not saved`, 'The disk is read-only.', 'Save to another disk.', SAFE);
     case 'folder-gone':
-      return message(`${name} was not saved`, 'Its folder is no longer there.', 'Save to another folder.', SAFE);
+      return message(
+        `${name} was not saved`,
+        'Its folder is no longer there.',
+        'Save to another folder.',
+        SAFE,
+      );
     case 'special':
-      return message(`${name} was not saved`, 'There is something at that place that is not an ordinary file.', 'Save under another name.', SAFE);
+      return message(
+        `${name} was not saved`,
+        'There is something at that place that is not an ordinary file.',
+        'Save under another name.',
+        SAFE,
+      );
     case 'bad-name':
-      return message(`${name} cannot be the name of a file`, `Expected: ${problem.expected}.`, 'Choose another name.', SAFE);
+      return message(
+        `${name} cannot be the name of a file`,
+        `Expected: ${problem.expected}.`,
+        'Choose another name.',
+        SAFE,
+      );
     case 'invalid':
-      return message(`${name} was not saved`, `At ${problem.path}, expected: ${problem.expected}.`, 'Undo the last change, then save again.', SAFE);
+      return message(
+        `${name} was not saved`,
+        `At ${problem.path}, expected: ${problem.expected}.`,
+        'Undo the last change, then save again.',
+        SAFE,
+      );
     case 'stale-handle':
-      return message(`${name} has to be chosen again`, 'The program was started anew since it was opened.', 'Use Save as.', SAFE);
+      return message(
+        `${name} has to be chosen again`,
+        'The program was started anew since it was opened.',
+        'Use Save as.',
+        SAFE,
+      );
     case 'unwritable':
-      return message(`${name} was not saved`, `The system says: ${problem.detail}.`, 'Save to another folder.', SAFE);
+      return message(
+        `${name} was not saved`,
+        `The system says: ${problem.detail}.`,
+        'Save to another folder.',
+        SAFE,
+      );
     default:
       return never(problem);
   }

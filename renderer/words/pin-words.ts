@@ -5,7 +5,8 @@ import { signalOf } from '../../boards/signals/signals';
 export function pinWords(pin: Pin): string {
   if (pin.missing === true) return 'no pin here';
   const { name } = signalOf(pin.signal ?? 'unknown');
-  const printed = pin.name !== undefined && pin.name !== '' && pin.name !== name ? `, printed ${pin.name}` : '';
+  const printed =
+    pin.name !== undefined && pin.name !== '' && pin.name !== name ? `, printed ${pin.name}` : '';
   return `${name}${pin.channel === undefined ? '' : `, port\u00a0${pin.channel}`}${printed}`;
 }
 
@@ -16,6 +17,11 @@ export const SOURCE_WORDS = {
   measured: 'measured',
   guessed: 'guessed',
 } as const satisfies Record<NonNullable<Pin['source']>['kind'], string>;
+
+/** "manual"; "not said" where nobody wrote it down. */
+export function sourceKindWords(pin: Pin): string {
+  return pin.source ? SOURCE_WORDS[pin.source.kind] : 'not said';
+}
 
 /** "manual, page 12"; "not said" where nobody wrote it down. */
 export function sourceWords(pin: Pin): string {

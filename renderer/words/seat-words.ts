@@ -36,7 +36,7 @@ export function meetingWords(build: Build, seat: Seat): string {
 function landingName({ pin }: Landing): string {
   if (pin === undefined) return 'past the edge';
   if (pin.missing === true) return 'no pin';
-  return pin.name !== undefined && pin.name !== '' ? pin.name : signalOf(pin.signal ?? 'unknown').name;
+  return signalOf(pin.signal ?? 'unknown').name;
 }
 
 /** The holes that matter: those with a contact, or all of them where none has one. */

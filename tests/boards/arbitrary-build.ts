@@ -13,13 +13,18 @@ import { JOBS } from '../../boards/signals/signal';
 import { SIGNAL_IDS } from '../../boards/signals/signals';
 import { Dice } from './dice';
 
-/** Names as people type them, with quotes, accents, line ends of other scripts and worse. */
+/** Names as people type them, in any script, with quotes, and now and then any letters at all. */
 export const arbitraryName = fc.oneof(
   {
     weight: 4,
     arbitrary: fc.constantFrom('POWER SW', 'H.D.D. LED+', 'Front “A”', 'вкл', '電源', '__proto__'),
   },
-  { weight: 1, arbitrary: fc.string({ unit: 'binary', minLength: 1, maxLength: 12 }) },
+  {
+    weight: 1,
+    arbitrary: fc
+      .string({ unit: 'grapheme', minLength: 1, maxLength: 12 })
+      .map((text) => text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, '·')),
+  },
 );
 
 /** One number from which a whole thing is made up. */

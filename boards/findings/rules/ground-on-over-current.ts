@@ -1,7 +1,7 @@
 import { atPart, partOnPins } from '../about';
 import type { FindingOf } from '../finding';
-import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
+import { takeWireOutText } from '../words/remedies';
 
 /**
  * A ground or shield wire must not lie on an over-current input: it would report a short that is none.
@@ -13,8 +13,8 @@ export const groundOnOverCurrent: Rule<'ground-on-over-current'> = {
   id: 'ground-on-over-current',
   source: "common practice, no source: a case maker's reply in an owners' thread",
   explains: ['wrong-pins', 'wrong-function'],
-  check: (context) =>
-    context.parts.flatMap((part): readonly FindingOf<'ground-on-over-current'>[] => {
+  check: ({ parts }) =>
+    parts.flatMap((part): readonly FindingOf<'ground-on-over-current'>[] => {
       const met = part.legs.filter(
         ({ id, terminal }) => id === 'usb-over-current' && terminal.wants.includes('ground'),
       );
@@ -25,7 +25,7 @@ export const groundOnOverCurrent: Rule<'ground-on-over-current'> = {
           severity: 'fault',
           ...atPart(part),
           data: partOnPins(part, met),
-          remedies: remediesForPart(context, part),
+          remedies: met.map(({ joint }) => ({ text: takeWireOutText(joint.hole) })),
         },
       ];
     }),

@@ -1,12 +1,13 @@
+import type { PlugRef } from '../../document/lookup';
 import { partKindOf } from '../../signals/part-kinds';
 import type { Job } from '../../signals/signal';
-import type { LoosePlug } from '../context';
+import type { CheckContext, LoosePlug } from '../context';
 import type { FindingOf } from '../finding';
 import { remediesFor } from '../remedies';
 import type { Rule } from '../rule';
 
 /**
- * A lead that the board has no pins for is good to know about before looking for them.
+ * A lead that the board has no pins for is good to know about before looking for them. Told once a lead.
  *
  * Good: a lead set aside.
  * Bad: a key lock lead and a board without a key lock.
@@ -17,11 +18,11 @@ export const noPlace: Rule<'no-place'> = {
   explains: [],
   check: (context) =>
     context.loose.flatMap((loose): readonly FindingOf<'no-place'>[] => {
-      const { ref, lead } = loose;
+      const { ref, lead, plug } = loose;
       const job = jobOf(loose);
-      const otherEnd = context.build.seats.some((seat) => seat.lead === lead.id);
-      if (lead.setAside || otherEnd || job === undefined) return [];
-      if (context.properSeatsWhenBare(ref).length > 0) return [];
+      if (lead.setAside || job === undefined || plug !== lead.plugs[0]) return [];
+      if (context.build.seats.some((seat) => seat.lead === lead.id)) return [];
+      if (lead.plugs.some(({ id }) => hasPlace(context, { lead: lead.id, plug: id }))) return [];
       return [
         {
           code: 'no-place',
@@ -34,6 +35,10 @@ export const noPlace: Rule<'no-place'> = {
       ];
     }),
 };
+
+function hasPlace({ properSeatsWhenBare }: CheckContext, ref: PlugRef): boolean {
+  return properSeatsWhenBare(ref).length > 0;
+}
 
 /** The job of the lead's first part; none for a cable. */
 function jobOf({ lead }: LoosePlug): Job | undefined {

@@ -8,7 +8,7 @@ import { remediesFor } from '../remedies';
 import type { Rule } from '../rule';
 
 /**
- * A plug must not sit one column or one row beside its place.
+ * A plug of several contacts must not sit one column or one row beside its place.
  *
  * Good: a drive LED on pins 1 and 3.
  * Bad: the same plug on pins 3 and 5: one column too far.
@@ -20,8 +20,9 @@ export const shifted: Rule<'shifted'> = {
   check: (context) =>
     context.plugs.flatMap((plug): readonly FindingOf<'shifted'>[] => {
       if (!isAstray(plug)) return [];
-      const right = context.properSeatsWhenBare(plug.ref);
-      const toward = right.map((seat) => sideToward(plug.seat, seat)).find((side) => side !== undefined);
+      const toward =
+        nearest(plug.seat, context.properSeats(plug.ref)) ??
+        nearest(plug.seat, context.properSeatsWhenBare(plug.ref));
       if (!toward) return [];
       return [
         {
@@ -37,9 +38,14 @@ export const shifted: Rule<'shifted'> = {
 
 /** Not right, and not wholly on another function's pins either: that is a choice, not a slip of the hand. */
 function isAstray({ parts, joints }: CheckedPlug): boolean {
+  if (joints.every(({ hole }) => hole === joints[0]?.hole)) return false;
   if (parts.some((part) => placementOf(part) === 'wrong' && actsAs(part) !== undefined)) return false;
   const off = joints.some(({ pin, terminal }) => pin === undefined && terminal?.spare !== true);
   return off || parts.some((part) => placementOf(part) !== 'right');
+}
+
+function nearest(now: Seat, right: readonly Seat[]): Side | undefined {
+  return right.map((seat) => sideToward(now, seat)).find((side) => side !== undefined);
 }
 
 /** The side on which the right seat lies, when it is one cell away in the same turn. */

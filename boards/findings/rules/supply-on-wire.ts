@@ -15,7 +15,14 @@ import type { Leg } from '../seated-part';
 export const supplyOnWire: Rule<'supply-on-wire'> = {
   id: 'supply-on-wire',
   source: 'USB 2.0 2x5 header as listed in board product guides; worked out from its pin order',
-  explains: ['wrong-pins', 'wrong-function', 'ports-mixed', 'places-exchanged', 'ac97-on-hd-audio'],
+  explains: [
+    'wrong-pins',
+    'wrong-function',
+    'ports-mixed',
+    'places-exchanged',
+    'ac97-on-hd-audio',
+    'reversed',
+  ],
   check: (context) =>
     context.parts.flatMap((part): readonly FindingOf<'supply-on-wire'>[] => {
       const { kind } = part;

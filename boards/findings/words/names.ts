@@ -6,13 +6,24 @@ import type { PartKind } from '../../signals/part-kind';
 import { partKindOf } from '../../signals/part-kinds';
 import type { Job } from '../../signals/signal';
 import { type SignalId, signalOf } from '../../signals/signals';
-import type { Meeting } from '../finding-data';
 
 const NBSP = '\u00a0';
 
-/** "pin 6" or "pins 6 and 8". */
+/** "pin 6", "pins 6 and 8" or "pins 1 to 7, 9 and 10". */
 export function pinList(labels: readonly string[]): string {
-  return `${labels.length === 1 ? 'pin' : 'pins'}${NBSP}${listed(labels)}`;
+  return `${labels.length === 1 ? 'pin' : 'pins'}${NBSP}${listed(runs(labels))}`;
+}
+
+/** Labels in counting order, three or more in a row told by the first and the last. */
+function runs(labels: readonly string[]): readonly string[] {
+  const sorted = labels.toSorted((a, b) => a.localeCompare(b, 'en', { numeric: true }));
+  const grouped: string[][] = [];
+  for (const label of sorted) {
+    const run = grouped.at(-1);
+    if (run && Number(label) === Number(run.at(-1)) + 1) run.push(label);
+    else grouped.push([label]);
+  }
+  return grouped.flatMap((run) => (run.length > 2 ? [`${run[0]} to${NBSP}${run.at(-1)}`] : run));
 }
 
 /** "pins 6 and 8 of F_PANEL"; of several headers one after the other. */
@@ -29,11 +40,16 @@ export function pinsOf(build: Build, pins: readonly PinRef[]): string {
 export function pinWithJob(build: Build, { connector: id, pin: label }: PinRef): string {
   const connector = connectorOf(build.board, id);
   const signal = connector && pinOf(connector, label).signal;
-  return `pin${NBSP}${label} (${signalOf(signal ?? 'unknown').name})`;
+  return `pin${NBSP}${label} (${signalName(signal ?? 'unknown')})`;
 }
 
 export function signalName(id: SignalId): string {
-  return signalOf(id).name;
+  return unbroken(signalOf(id).name);
+}
+
+/** A name with its number and unit kept on one line: "USB +5 V". */
+export function unbroken(name: string): string {
+  return name.replaceAll(/(\d) (V)\b/g, `$1${NBSP}$2`);
 }
 
 /** "+5 V", "+12 V", "−12 V". */
@@ -46,17 +62,6 @@ export function kindOfPart(build: Build, lead: string, part: string): PartKind {
   const found = leadOf(build, lead)?.parts.find(({ id }) => id === part);
   if (!found) throw new Error(`No part ${part} in ${lead}`);
   return partKindOf(found.kind);
-}
-
-/** "its + wire on pin 3 (drive LED −)". */
-export function meetingText(build: Build, part: string, { plug, terminal, pin }: Meeting): string {
-  const wire = kindOfPart(build, plug.lead, part).terminals.find(({ id }) => id === terminal);
-  return `${wire ? wireName(wire.name) : 'one wire'} on ${pinWithJob(build, pin)}`;
-}
-
-/** "the first leg" of a switch, "the + wire" of an LED. */
-export function wireName(terminal: string): string {
-  return /leg|side/.test(terminal) ? `the ${terminal}` : `the ${terminal} wire`;
 }
 
 /** What the pins of a function are called. */

@@ -1,11 +1,9 @@
-import { listed } from '../../base/listed';
-import type { Build } from '../../document/build';
 import { connectorName } from '../../document/names';
 import type { Job } from '../../signals/signal';
-import type { FindingOf } from '../finding';
-import type { PartOnPins } from '../finding-data';
+import { isSwitch } from '../seated-part';
 import type { Said, WordsFor } from './finding-words';
-import { capital, jobName, kindOfPart, meetingText, pinsOf, plugText, signalName, voltsText } from './names';
+import { jobName, pinsOf, plugText, signalName, voltsText } from './names';
+import { kindOf, partName, where } from './where';
 
 const THERE: Readonly<Partial<Record<Job, string>>> = {
   'power-switch': 'would start the machine, and switch it off after a long press',
@@ -59,8 +57,8 @@ export const PANEL_WORDS: WordsFor<
   },
 
   'on-clear-settings': (finding, build) => ({
-    title: 'The board would lose its settings, or not start at all.',
-    reason: `${where(finding, build)} These are the pins that clear the settings, not pins for a lead.`,
+    title: 'The board could lose its settings, or not start at all.',
+    reason: `${where(finding, build)} That is the jumper that clears the settings: its cap belongs on the two pins that keep them, and no lead.`,
   }),
 
   'led-on-input': (finding, build) => ({
@@ -75,25 +73,23 @@ export const PANEL_WORDS: WordsFor<
 
   'led-across-supply': (finding, build) => ({
     title: finding.data.lit
-      ? `${partName(finding, build)} would burn out.`
+      ? `${partName(finding, build)} could burn out.`
       : `${partName(finding, build)} would stay dark and could be damaged.`,
     reason: `${where(finding, build)} On ${voltsText(finding.data.volts)} there is no resistor before it, as there is on the board’s LED pins.`,
   }),
 
   'supply-joined': (finding, build) => {
     const { volts, other } = finding.data;
-    const supply = voltsText(volts);
-    const pressed = kindOf(finding, build).path !== 'low-resistance';
-    const when = pressed ? ' when it is pressed' : '';
-    const kind = kindOf(finding, build);
-    const through = kind.path === 'load' || kind.job.endsWith('-led') ? '' : when;
-    return {
-      title:
-        other === 'ground'
-          ? `${partName(finding, build)} would short ${supply} to ground${through}.`
-          : `${partName(finding, build)} would put ${supply} on a pin for ${signalName(other)}${through}.`,
-      reason: `${where(finding, build)} Thin wires melt and pins die from that.`,
-    };
+    const when = isSwitch(kindOf(finding, build)) ? ' when it is pressed' : '';
+    return other === 'ground'
+      ? {
+          title: `${partName(finding, build)} would short ${voltsText(volts)} to ground${when}.`,
+          reason: `${where(finding, build)} Thin wires melt from that.`,
+        }
+      : {
+          title: `${partName(finding, build)} would put ${voltsText(volts)} on the ${signalName(other)} pin${when}.`,
+          reason: `${where(finding, build)} That pin is not made for a supply.`,
+        };
   },
 
   'switches-exchanged': ({ data: { power, reset }, pins }, build) => ({
@@ -156,22 +152,3 @@ export const PANEL_WORDS: WordsFor<
     reason: `${connectorName(build, connector)} is a serial header: it has the same missing pin as a panel header, but its lines swing to both sides of ground.`,
   }),
 };
-
-type OfPart = Pick<FindingOf<'wrong-function'>, 'leads'> & { readonly data: PartOnPins };
-
-function kindOf({ leads: [lead = ''], data }: OfPart, build: Build) {
-  return kindOfPart(build, lead, data.part);
-}
-
-function partName(finding: OfPart, build: Build): string {
-  return `The ${kindOf(finding, build).name}`;
-}
-
-/** "POWER SW has the first leg on pin 5 (ground) and the second leg on pin 7 (reset) of F_PANEL." */
-function where({ leads: [lead = ''], data: { part, meetings } }: OfPart, build: Build): string {
-  const [first] = meetings;
-  if (!first) return '';
-  const headers = [...new Set(meetings.map(({ pin }) => connectorName(build, pin.connector)))];
-  const wires = meetings.map((meeting) => meetingText(build, part, meeting));
-  return `${capital(plugText(build, { lead, plug: first.plug.plug }))} has ${listed(wires)} of ${listed(headers)}.`;
-}

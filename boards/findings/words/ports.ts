@@ -1,7 +1,8 @@
 import { listed } from '../../base/listed';
 import { connectorName } from '../../document/names';
 import type { WordsFor } from './finding-words';
-import { kindOfPart, meetingText, pinsOf, pinWithJob, plugText, voltsText } from './names';
+import { pinsOf, pinWithJob, plugText, voltsText } from './names';
+import { kindOf, where } from './where';
 
 /** USB, 1394, audio and fans: leads of more than two wires, and cables. */
 export const PORT_WORDS: WordsFor<
@@ -57,34 +58,34 @@ export const PORT_WORDS: WordsFor<
     }`,
   }),
 
-  'supply-reversed': ({ leads: [lead = ''], data: { part, meetings, volts } }, build) => ({
-    title: `Whatever is plugged into the ${kindOfPart(build, lead, part).name} would be fed ${voltsText(volts)} backwards.`,
-    reason: `It has ${listed(meetings.map((meeting) => meetingText(build, part, meeting)))}: supply and ground are in each other’s place.`,
+  'supply-reversed': (finding, build) => ({
+    title: `Whatever is plugged into the ${kindOf(finding, build).name} would be fed ${voltsText(finding.data.volts)} backwards.`,
+    reason: `${where(finding, build)} Supply and ground are in each other’s place.`,
   }),
 
-  'supply-on-wire': ({ leads: [lead = ''], data: { part, meetings, volts } }, build) => ({
-    title: `${voltsText(volts)} would reach a wire of the ${kindOfPart(build, lead, part).name} that is not made for it.`,
-    reason: `It has ${listed(meetings.map((meeting) => meetingText(build, part, meeting)))}.`,
+  'supply-on-wire': (finding, build) => ({
+    title: `${voltsText(finding.data.volts)} would reach a wire of the ${kindOf(finding, build).name} that is not made for it.`,
+    reason: where(finding, build),
   }),
 
-  'fan-supply-on-signal': ({ data: { part, meetings, volts } }, build) => ({
-    title: `${voltsText(volts)} would reach a wire of the fan that is not made for it.`,
-    reason: `The fan has ${listed(meetings.map((meeting) => meetingText(build, part, meeting)))}. Fan and header could be damaged.`,
+  'fan-supply-on-signal': (finding, build) => ({
+    title: `${voltsText(finding.data.volts)} would reach a wire of the fan that is not made for it.`,
+    reason: `${where(finding, build)} Fan and header could be damaged.`,
   }),
 
-  'fan-unpowered': ({ data: { part, meetings } }, build) => ({
+  'fan-unpowered': (finding, build) => ({
     title: 'The fan would not turn.',
-    reason: `It has ${listed(meetings.map((meeting) => meetingText(build, part, meeting)))}. It needs ground and +12\u00a0V.`,
+    reason: `${where(finding, build)} It needs ground and +12\u00a0V.`,
   }),
 
-  'ground-on-over-current': ({ data: { part, meetings } }, build) => ({
+  'ground-on-over-current': (finding, build) => ({
     title: 'The board would report a short that is none, and switch the ports or itself off.',
-    reason: `The lead has ${listed(meetings.map((meeting) => meetingText(build, part, meeting)))}. Take that wire out of the plug, or choose another header.`,
+    reason: `${where(finding, build)} This board watches that pin for too much current.`,
   }),
 
-  'ports-mixed': ({ leads: [lead = ''], pins, data: { part, channels } }, build) => ({
-    title: `The ${kindOfPart(build, lead, part).name} would not work.`,
-    reason: `Its wires are on pins of ports ${listed(channels)}: ${pinsOf(build, pins)}.`,
+  'ports-mixed': (finding, build) => ({
+    title: `The ${kindOf(finding, build).name} would not work.`,
+    reason: `Its wires are on pins of ports ${listed(finding.data.channels)}: ${pinsOf(build, finding.pins)}.`,
   }),
 
   'pins-joined': ({ severity, data: { first, second } }, build) => ({

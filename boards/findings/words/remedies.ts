@@ -1,5 +1,5 @@
 import type { Build, Seat } from '../../document/build';
-import { type PinRef, type PlugRef, seatOf } from '../../document/lookup';
+import { leadOf, type PinRef, type PlugRef, seatOf } from '../../document/lookup';
 import { pinsUnderSeat } from '../about';
 import { pinsOf, plugText } from './names';
 
@@ -19,7 +19,16 @@ export function clearText(build: Build, ref: PlugRef, other: PlugRef): string {
 }
 
 export function takeOffText(build: Build, ref: PlugRef): string {
-  return `Take ${plugText(build, ref)} off: this board has no free place for it.`;
+  const cable = leadOf(build, ref.lead)?.parts.length === 0;
+  return `Take ${plugText(build, ref)} off${cable ? '' : ': this board has no free place for it'}.`;
+}
+
+export function onePortText(part: string): string {
+  return `Put every wire of the ${part} on the pins of one port of the board, each on its own.`;
+}
+
+export function takeWireOutText(hole: string): string {
+  return `Unlatch the contact in hole\u00a0${hole} of the plug, and insulate its wire.`;
 }
 
 export function leaveOffText(build: Build, ref: PlugRef): string {

@@ -40,7 +40,7 @@ export const SEAT_WORDS: WordsFor<
 
   overhang: ({ data: { plug, connector, holes } }, build) => ({
     title: `${plugText(build, plug)} hangs over the edge of ${connectorName(build, connector)}.`,
-    reason: `${overhangWords(holes)} No wire of it is missed.`,
+    reason: `${overhangWords(holes)} Every wire that it needs is on a pin.`,
   }),
 
   'pin-unsure': ({ data: { plug, connector, unsure } }, build) => {

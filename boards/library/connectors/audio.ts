@@ -1,5 +1,4 @@
-import { connectorType } from '../connector-type';
-import { FAMILY } from '../families';
+import { openHeader } from '../connector-type';
 import { zigZag } from '../grids';
 import { keyAt, otherwise, pinsFrom } from '../pin-rows';
 import { readAbout, readIn } from '../reading';
@@ -20,26 +19,28 @@ const AC97_GROUND = { belongsTo: 'ac97-audio' } as const;
 
 /** Pin 8 is the key of all four: shape does not tell them apart. */
 export const AUDIO_CONNECTORS = [
-  connectorType('hd-audio-2x5', {
-    title: 'HD audio',
-    family: FAMILY.pinHeader,
-    grid: zigZag(5),
-    pins: [
-      hd(1, 'hd-mic-left', 'PORT1 L'),
-      hd(2, 'ground', 'GND', HD_GROUND),
-      hd(3, 'hd-mic-right', 'PORT1 R'),
-      hd(4, 'hd-presence', 'PRESENCE#'),
-      hd(5, 'hd-phones-right', 'PORT2 R'),
-      hd(6, 'hd-sense1-return', 'SENSE1_RETURN'),
-      hd(7, 'hd-sense-send', 'SENSE_SEND'),
-      keyAt(8, HD),
-      hd(9, 'hd-phones-left', 'PORT2 L'),
-      hd(10, 'hd-sense2-return', 'SENSE2_RETURN'),
-    ],
-  }),
-  connectorType('ac97-audio-2x5', {
+  openHeader(
+    'hd-audio-2x5',
+    {
+      title: 'HD audio',
+      grid: zigZag(5),
+      pins: [
+        hd(1, 'hd-mic-left', 'PORT1 L'),
+        hd(2, 'ground', 'GND', HD_GROUND),
+        hd(3, 'hd-mic-right', 'PORT1 R'),
+        hd(4, 'hd-presence', 'PRESENCE#'),
+        hd(5, 'hd-phones-right', 'PORT2 R'),
+        hd(6, 'hd-sense1-return', 'SENSE1_RETURN'),
+        hd(7, 'hd-sense-send', 'SENSE_SEND'),
+        keyAt(8, HD),
+        hd(9, 'hd-phones-left', 'PORT2 L'),
+        hd(10, 'hd-sense2-return', 'SENSE2_RETURN'),
+      ],
+    },
+    [`pitch 100 mil: ${GUIDE}, Figure 4`],
+  ),
+  openHeader('ac97-audio-2x5', {
     title: 'AC’97 audio',
-    family: FAMILY.pinHeader,
     grid: zigZag(5),
     pins: [
       ac97(1, 'ac97-mic', 'MIC'),
@@ -59,9 +60,8 @@ export const AUDIO_CONNECTORS = [
       ac97(10, 'ac97-return-left', 'FP_RETURN_L'),
     ],
   }),
-  connectorType('ac97-audio-2x5-early', {
+  openHeader('ac97-audio-2x5-early', {
     title: 'AC’97 audio, early order',
-    family: FAMILY.pinHeader,
     grid: zigZag(5),
     pins: [
       early(1, 'ac97-mic', 'MIC'),
@@ -78,9 +78,8 @@ export const AUDIO_CONNECTORS = [
       early(10, 'ac97-return-left', 'FP_RETURN_L'),
     ],
   }),
-  connectorType('ac97-audio-2x5-dual-mode', {
+  openHeader('ac97-audio-2x5-dual-mode', {
     title: 'AC’97 audio on a header made for both',
-    family: FAMILY.pinHeader,
     grid: zigZag(5),
     pins: [
       dual(1, 'ac97-mic', 'MIC'),

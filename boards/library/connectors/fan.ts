@@ -1,5 +1,4 @@
-import { connectorType } from '../connector-type';
-import { FAMILY } from '../families';
+import { openHeader } from '../connector-type';
 import { singleRow } from '../grids';
 import { pinsFrom } from '../pin-rows';
 import { readAbout, recalled } from '../reading';
@@ -10,6 +9,7 @@ const FOUR_WIRE = readAbout(
   '4-Wire PWM Controlled Fans Specification rev 1.3 (2005), Table 1, as quoted by owners and board manuals',
 );
 const THREE_WIRE = recalled('manual', 'three-pin fan header');
+const PITCH = 'pitch 2.54 mm (from memory)';
 const RAMP = 'side of the ramp (from memory)';
 
 const four = pinsFrom(FOUR_WIRE);
@@ -18,11 +18,10 @@ const GROUND = { belongsTo: 'fan' } as const;
 
 /** The ramp turns a plug the right way round; it does not keep one from sitting a pin too far. */
 export const FAN_CONNECTORS = [
-  connectorType(
+  openHeader(
     'fan-1x3',
     {
       title: 'fan, three pins',
-      family: FAMILY.pinHeader,
       grid: singleRow(3),
       pins: [
         three(1, 'ground', 'GND', GROUND),
@@ -31,13 +30,12 @@ export const FAN_CONNECTORS = [
       ],
       shroud: ramp('bottom'),
     },
-    [RAMP],
+    [PITCH, RAMP],
   ),
-  connectorType(
+  openHeader(
     'fan-1x4',
     {
       title: 'fan, four pins',
-      family: FAMILY.pinHeader,
       grid: singleRow(4),
       pins: [
         four(1, 'ground', 'GND', GROUND),
@@ -47,6 +45,6 @@ export const FAN_CONNECTORS = [
       ],
       shroud: ramp('bottom'),
     },
-    [RAMP],
+    [PITCH, RAMP],
   ),
 ];

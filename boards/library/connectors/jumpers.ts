@@ -1,5 +1,4 @@
-import { connectorType } from '../connector-type';
-import { FAMILY } from '../families';
+import { openHeader } from '../connector-type';
 import { singleRow } from '../grids';
 import { otherwise, pinsFrom } from '../pin-rows';
 import { readIn, recalled } from '../reading';
@@ -17,9 +16,8 @@ const clear = pinsFrom(CLEAR);
 
 /** Short rows that are bridged: by a switch in the lid, or by a cap. */
 export const JUMPER_CONNECTORS = [
-  connectorType('case-open-1x2', {
+  openHeader('case-open-1x2', {
     title: 'case open',
-    family: FAMILY.pinHeader,
     grid: singleRow(2),
     pins: [
       signalFirst(1, 'case-open-input', 'INTRUDER', {
@@ -31,9 +29,8 @@ export const JUMPER_CONNECTORS = [
       }),
     ],
   }),
-  connectorType('case-open-1x2-ground-first', {
+  openHeader('case-open-1x2-ground-first', {
     title: 'case open, ground on pin 1',
-    family: FAMILY.pinHeader,
     grid: singleRow(2),
     pins: [
       groundFirst(1, 'ground', 'GND', {
@@ -45,9 +42,8 @@ export const JUMPER_CONNECTORS = [
       }),
     ],
   }),
-  connectorType('clear-settings-1x3', {
+  openHeader('clear-settings-1x3', {
     title: 'clear settings',
-    family: FAMILY.pinHeader,
     grid: singleRow(3),
     pins: [
       clear(1, 'no-connection', 'KEEP', { belongsTo: 'clear-settings' }),

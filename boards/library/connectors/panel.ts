@@ -1,5 +1,4 @@
-import { connectorType } from '../connector-type';
-import { FAMILY } from '../families';
+import { openHeader } from '../connector-type';
 import { singleRow, zigZag } from '../grids';
 import { keyAt, otherwise, pinsFrom } from '../pin-rows';
 import { readAbout, readIn, recalled } from '../reading';
@@ -28,9 +27,8 @@ const SWITCHES_AND_LEDS = [
 ];
 
 export const PANEL_CONNECTORS = [
-  connectorType('panel-2x5', {
+  openHeader('panel-2x5', {
     title: 'switches and LEDs',
-    family: FAMILY.pinHeader,
     grid: zigZag(5),
     pins: [
       ...SWITCHES_AND_LEDS,
@@ -38,16 +36,14 @@ export const PANEL_CONNECTORS = [
       keyAt(10, KEY),
     ],
   }),
-  connectorType('panel-2x5-supply', {
+  openHeader('panel-2x5-supply', {
     title: 'switches and LEDs, +5 V on pin 9',
-    family: FAMILY.pinHeader,
     grid: zigZag(5),
     pins: [...SWITCHES_AND_LEDS, pinsFrom(OLD_PIN_9)(9, 'supply-5v', '+5 V'), keyAt(10, KEY)],
     notes: 'A plug one column too far towards the key meets +5 V on pin 9.',
   }),
-  connectorType('power-led-1x3', {
+  openHeader('power-led-1x3', {
     title: 'power LED, three wide',
-    family: FAMILY.pinHeader,
     grid: singleRow(3),
     pins: [
       auxiliary(1, 'power-led-feed', 'FP_LED+'),
@@ -56,9 +52,8 @@ export const PANEL_CONNECTORS = [
     ],
     notes: 'The same two lines as pins 2 and 4 of the panel. A two-colour LED: green on 1, yellow on 3.',
   }),
-  connectorType('power-led-key-lock-1x5', {
+  openHeader('power-led-key-lock-1x5', {
     title: 'power LED and key lock',
-    family: FAMILY.pinHeader,
     grid: singleRow(5),
     pins: [
       fiveWide(1, 'power-led-feed', 'LED+'),

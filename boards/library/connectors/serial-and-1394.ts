@@ -1,5 +1,4 @@
-import { connectorType } from '../connector-type';
-import { FAMILY } from '../families';
+import { openHeader } from '../connector-type';
 import { zigZag } from '../grids';
 import { keyAt, pinsFrom } from '../pin-rows';
 import { readAbout, readIn, recalled } from '../reading';
@@ -15,9 +14,8 @@ const straight = pinsFrom(STRAIGHT);
 const FIREWIRE_GROUND = { belongsTo: 'ieee1394' } as const;
 
 export const SERIAL_AND_1394_CONNECTORS = [
-  connectorType('ieee1394-2x5', {
+  openHeader('ieee1394-2x5', {
     title: 'IEEE 1394',
-    family: FAMILY.pinHeader,
     grid: zigZag(5),
     pins: [
       firewire(1, 'ieee1394-tpa-plus', 'TPA1+'),
@@ -33,9 +31,8 @@ export const SERIAL_AND_1394_CONNECTORS = [
     ],
     notes: 'Same outline and same key as USB 2.0, with +12 V where USB has ground.',
   }),
-  connectorType('serial-2x5-ribbon', {
+  openHeader('serial-2x5-ribbon', {
     title: 'serial port, ribbon order',
-    family: FAMILY.pinHeader,
     grid: zigZag(5),
     pins: [
       ribbon(1, 'serial-dcd', 'DCD'),
@@ -51,9 +48,8 @@ export const SERIAL_AND_1394_CONNECTORS = [
     ],
     notes: 'Same outline and same key as the panel header.',
   }),
-  connectorType('serial-2x5-straight', {
+  openHeader('serial-2x5-straight', {
     title: 'serial port, order of the 9-pin plug',
-    family: FAMILY.pinHeader,
     grid: zigZag(5),
     pins: [
       straight(1, 'serial-dcd', 'DCD'),

@@ -1,5 +1,4 @@
-import { connectorType } from '../connector-type';
-import { FAMILY } from '../families';
+import { openHeader } from '../connector-type';
 import { singleRow } from '../grids';
 import { otherwise, pinsFrom } from '../pin-rows';
 import { readAbout, recalled } from '../reading';
@@ -12,9 +11,8 @@ const other = pinsFrom(OTHER);
 
 /** No standard fixes the order: both are met. A moving coil does not care, a buzzer does. */
 export const SPEAKER_CONNECTORS = [
-  connectorType('speaker-1x4', {
+  openHeader('speaker-1x4', {
     title: 'speaker',
-    family: FAMILY.pinHeader,
     grid: singleRow(4),
     pins: [
       usual(1, 'speaker-feed', '+5 V', { alternatives: [otherwise('speaker-drive', OTHER.source)] }),
@@ -26,9 +24,8 @@ export const SPEAKER_CONNECTORS = [
       usual(4, 'speaker-drive', 'SPK', { alternatives: [otherwise('speaker-feed', OTHER.source)] }),
     ],
   }),
-  connectorType('speaker-1x4-reversed', {
+  openHeader('speaker-1x4-reversed', {
     title: 'speaker, +5 V on pin 4',
-    family: FAMILY.pinHeader,
     grid: singleRow(4),
     pins: [
       other(1, 'speaker-drive', 'SPK−', { alternatives: [otherwise('speaker-feed', USUAL.source)] }),

@@ -1,4 +1,4 @@
-import { connectorType } from '../connector-type';
+import { connectorType, openHeader } from '../connector-type';
 import { FAMILY } from '../families';
 import { rowAfterRow, thereAndBack, zigZag } from '../grids';
 import { keyAt, otherwise, pinsFrom } from '../pin-rows';
@@ -42,9 +42,8 @@ const GROUND_1 = { ...ONE, belongsTo: 'usb3' } as const;
 const GROUND_2 = { ...TWO, belongsTo: 'usb3' } as const;
 
 export const USB_CONNECTORS = [
-  connectorType('usb2-2x5', {
+  openHeader('usb2-2x5', {
     title: 'USB 2.0, two ports',
-    family: FAMILY.pinHeader,
     grid: zigZag(5),
     pins: [
       ...TWO_PORTS,
@@ -54,9 +53,8 @@ export const USB_CONNECTORS = [
       }),
     ],
   }),
-  connectorType('usb2-2x5-over-current', {
+  openHeader('usb2-2x5-over-current', {
     title: 'USB 2.0, two ports, over-current on pin 10',
-    family: FAMILY.pinHeader,
     grid: zigZag(5),
     pins: [
       ...TWO_PORTS,

@@ -83,6 +83,14 @@ export const SWITCH_AND_LED_LEADS: readonly LeadType[] = [
       ['second', 2, 'yellow'],
     ]),
   }),
+  leadType('message-led-1x2', 'message LED', TRADE, {
+    parts: [{ id: 'led', kind: 'message-led' }],
+    plugs: [plug('plug', 'MSG LED', TWO_WIDE, { mark: '1' })],
+    wires: wires('led', 'plug', [
+      ['anode', 1, 'yellow'],
+      ['cathode', 2, 'white'],
+    ]),
+  }),
   leadType('power-led-key-lock-1x5', 'power LED and key lock', OLD_BOARDS, {
     parts: [
       { id: 'led', kind: 'power-led' },

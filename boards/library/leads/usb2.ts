@@ -9,8 +9,8 @@ const SHIELD = `ground wire on hole 10: a case maker in an owners’ thread; ${C
 const ROWS = `single rows: common practice, no source; ${COLOURS}`;
 
 const TWO_PORTS = [
-  { id: 'first', kind: 'usb2-port', channel: 'A' },
-  { id: 'second', kind: 'usb2-port', channel: 'B' },
+  { id: 'first', kind: 'usb2-port', channel: 'A', name: 'first USB port' },
+  { id: 'second', kind: 'usb2-port', channel: 'B', name: 'second USB port' },
 ] as const;
 
 function portWires(part: string, [vbus, minus, plus, ground]: readonly [number, number, number, number]) {
@@ -70,8 +70,8 @@ export const USB2_LEADS: readonly LeadType[] = [
   }),
   leadType('usb2-singles-two-ports', 'two USB 2.0 ports, single plugs', ROWS, {
     parts: [
-      { id: 'first', kind: 'usb2-port' },
-      { id: 'second', kind: 'usb2-port' },
+      { id: 'first', kind: 'usb2-port', name: 'first USB port' },
+      { id: 'second', kind: 'usb2-port', name: 'second USB port' },
     ],
     plugs: [...FIRST.plugs, ...SECOND.plugs],
     wires: [...FIRST.wires, ...SECOND.wires],

@@ -9,8 +9,8 @@ const TYPE_C = 'order and colours from memory';
 export const USB3_AND_TYPE_C_LEADS: readonly LeadType[] = [
   leadType('usb3-block', 'two USB 3 ports, position 20 closed', USB3, {
     parts: [
-      { id: 'first', kind: 'usb3-port', channel: '1' },
-      { id: 'second', kind: 'usb3-port', channel: '2' },
+      { id: 'first', kind: 'usb3-port', channel: '1', name: 'first USB 3 port' },
+      { id: 'second', kind: 'usb3-port', channel: '2', name: 'second USB 3 port' },
     ],
     plugs: [plug('plug', 'USB 3', thereAndBack(10), { blocked: ['20'], rib: 'bottom' })],
     wires: [

@@ -5,6 +5,7 @@ import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { HandBar } from './hand-bar';
 import { marksOf } from './marks';
 import { drag, seatHand } from './placing/hand';
+import { useHandKeys } from './placing/use-hand-keys';
 
 const BoardCanvas = lazy(() =>
   import('../../canvas/board-canvas').then(({ BoardCanvas }) => ({ default: BoardCanvas })),
@@ -19,6 +20,7 @@ export function CanvasPane() {
   const placing = useSession((state) => state.placing);
   const theme = useShownTheme(useSession((state) => state.settings.theme));
   const reducedMotion = useReducedMotion();
+  useHandKeys(placing?.by);
 
   const listeners = useMemo(
     () => ({
@@ -45,7 +47,7 @@ export function CanvasPane() {
           {...listeners}
         />
       </div>
-      {placing && <HandBar placing={placing} />}
+      {placing?.by === 'carry' && <HandBar placing={placing} />}
     </main>
   );
 }

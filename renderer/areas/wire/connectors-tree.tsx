@@ -7,11 +7,11 @@ import type { Build } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
 import { pinOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
-import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { counted } from '../../words/list-words';
+import { occupantWords, pinKey, plugsOn } from '../../words/occupant-words';
 import { pinWords } from '../../words/pin-words';
 import { shapeWords } from '../../words/plug-words';
-import { occupantWords, pinKey, plugsOn } from './occupants';
+import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { seatOnPin } from './placing/hand';
 
 /** Every connector and its pins, and who sits there: the canvas, told in words. */
@@ -24,9 +24,7 @@ export function ConnectorsTree() {
 
   const select = (key: string) => {
     const { connector, pin } = partsOf(key);
-    workbench.session
-      .getState()
-      .select({ kind: 'connector', connector, ...(pin !== undefined && { pin }) });
+    workbench.session.getState().select({ kind: 'connector', connector, ...(pin !== undefined && { pin }) });
     workbench.canvas.current?.show([connector]);
   };
   const act = (key: string) => {

@@ -1,12 +1,11 @@
 import type { Build } from '../../../boards/document/build';
-import type { Finding, Remedy } from '../../../boards/findings/finding';
+import { type Finding, findingId, type Remedy } from '../../../boards/findings/finding';
 import { wordsOf } from '../../../boards/findings/words';
 import { doCommand } from '../../do-command';
-import { findingKey } from '../../finding-key';
 import { Button } from '../../look/button';
 import { SeveritySign } from '../../look/severity-sign';
-import { useSession, useWorkbench } from '../../workbench';
 import { SEVERITY_WORDS } from '../../words/severity-words';
+import { useSession, useWorkbench } from '../../workbench';
 
 interface FindingItemProps {
   readonly finding: Finding;
@@ -20,9 +19,9 @@ const TENSE_WORDS = { is: '', 'would-be': ', would be', 'would-go': ', would be 
 /** One finding: sign and word, what would happen, why, what to do. Its title shows the pins. */
 export function FindingItem({ finding, build, tense }: FindingItemProps) {
   const workbench = useWorkbench();
-  const id = findingKey(finding);
+  const id = findingId(finding);
   const chosen = useSession(({ selection }) => selection.kind === 'finding' && selection.id === id);
-  const { title, reason } = wordsOf(finding, build);
+  const { title, reason, source } = wordsOf(finding, build);
 
   const show = () => {
     const { leads, pins } = finding;
@@ -47,6 +46,7 @@ export function FindingItem({ finding, build, tense }: FindingItemProps) {
           </Button>
         </h3>
         <p>{reason}</p>
+        <p className="soft small finding-source">{source}</p>
         {tense === 'is' && <Remedies remedies={finding.remedies} />}
       </div>
     </li>

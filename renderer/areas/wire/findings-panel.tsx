@@ -1,38 +1,22 @@
 import { useEffect, useMemo, useRef } from 'react';
-import type { Build } from '../../../boards/document/build';
 import { analyse } from '../../../boards/analyse';
-import type { Finding } from '../../../boards/findings/finding';
-import { useBuild, useSession, useWorkbench } from '../../workbench';
+import type { Build } from '../../../boards/document/build';
+import { type Finding, findingId } from '../../../boards/findings/finding';
 import { CAUTION_SHORT } from '../../words/caution-words';
 import { countsWords } from '../../words/severity-words';
-import { findingKey } from '../../finding-key';
+import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { FindingItem } from './finding-item';
-import { previewSeat } from './placing/preview';
-
-interface Shown {
-  readonly finding: Finding;
-  /** The build whose names its words use. */
-  readonly build: Build;
-  readonly tense: 'is' | 'would-be' | 'would-go';
-}
+import { fitWords } from './placing/candidate-words';
+import { type Preview, previewSeat } from './placing/preview';
 
 /** Everything that stands against power, and what the plug in the hand would change of it. */
 export function FindingsPanel() {
   const build = useBuild();
-  const candidate = useSession((session) => session.placing?.candidate ?? null);
   const { findings } = analyse(build);
-  const shown = useMemo((): readonly Shown[] => {
-    if (candidate === null) return findings.map((finding) => ({ finding, build, tense: 'is' }));
-    const preview = previewSeat(build, candidate);
-    const then = preview.build ?? build;
-    const going = new Set(preview.going.map(findingKey));
-    return [
-      ...preview.coming.map((finding): Shown => ({ finding, build: then, tense: 'would-be' })),
-      ...findings.map(
-        (finding): Shown => ({ finding, build, tense: going.has(findingKey(finding)) ? 'would-go' : 'is' }),
-      ),
-    ];
-  }, [build, candidate, findings]);
+  const inHand = useSession((session) => session.placing !== null);
+  const candidate = useSession((session) => session.placing?.candidate ?? null);
+  const preview = useMemo(() => candidate && previewSeat(build, candidate), [build, candidate]);
+  const going = new Set(preview?.going.map(findingId));
   useCountsAnnounced(findings);
 
   return (
@@ -41,17 +25,44 @@ export function FindingsPanel() {
         <h2>Before power</h2>
         <p className="soft small">{countsWords(findings)}</p>
       </header>
-      {shown.length === 0 ? (
+      {inHand && <WouldBe preview={preview} />}
+      {findings.length === 0 ? (
         <NothingFound />
       ) : (
         <ul className="finding-list" aria-label="Findings">
-          {shown.map(({ finding, build: then, tense }) => (
-            <FindingItem key={tense + findingKey(finding)} finding={finding} build={then} tense={tense} />
-          ))}
+          {findings.map((finding) => {
+            const id = findingId(finding);
+            const tense = going.has(id) ? 'would-go' : 'is';
+            return <FindingItem key={id} finding={finding} build={build} tense={tense} />;
+          })}
         </ul>
       )}
     </aside>
   );
+}
+
+/** What would be found with the plug where it is held. Its height stays, so that nothing below it jumps. */
+function WouldBe({ preview }: { readonly preview: Preview | null }) {
+  const present = useBuild();
+  const { coming, build } = preview ?? { coming: [], build: undefined };
+  return (
+    <section className="would-be" aria-label="Would be found here">
+      {build === undefined || coming.length === 0 ? (
+        <p className="soft">{emptyWords(preview, present)}</p>
+      ) : (
+        <ul>
+          {coming.map((finding) => (
+            <FindingItem key={findingId(finding)} finding={finding} build={build} tense="would-be" />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function emptyWords(preview: Preview | null, present: Build): string {
+  if (preview === null) return 'Held over a connector, what would be found there stands here.';
+  return preview.build === undefined ? fitWords(present, preview) : 'Nothing new would be found here.';
 }
 
 function NothingFound() {
@@ -71,7 +82,7 @@ function useCountsAnnounced(findings: readonly Finding[]): void {
   useEffect(() => {
     if (before.current === words) return;
     before.current = words;
-    const { text } = session.getState().announcement;
-    session.getState().announce(`${text === '' ? '' : `${text} `}Before power: ${words}.`);
+    const { announcement, announce } = session.getState();
+    announce(`${announcement.text} Before power: ${words}.`.trim());
   }, [session, words]);
 }

@@ -1,11 +1,10 @@
 import { ChevronLeft, ChevronRight, RotateCw, X } from 'lucide-react';
-import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { Button, IconButton } from '../../look/button';
 import type { Placing } from '../../store/session';
 import { useBuild, useWorkbench } from '../../workbench';
 import { consequenceWords, fitWords, placeWords } from './placing/candidate-words';
 import { cancelHand, plugTitleOf, pressKey, seatHand } from './placing/hand';
-import { placingKey } from './placing/keys';
 import { previewSeat } from './placing/preview';
 
 /** The plug in the hand: takes the arrow keys, and says where it is and what would come of it. */
@@ -13,22 +12,13 @@ export function HandBar({ placing }: { readonly placing: Placing }) {
   const workbench = useWorkbench();
   const build = useBuild();
   const bar = useRef<HTMLDivElement>(null);
-  const { candidate, plug, by } = placing;
+  const { candidate, plug } = placing;
   const preview = useMemo(() => candidate && previewSeat(build, candidate), [build, candidate]);
   const title = plugTitleOf(build, plug);
 
   useEffect(() => {
-    if (by === 'carry') bar.current?.focus({ preventScroll: true });
-  }, [by]);
-
-  const onKeyDown = (event: KeyboardEvent) => {
-    const key = placingKey(event);
-    const onButton = event.target !== bar.current && key?.kind === 'seat';
-    if (key === undefined || onButton) return;
-    event.preventDefault();
-    event.stopPropagation();
-    pressKey(workbench, key);
-  };
+    bar.current?.focus({ preventScroll: true });
+  }, []);
 
   return (
     <div
@@ -38,7 +28,6 @@ export function HandBar({ placing }: { readonly placing: Placing }) {
       aria-label={`${title} in the hand. Arrows move it, Page Up and Page Down change the connector, R turns it, Enter seats it, Escape puts it back.`}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: it takes the arrow keys for the plug in the hand
       tabIndex={0}
-      onKeyDown={onKeyDown}
     >
       <div className="hand-bar-words">
         <p>
@@ -49,41 +38,39 @@ export function HandBar({ placing }: { readonly placing: Placing }) {
           {preview ? `${fitWords(build, preview)} ${consequenceWords(preview)}` : '\u00a0'}
         </p>
       </div>
-      {by === 'carry' && (
-        <div className="hand-bar-doings">
-          <IconButton
-            label="Connector before"
-            keys="Page Up"
-            icon={<ChevronLeft size={18} aria-hidden="true" />}
-            onPress={() => pressKey(workbench, { kind: 'connector', by: -1 })}
-          />
-          <IconButton
-            label="Next connector"
-            keys="Page Down"
-            icon={<ChevronRight size={18} aria-hidden="true" />}
-            onPress={() => pressKey(workbench, { kind: 'connector', by: 1 })}
-          />
-          <IconButton
-            label="Turn"
-            keys="R"
-            icon={<RotateCw size={18} aria-hidden="true" />}
-            onPress={() => pressKey(workbench, { kind: 'turn', by: 1 })}
-          />
-          <Button
-            kind="main"
-            disabled={preview === null || preview.fit.refusals.length > 0}
-            onPress={() => seatHand(workbench)}
-          >
-            Seat here
-          </Button>
-          <IconButton
-            label="Put back"
-            keys="Escape"
-            icon={<X size={18} aria-hidden="true" />}
-            onPress={() => cancelHand(workbench)}
-          />
-        </div>
-      )}
+      <div className="hand-bar-doings">
+        <IconButton
+          label="Connector before"
+          keys="Page Up"
+          icon={<ChevronLeft size={18} aria-hidden="true" />}
+          onPress={() => pressKey(workbench, { kind: 'connector', by: -1 })}
+        />
+        <IconButton
+          label="Next connector"
+          keys="Page Down"
+          icon={<ChevronRight size={18} aria-hidden="true" />}
+          onPress={() => pressKey(workbench, { kind: 'connector', by: 1 })}
+        />
+        <IconButton
+          label="Turn"
+          keys="R"
+          icon={<RotateCw size={18} aria-hidden="true" />}
+          onPress={() => pressKey(workbench, { kind: 'turn', by: 1 })}
+        />
+        <Button
+          kind="main"
+          disabled={preview === null || preview.fit.refusals.length > 0}
+          onPress={() => seatHand(workbench)}
+        >
+          Seat here
+        </Button>
+        <IconButton
+          label="Put back"
+          keys="Escape"
+          icon={<X size={18} aria-hidden="true" />}
+          onPress={() => cancelHand(workbench)}
+        />
+      </div>
     </div>
   );
 }

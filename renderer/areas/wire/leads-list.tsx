@@ -1,12 +1,8 @@
 import { CircleCheck } from 'lucide-react';
 import { useMemo } from 'react';
-import {
-  GridList,
-  GridListHeader,
-  GridListItem,
-  GridListSection,
-} from 'react-aria-components/GridList';
+import { GridList, GridListHeader, GridListItem, GridListSection } from 'react-aria-components/GridList';
 import { analyse } from '../../../boards/analyse';
+import { properSeats } from '../../../boards/fit/proper-seats';
 import { SeveritySign } from '../../look/severity-sign';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { dragStart } from './drag-start';
@@ -25,7 +21,8 @@ export function LeadsList() {
 
   const select = (row: ShelfRow) => {
     workbench.session.getState().select({ kind: 'plug', plug: row.ref });
-    if (row.seat) workbench.canvas.current?.show([row.seat.connector]);
+    const place = row.seat ?? properSeats(build, row.ref)[0];
+    if (place) workbench.canvas.current?.show([place.connector]);
   };
 
   return (
@@ -44,20 +41,30 @@ export function LeadsList() {
         if (row) carry(workbench, row.ref);
       }}
     >
-      <Section title="On the shelf" rows={rows.onShelf} />
-      <Section title="Seated" rows={rows.seated} />
-      <Section title="Set aside" rows={rows.setAside} />
+      <Section title="On the shelf" count={`${rows.onShelf.length}`} rows={rows.onShelf} />
+      <Section
+        title="Seated"
+        count={`${rows.seated.length}\u00a0of\u00a0${rows.onShelf.length + rows.seated.length}`}
+        rows={rows.seated}
+      />
+      <Section title="Set aside" count={`${rows.setAside.length}`} rows={rows.setAside} />
     </GridList>
   );
 }
 
-function Section({ title, rows }: { readonly title: string; readonly rows: readonly ShelfRow[] }) {
+interface SectionProps {
+  readonly title: string;
+  readonly count: string;
+  readonly rows: readonly ShelfRow[];
+}
+
+function Section({ title, count, rows }: SectionProps) {
   if (rows.length === 0) return null;
   return (
     <GridListSection className="shelf-section" aria-label={title}>
       <GridListHeader className="shelf-heading">
         {title}
-        <span className="soft"> {rows.length}</span>
+        <span className="shelf-count">{count}</span>
       </GridListHeader>
       {rows.map((row) => (
         <LeadRow key={row.key} row={row} />
@@ -69,7 +76,11 @@ function Section({ title, rows }: { readonly title: string; readonly rows: reado
 function LeadRow({ row }: { readonly row: ShelfRow }) {
   const workbench = useWorkbench();
   return (
-    <GridListItem id={row.key} textValue={`${row.title}, ${row.words}`} className="lead-row">
+    <GridListItem
+      id={row.key}
+      textValue={`${row.title}, ${row.words}`}
+      className={row.seat ? 'lead-row lead-row-seated' : 'lead-row'}
+    >
       <div className="lead-row-inside" onPointerDown={dragStart(() => drag(workbench, row.ref))}>
         <div className="lead-row-words">
           <span className="lead-name mono">{row.title}</span>
@@ -84,6 +95,12 @@ function LeadRow({ row }: { readonly row: ShelfRow }) {
 function State({ row }: { readonly row: ShelfRow }) {
   if (row.severity) return <SeveritySign severity={row.severity} spoken />;
   return (
-    <CircleCheck className="seated-well" size={20} role="img" aria-label="nothing found" aria-hidden={false} />
+    <CircleCheck
+      className="seated-well"
+      size={20}
+      role="img"
+      aria-label="nothing found"
+      aria-hidden={false}
+    />
   );
 }

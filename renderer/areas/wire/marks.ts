@@ -1,5 +1,5 @@
-import { byIdentity } from '../../../boards/base/by-identity';
 import { analyse } from '../../../boards/analyse';
+import { byIdentity } from '../../../boards/base/by-identity';
 import type { Build } from '../../../boards/document/build';
 import type { Mark } from '../../canvas/canvas-props';
 

@@ -1,10 +1,10 @@
 import { Grip, ListTree, Repeat, RotateCw, Undo2 } from 'lucide-react';
-import { type PlugRef, leadOf, plugOf, seatOf } from '../../../boards/document/lookup';
+import { leadOf, type PlugRef, plugOf, seatOf } from '../../../boards/document/lookup';
 import { doCommand } from '../../do-command';
 import { Button } from '../../look/button';
-import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { markWords, plugTitle, plugWords } from '../../words/plug-words';
 import { seatWords, turnWords } from '../../words/seat-words';
+import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { carry } from './placing/hand';
 import { PlugDrawing } from './plug-drawing';
 import { WireChips } from './wire-chips';
@@ -32,20 +32,22 @@ function Chosen({ plug: ref }: { readonly plug: PlugRef }) {
   const turn = seat ? turnWords(seat.turn) : '';
   return (
     <>
-      <h3 className="mono">{plugTitle(lead, plug)}</h3>
-      <p className="soft small">
-        {[plugWords(lead, plug), markWords(plug)].filter((words) => words !== '').join(', ')}
-      </p>
-      {seat && (
-        <p className="small">
-          On {seatWords(build, seat)}
-          {turn === '' ? '' : `, ${turn}`}
-        </p>
-      )}
-      <div className="plug-card-body">
-        <PlugDrawing lead={lead} plug={plug} cellPx={plug.grid.cols > 8 ? 14 : 20} />
-        <WireChips lead={lead} plug={plug} />
+      <div className="plug-card-head">
+        <div>
+          <h2 className="mono">{plugTitle(lead, plug)}</h2>
+          <p className="soft small">
+            {[plugWords(lead, plug), markWords(plug)].filter((words) => words !== '').join(', ')}
+          </p>
+          {seat && (
+            <p className="small">
+              On {seatWords(build, seat)}
+              {turn === '' ? '' : `, ${turn}`}
+            </p>
+          )}
+        </div>
+        <PlugDrawing lead={lead} plug={plug} cellPx={plug.grid.cols > 5 ? 14 : 20} />
       </div>
+      <WireChips lead={lead} plug={plug} />
       <Doings plug={ref} seated={seat !== undefined} aside={lead.setAside === true} />
     </>
   );

@@ -50,11 +50,13 @@ function HoleDrawing({ hole, marked }: { readonly hole: Hole; readonly marked: b
         rx="1"
       />
       {wire?.stripe && (
-        <path className="plug-stripe" data-wire={wire.stripe} d={`M${x + 1} ${y + SIDE - 1}l${SIDE - 2} ${2 - SIDE}`} />
+        <path
+          className="plug-stripe"
+          data-wire={wire.stripe}
+          d={`M${x + 1} ${y + SIDE - 1}l${SIDE - 2} ${2 - SIDE}`}
+        />
       )}
-      {hole.state === 'blocked' && (
-        <path className="plug-stop" d={`M${x + 2} ${y + 2}l4 4m0 -4l-4 4`} />
-      )}
+      {hole.state === 'blocked' && <path className="plug-stop" d={`M${x + 2} ${y + 2}l4 4m0 -4l-4 4`} />}
       {marked && <path className="plug-mark" d={`M${x - 2} ${y - 2.5}h5l-5 5z`} />}
     </g>
   );

@@ -27,9 +27,7 @@ export interface ShelfRows {
 
 /** Every plug of a build, by where it is. */
 export function shelfRows(build: Build, findings: readonly Finding[]): ShelfRows {
-  const rows = leadsOf(build).flatMap((lead) =>
-    lead.plugs.map((plug) => rowOf(build, findings, lead, plug)),
-  );
+  const rows = leadsOf(build).flatMap((lead) => lead.plugs.map((plug) => rowOf(build, findings, lead, plug)));
   return {
     onShelf: rows.filter((row) => !row.seat && !row.lead.setAside),
     seated: rows.filter((row) => row.seat),
@@ -54,9 +52,4 @@ function rowOf(build: Build, findings: readonly Finding[], lead: Lead, plug: Plu
 
 export function plugKey({ lead, plug }: PlugRef): string {
   return `${lead}/${plug}`;
-}
-
-/** How many plugs sit: "7 of 9 seated". Those set aside do not count. */
-export function seatedWords({ onShelf, seated }: ShelfRows): string {
-  return `${seated.length}\u00a0of\u00a0${onShelf.length + seated.length} seated`;
 }

@@ -1,14 +1,13 @@
 import { Suspense } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
-import { analyse } from '../../../boards/analyse';
 import type { ShelfTab } from '../../store/session';
-import { useBuild, useSession, useWorkbench } from '../../workbench';
+import { useSession, useWorkbench } from '../../workbench';
 import { CanvasPane } from './canvas-pane';
 import { ConnectorsTree } from './connectors-tree';
 import { FindingsPanel } from './findings-panel';
 import { LeadsList } from './leads-list';
 import { PlugCard } from './plug-card';
-import { seatedWords, shelfRows } from './shelf-rows';
+import { useFocusBack } from './use-focus-back';
 import './wire.css';
 
 const TABS: readonly ShelfTab[] = ['leads', 'connectors'];
@@ -28,10 +27,10 @@ export function WireArea() {
 
 function Shelf() {
   const { session } = useWorkbench();
-  const build = useBuild();
+  const section = useFocusBack();
   const shelf = useSession((state) => state.shelf);
   return (
-    <section className="shelf" aria-label="Shelf">
+    <section ref={section} className="shelf" aria-label="Shelf">
       <Tabs
         className="shelf-tabs"
         selectedKey={shelf}
@@ -49,7 +48,6 @@ function Shelf() {
               Connectors
             </Tab>
           </TabList>
-          <p className="soft small">{seatedWords(shelfRows(build, analyse(build).findings))}</p>
         </div>
         <TabPanel id="leads" className="tab-panel">
           <LeadsList />

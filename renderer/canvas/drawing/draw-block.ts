@@ -23,14 +23,21 @@ function drawShell(pen: Pen, block: Block): void {
   context.strokeStyle = palette.edge;
   context.lineWidth = stroke(pen, 1, 0.045);
   context.stroke();
-  context.beginPath();
-  tracePath(context, block.pinOne, true);
-  context.fillStyle = palette.ink;
-  context.fill();
+  drawPinOne(pen, block);
   if (block.walls.length === 0) return;
+  context.strokeStyle = palette.edge;
+  context.lineWidth = stroke(pen, 1, 0.045);
   context.beginPath();
   for (const wall of block.walls) traceLine(context, wall);
   context.stroke();
+}
+
+/** The cut corner, in ink. Drawn once more over the plugs, for they would hide it. */
+export function drawPinOne({ context, palette }: Pen, { pinOne }: Block): void {
+  context.beginPath();
+  tracePath(context, pinOne, true);
+  context.fillStyle = palette.ink;
+  context.fill();
 }
 
 function drawPins(pen: Pen, pins: readonly PinShape[]): void {

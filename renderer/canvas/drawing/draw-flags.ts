@@ -1,7 +1,7 @@
 import { SIZES } from '../scene/sizes';
 import type { TitleShape } from '../scene/titles';
 import type { FlagShape } from '../scene/wiring';
-import { drawText, isReadable, type Pen, stroke } from './pen';
+import { drawText, isReadable, type Pen, stroke, traceRect } from './pen';
 
 /** A flag: the lead's print in the mono face. With a sign it stands beside it, otherwise in the middle. */
 export function drawFlag(pen: Pen, flag: FlagShape, signed: boolean): void {
@@ -9,6 +9,7 @@ export function drawFlag(pen: Pen, flag: FlagShape, signed: boolean): void {
   const { box } = flag;
   if (!flag.onBody) {
     context.beginPath();
+    if (flag.bar) traceRect(context, flag.bar);
     context.roundRect(box.x, box.y, box.width, box.height, 0.18);
     context.fillStyle = palette.panel;
     context.fill();

@@ -12,7 +12,8 @@ export function drawGround(pen: Pen, { outline }: Scene): void {
   traceRect(context, outline);
   context.fillStyle = palette.mat;
   context.fill();
-  if (GRID_MM * scale >= LEAST_GRID_PX) {
+  // In forced colours a line has the colour of text, and a grid would be as loud.
+  if (GRID_MM * scale >= LEAST_GRID_PX && palette.line !== palette.ink) {
     context.beginPath();
     const right = outline.x + outline.width;
     const bottom = outline.y + outline.height;

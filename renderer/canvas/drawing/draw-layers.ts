@@ -1,12 +1,12 @@
 import { type PlugRef, samePlug } from '../../../boards/document/lookup';
 import { grown, overlap, type Rect, rectRound } from '../scene/geometry';
 import type { Scene } from '../scene/scene';
-import { drawBlock } from './draw-block';
+import { drawBlock, drawPinOne } from './draw-block';
 import { drawFlag, drawTitle } from './draw-flags';
 import type { WorstMarks } from './draw-marks';
 import { drawPlug } from './draw-plug';
 import { drawSleeve, drawWires } from './draw-wires';
-import { drawFarLabels, farLabelsNeeded, farLabelsOf } from './far-labels';
+import { drawFarLabels, farLabelsNeeded, farLabelsOf, wiresNeeded } from './far-labels';
 import type { Pen } from './pen';
 
 /** All connectors that can be seen. */
@@ -29,6 +29,8 @@ export function drawWiring(pen: Pen, scene: Scene, marks: WorstMarks, inHand: Pl
 function drawPlugs(pen: Pen, scene: Scene, marks: WorstMarks, belongs: (plug: PlugRef) => boolean): void {
   const seen = (rect: Rect) => overlap(grown(rect, 0.5), pen.window);
   for (const plug of scene.plugs) if (belongs(plug.ref) && seen(plug.body)) drawPlug(pen, plug);
+  for (const block of scene.blocks) if (seen(block.shell)) drawPinOne(pen, block);
+  if (!wiresNeeded(pen.scale)) return;
   for (const sleeve of scene.sleeves)
     if (belongs(sleeve.plug) && seen(rectRound(sleeve.path))) drawSleeve(pen, sleeve);
   drawWires(

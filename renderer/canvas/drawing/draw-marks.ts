@@ -2,6 +2,7 @@ import { SEVERITIES, type Severity } from '../../../boards/findings/finding';
 import type { Mark } from '../canvas-props';
 import type { Scene } from '../scene/scene';
 import { SIZES } from '../scene/sizes';
+import { drawMark } from './draw-plug';
 import { drawPinRing, drawSign } from './draw-sign';
 import type { Pen } from './pen';
 
@@ -38,6 +39,8 @@ export function drawMarks(pen: Pen, scene: Scene, marks: WorstMarks): void {
       if (severity && severity !== 'note' && box.width * pen.scale >= LEAST_RINGED_PIN_PX)
         drawPinRing(pen, severity, box);
     }
+  // A ring may lie over the triangle beside its pin, and the triangle says which way round it sits.
+  for (const plug of scene.plugs) drawMark(pen, plug);
   const radius = Math.max((SIZES.flagSign / 2) * 0.82, LEAST_SIGN_PX / pen.scale);
   for (const flag of scene.flags) {
     const severity = marks.ofLead.get(flag.plug.lead);

@@ -9,7 +9,7 @@ export function drawPlug(pen: Pen, plug: PlugShape): void {
   context.fillStyle = palette.plug;
   context.fill('evenodd');
   context.strokeStyle = palette.ink;
-  context.lineWidth = stroke(pen, 1.5, 0.06);
+  context.lineWidth = stroke(pen, 1, 0.06);
   context.beginPath();
   traceBody(context, plug);
   context.stroke();
@@ -31,7 +31,7 @@ export function drawHoles(pen: Pen, plug: PlugShape): void {
   const { context, palette } = pen;
   context.beginPath();
   for (const hole of plug.holes) if (hole.state === 'contact') traceRect(context, hole.box);
-  context.lineWidth = stroke(pen, 2, 0.09);
+  context.lineWidth = stroke(pen, 0, 0.085);
   context.stroke();
   context.beginPath();
   for (const hole of plug.holes) if (hole.state === 'blocked') traceRect(context, hole.box);
@@ -42,8 +42,14 @@ export function drawHoles(pen: Pen, plug: PlugShape): void {
     if (hole.state === 'empty' && hole.pin === undefined) traceRect(context, hole.box);
   context.lineWidth = stroke(pen, 1, 0.04);
   context.stroke();
-  if (!plug.mark) return;
+  drawMark(pen, plug);
+}
+
+/** The moulded triangle at the marked hole. */
+export function drawMark({ context, palette }: Pen, { mark }: PlugShape): void {
+  if (!mark) return;
   context.beginPath();
-  tracePath(context, plug.mark, true);
+  tracePath(context, mark, true);
+  context.fillStyle = palette.ink;
   context.fill();
 }

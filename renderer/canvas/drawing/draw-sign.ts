@@ -60,7 +60,7 @@ export function drawSign(pen: Pen, severity: Severity, centre: Point, radius: nu
 export function drawPinRing(pen: Pen, severity: Severity, pin: Rect): void {
   const { context, palette } = pen;
   const half = pin.width / 2;
-  const radius = severity === 'fault' ? half * 2.05 : half * 1.6;
+  const radius = severity === 'fault' ? half * 2.05 : half * 1.5;
   for (const [style, width] of ringStrokes(palette, severity)) {
     context.beginPath();
     traceShape(context, severity, centreOf(pin), radius);

@@ -1,4 +1,3 @@
-import type { Block } from '../scene/block';
 import { centreOf, type Rect } from '../scene/geometry';
 import { measureByTable } from '../scene/measure';
 import { rectBuckets } from '../scene/rect-buckets';
@@ -11,6 +10,11 @@ const LABEL_PX = 13;
 /** From afar titles are too small to read: connectors carry their print in type of a fixed size on the screen. */
 export function farLabelsNeeded(scale: number): boolean {
   return SIZES.title * scale < LABEL_PX * 0.75;
+}
+
+/** From still further away wires and flags are only a smudge round the connectors. */
+export function wiresNeeded(scale: number): boolean {
+  return scale >= 6;
 }
 
 export interface FarLabel {
@@ -31,10 +35,12 @@ export function farLabelsOf(scene: Scene, scale: number): readonly FarLabel[] {
 }
 
 /** Labels above, below or beside each connector, wherever nothing stands yet; left out where all is taken. */
-export function farLabels({ blocks }: Scene, scale: number): readonly FarLabel[] {
+export function farLabels({ blocks, plugs, flags }: Scene, scale: number): readonly FarLabel[] {
   const sizeMm = LABEL_PX / scale;
-  const taken = rectBuckets<Block | FarLabel>();
+  const taken = rectBuckets<unknown>();
   for (const block of blocks) taken.add(block.shell, block);
+  for (const plug of plugs) taken.add(plug.body, plug);
+  if (wiresNeeded(scale)) for (const flag of flags) taken.add(flag.box, flag);
   return blocks.flatMap((block) => {
     const text = block.connector.print;
     const width = measureByTable(text, sizeMm, 'strong');

@@ -104,12 +104,13 @@ function shellRound(connector: Connector, cells: Rect, orientation: Orientation)
     walls.some((wall) => wall.x === x && wall.y === y) ? SIZES.wall : 0;
   const left = grow(-1, 0);
   const top = grow(0, -1);
-  return {
+  const shell = {
     x: cells.x - left,
     y: cells.y - top,
     width: cells.width + left + grow(1, 0),
     height: cells.height + top + grow(0, 1),
   };
+  return grown(shell, SIZES.rim);
 }
 
 function pinShape(connector: Connector, position: Position, size: Mm): PinShape {
@@ -175,7 +176,7 @@ function cutCorner(shell: Rect, grid: OrientedGrid): Pick<Block, 'outline' | 'pi
   const first = grid.positions[0];
   const right = first !== undefined && first.col > (grid.cols - 1) / 2;
   const below = first !== undefined && first.row > (grid.rows - 1) / 2;
-  const cut = 0.36 * Math.min(grid.pitchX, grid.pitchY);
+  const cut = 0.38 * Math.min(grid.pitchX, grid.pitchY);
   const corner = {
     x: shell.x + (right ? shell.width : 0),
     y: shell.y + (below ? shell.height : 0),

@@ -13,8 +13,8 @@ export function printOnBody({ shape, block }: WiredPlug, measure: Measure): Flag
   const box = { x: body.x, y: body.y + body.height - height, width: body.width, height };
   return {
     plug: shape.ref,
-    text: shortened(shape.print, box.width - 0.1, textMm, 'mono', measure),
-    full: shape.print,
+    text: shortened(shape.name, box.width - 0.1, textMm, 'mono', measure),
+    full: shape.name,
     box,
     textMm,
     sign: { x: body.x + body.width, y: body.y },

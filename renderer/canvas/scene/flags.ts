@@ -2,7 +2,7 @@ import type { Mm } from '../../../boards/base/units';
 import { type PlugRef, samePlug } from '../../../boards/document/lookup';
 import type { Block } from './block';
 import { further, outward, type Span, type WayOut } from './frame';
-import { centreOf, grown, legsOf, type Rect } from './geometry';
+import { centreOf, grown, legsOf, type Rect, rectAbout } from './geometry';
 import { type LanedWire, lanedWires } from './lanes';
 import { shortened } from './lines-of-text';
 import type { Measure } from './measure';
@@ -48,7 +48,10 @@ function runsOf(wires: readonly LanedWire[]): readonly Run[] {
 /** Width and height of a flag for some text. */
 export function flagSize(text: string, measure: Measure): { readonly width: Mm; readonly height: Mm } {
   return {
-    width: measure(text, SIZES.flagText, 'mono') + 2 * SIZES.flagPad + SIZES.flagSign,
+    width: Math.min(
+      SIZES.flagWidest,
+      measure(text, SIZES.flagText, 'mono') + 2 * SIZES.flagPad + SIZES.flagSign,
+    ),
     height: SIZES.flagHeight,
   };
 }
@@ -59,13 +62,27 @@ export function flagIn(box: Rect, shape: PlugShape, measure: Measure): FlagShape
   const room = box.width - 2 * SIZES.flagPad - SIZES.flagSign;
   return {
     plug: shape.ref,
-    text: shortened(shape.print, room + 1e-6, SIZES.flagText, 'mono', measure),
-    full: shape.print,
+    text: shortened(shape.name, room + 1e-6, SIZES.flagText, 'mono', measure),
+    full: shape.name,
     box,
     textMm: SIZES.flagText,
     sign,
     onBody: false,
   };
+}
+
+/** Beside a tall block: a bar over the ends of all wires, and the flag at its middle. */
+function flagOnBar(room: Rect, shape: PlugShape, way: WayOut, measure: Measure): FlagShape {
+  if (room.height <= SIZES.flagHeight + 1e-6) return flagIn(room, shape, measure);
+  const { width } = room;
+  const bar = { ...room, width: SIZES.flagBar };
+  const box = rectAbout(centreOf(room), width - SIZES.flagBar, SIZES.flagHeight);
+  return way === 'after'
+    ? { ...flagIn({ ...box, x: room.x + SIZES.flagBar }, shape, measure), bar }
+    : {
+        ...flagIn({ ...box, x: room.x }, shape, measure),
+        bar: { ...bar, x: room.x + width - SIZES.flagBar },
+      };
 }
 
 /**
@@ -91,9 +108,9 @@ export function flagsOn(
   for (let index = runs.length - 1; index >= 0; index -= 1) {
     const run = runs[index];
     if (!run) continue;
-    const size = flagSize(run.wired.shape.print, measure);
+    const size = flagSize(run.wired.shape.name, measure);
     const along = alongSpan(run, frame.tall ? size.height : size.width, runs[index - 1], runs[index + 1]);
-    const outSize = frame.tall ? size.width : size.height;
+    const outSize = frame.tall ? size.width + SIZES.flagBar : size.height;
     const nearest = placed
       .filter(
         (other) => other.along.from < along.to + SIZES.flagGap && along.from < other.along.to + SIZES.flagGap,
@@ -106,11 +123,15 @@ export function flagsOn(
       continue;
     }
     placed.push({ along, end: further(way, spot.edge, outSize) });
-    flags.push(flagIn(spot.box, run.wired.shape, measure));
+    flags.push(
+      frame.tall
+        ? flagOnBar(spot.box, run.wired.shape, way, measure)
+        : flagIn(spot.box, run.wired.shape, measure),
+    );
     for (const wire of spot.wires) wires.push(wire);
     standing.add(spot.box, { kind: 'flag', of: block.connector.id });
     for (const wire of spot.wires)
-      for (const leg of legsOf(wire.path, SIZES.wire))
+      for (const leg of legsOf(wire.path, wire.width))
         standing.add(leg, { kind: 'wire', of: block.connector.id });
   }
   const free = ({ plug }: { plug: PlugRef }) => ![...stuck].some((wired) => samePlug(wired.shape.ref, plug));
@@ -150,7 +171,7 @@ function freeSpot(
     const edge = further(way, start, beyond);
     const box = frame.rect(along, outward(way, edge, outSize));
     const wires = run.wires.map((wire) => wireTo(wire, frame.point(wire.along, edge)));
-    const corridors = wires.flatMap((wire) => legsOf(wire.path, SIZES.wire + 0.08));
+    const corridors = wires.flatMap((wire) => legsOf(wire.path, wire.width + 0.06));
     // A wire that meets something will meet it however far out the flag stands.
     if (!standing.free(corridors, (other) => other.of !== connector.id || other.kind === 'name'))
       return undefined;
@@ -159,7 +180,7 @@ function freeSpot(
   return undefined;
 }
 
-function wireTo({ wired, end, path }: LanedWire, tip: { x: Mm; y: Mm }): WireShape {
-  const wire = { plug: wired.shape.ref, hole: end.hole, path: [...path, tip], colour: end.colour };
+function wireTo({ wired, end, path, width }: LanedWire, tip: { x: Mm; y: Mm }): WireShape {
+  const wire = { plug: wired.shape.ref, hole: end.hole, path: [...path, tip], width, colour: end.colour };
   return end.stripe === undefined ? wire : { ...wire, stripe: end.stripe };
 }

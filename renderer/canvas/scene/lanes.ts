@@ -10,6 +10,8 @@ export interface LanedWire {
   readonly wired: WiredPlug;
   readonly end: WireEnd;
   readonly along: Mm;
+  /** Thinner where several share a narrow lane. */
+  readonly width: Mm;
   /** The path up to the lane; the flag adds the end. */
   readonly path: readonly Point[];
 }
@@ -60,6 +62,7 @@ export function lanedWires(block: Block, plugs: readonly WiredPlug[], way: WayOu
           wired,
           end,
           along,
+          width: Math.min(SIZES.wire, 0.7 * Math.min(spacing, step)),
           path: [frame.point(frame.along(end.centre) + half, out), frame.point(along, out)],
         };
       });

@@ -9,14 +9,14 @@ function pieces(text: string): readonly string[] {
   for (const word of text.split(/[ \t]+/).filter((part) => part !== '')) {
     const before = found.at(-1);
     if (before !== undefined && [...word].length === 1) found[found.length - 1] = `${before} ${word}`;
-    else found.push(...word.split(/(?<=[\p{L}\d][-/])(?=[\p{L}\d])/u));
+    else found.push(...word.split(/(?<=[\p{L}\d][-/_])(?=[\p{L}\d])/u));
   }
   return found;
 }
 
-/** Joins as the text had it: nothing after a hyphen or a stroke, a space otherwise. */
+/** Joins as the text had it: nothing after a hyphen, a stroke or a low line, a space otherwise. */
 function joined(line: string, piece: string): string {
-  return /[-/]$/.test(line) && line.length > 1 ? `${line}${piece}` : `${line} ${piece}`;
+  return /[-/_]$/.test(line) && line.length > 1 ? `${line}${piece}` : `${line} ${piece}`;
 }
 
 /** The text in as few lines as the width allows; undefined when a piece is too wide or lines run out. */

@@ -3,7 +3,7 @@ import { type RectBuckets, rectBuckets } from './rect-buckets';
 
 /** What already stands on the drawing and may not be covered. `of` is a connector's id. */
 export interface Obstacle {
-  readonly kind: 'shell' | 'name' | 'wire' | 'flag' | 'title';
+  readonly kind: 'shell' | 'name' | 'plug' | 'wire' | 'flag' | 'title';
   readonly of: string;
 }
 

@@ -25,11 +25,12 @@ export function turned(turn: Turn): Orientation {
 
 /** First one, then the other. */
 export function followedBy(first: Orientation, second: Orientation): Orientation {
+  // Adding 0 makes a plain zero of a negative one.
   return {
-    xx: second.xx * first.xx + second.xy * first.yx,
-    xy: second.xx * first.xy + second.xy * first.yy,
-    yx: second.yx * first.xx + second.yy * first.yx,
-    yy: second.yx * first.xy + second.yy * first.yy,
+    xx: second.xx * first.xx + second.xy * first.yx + 0,
+    xy: second.xx * first.xy + second.xy * first.yy + 0,
+    yx: second.yx * first.xx + second.yy * first.yx + 0,
+    yy: second.yx * first.xy + second.yy * first.yy + 0,
   };
 }
 

@@ -19,7 +19,8 @@ export interface HoleShape {
 export interface PlugShape {
   readonly ref: PlugRef;
   readonly connector: string;
-  readonly print: string;
+  /** What its flag says: the lead's name, or its own print where the lead has several plugs. */
+  readonly name: string;
   readonly body: Rect;
   readonly holes: readonly HoleShape[];
   /** The moulded triangle, pointing at the marked hole. */
@@ -49,7 +50,7 @@ export function plugShapeOf(seated: SeatedPlug, block: Block): PlugShape {
   const shape = {
     ref: { lead: lead.id, plug: plug.id },
     connector: block.connector.id,
-    print: lead.plugs.length === 1 && plug.print === '' ? lead.name : plug.print || lead.name,
+    name: lead.plugs.length === 1 || plug.print === '' ? lead.name : plug.print,
     body,
     holes,
   };

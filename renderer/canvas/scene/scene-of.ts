@@ -45,6 +45,7 @@ export function sceneOf(build: Build, { view, measure }: SceneOptions): Scene {
   const wired = blocks.map((block) =>
     (seated.get(block.connector) ?? []).map((plug) => wiredPlug(plug, plugShapeOf(plug, block), block)),
   );
+  for (const { shape } of wired.flat()) standing.add(shape.body, { kind: 'plug', of: shape.connector });
   const flags: FlagShape[] = [];
   const wires: WireShape[] = [];
   const sleeves: SleeveShape[] = [];

@@ -14,6 +14,9 @@ export const SIZES = {
   subtitle: 0.5,
   flagText: 0.5,
   flagHeight: 0.95,
+  flagWidest: 7.5,
+  /** Thickness of the bar that gathers wires beside a tall block. */
+  flagBar: 0.3,
   flagPad: 0.28,
   /** Room kept in every flag for a severity sign, so that nothing moves when one comes. */
   flagSign: 0.78,
@@ -23,6 +26,8 @@ export const SIZES = {
   wire: 0.2,
   wireSpacing: 0.3,
   sleeve: 0.8,
+  /** Of the shell round its outermost cells, so that it shows under a plug. */
+  rim: 0.22,
   wall: 0.9,
   plugInset: 0.09,
 } as const satisfies Record<string, Mm>;

@@ -3,7 +3,7 @@ import { flagIn, flagSize } from './flags';
 import { further, outward, type Span, WAYS_OUT, type WayOut } from './frame';
 import { grown, legsOf, type Point, type Rect } from './geometry';
 import type { Measure } from './measure';
-import type { Obstacles } from './obstacles';
+import type { Obstacle, Obstacles } from './obstacles';
 import { SIZES } from './sizes';
 import type { FlagShape, SleeveShape, WiredPlug } from './wiring';
 
@@ -26,7 +26,7 @@ export function sleeveOf(
 ): { readonly sleeve: SleeveShape; readonly flag: FlagShape } | undefined {
   const own = wired.block.connector.id;
   const width = sleeveWidth(wired);
-  const counts = (other: { kind: string; of: string }) => other.of !== own || other.kind !== 'shell';
+  const counts = (other: Obstacle) => other.of !== own || (other.kind !== 'shell' && other.kind !== 'plug');
   for (const { path, box } of candidates(wired, width, measure)) {
     if (!standing.free([...legsOf(path, width + 0.1), grown(box, 0.12)], counts)) continue;
     for (const leg of legsOf(path, width)) standing.add(leg, { kind: 'wire', of: own });
@@ -71,7 +71,7 @@ function lineOut({ block, shape }: WiredPlug, end: WayOut) {
 function straight(wired: WiredPlug, end: WayOut, reach: Mm, measure: Measure): Candidate {
   const { frame } = wired.block;
   const { from, edge, out } = lineOut(wired, end);
-  const size = flagSize(wired.shape.print, measure);
+  const size = flagSize(wired.shape.name, measure);
   const tip = further(end, edge, STUB + reach);
   const alongSize = frame.tall ? size.height : size.width;
   const outSize = frame.tall ? size.width : size.height;
@@ -91,7 +91,7 @@ function cornered(
 ): Candidate {
   const { frame, reach: names } = wired.block;
   const { from, edge, out } = lineOut(wired, end);
-  const size = flagSize(wired.shape.print, measure);
+  const size = flagSize(wired.shape.name, measure);
   const turn = further(end, edge, width / 2 + 0.2);
   const tip = further(way, names[way], SIZES.firstFlag + reach);
   const alongSize = frame.tall ? size.height : size.width;

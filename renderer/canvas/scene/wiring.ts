@@ -12,6 +12,7 @@ export interface WireShape {
   readonly plug: PlugRef;
   readonly hole: string;
   readonly path: readonly Point[];
+  readonly width: Mm;
   readonly colour: WireColour;
   readonly stripe?: WireColour;
 }
@@ -31,6 +32,8 @@ export interface FlagShape {
   /** The whole print, also where only a part of it is drawn. */
   readonly full: string;
   readonly box: Rect;
+  /** Where wires further apart than the flag is high end, and the flag hangs on. */
+  readonly bar?: Rect;
   readonly textMm: Mm;
   /** Where a severity sign stands, and how wide it may be. */
   readonly sign: Point;

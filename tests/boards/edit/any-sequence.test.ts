@@ -6,7 +6,7 @@ import { parseDocument } from '../../../boards/document/parse';
 import { serialize } from '../../../boards/document/serialize';
 import type { Command, CommandName } from '../../../boards/edit/command';
 import { COMMANDS } from '../../../boards/edit/commands';
-import { type History, perform, redo, startHistory, undo } from '../../../boards/edit/history';
+import { type History, perform, redo, startHistory, undo, undoLabel } from '../../../boards/edit/history';
 import { same } from '../../../boards/edit/same';
 import {
   arbitraryBoard,
@@ -80,6 +80,7 @@ function carryOut(
     if (!result.ok || result.value === history) continue;
     tally.changed += 1;
     history = result.value;
+    expect(undoLabel(history)).toMatch(/^[A-Z][a-z]+ /);
     afterEach(history.present);
   }
   return history;
@@ -129,5 +130,5 @@ describe('any sequence of commands', () => {
     );
     expect(total.changed / total.asked).toBeGreaterThan(0.75);
     for (const name of NAMES) expect(tallies.get(name)?.changed, name).toBeGreaterThan(100);
-  }, 120_000);
+  }, 300_000);
 });

@@ -71,7 +71,7 @@ describe('fit against a bench painted on squared paper', () => {
       'sits inside',
       'wall',
     ]);
-  });
+  }, 30_000);
 
   it('finds exactly the places that trying every cell and turn finds', () => {
     let total = 0;
@@ -102,5 +102,5 @@ describe('fit against a bench painted on squared paper', () => {
       }),
       { seed: 20052, numRuns: 500 },
     );
-  });
+  }, 30_000);
 });

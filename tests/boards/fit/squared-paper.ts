@@ -35,7 +35,7 @@ export function seatedSheet(plug: Plug, connector: Connector, { at, turn }: Posi
   return { grid: plug.grid, origin: cellOnPaper(under, at), turn: under.turn + turn };
 }
 
-export function onPaper({ origin, turn }: Sheet, point: Point): Point {
+function onPaper({ origin, turn }: Sheet, point: Point): Point {
   const [x, y] = quarterTurns(point, turn);
   return [origin[0] + x, origin[1] + y];
 }
@@ -58,7 +58,7 @@ export function middleOf(each: number): Point {
 }
 
 /** The squares round the middle of a cell. They are turned by their middles, so that none is lost. */
-export function paintCell(sheet: Sheet, [row, col]: Cell, halfX: number, halfY: number): number[] {
+function paintCell(sheet: Sheet, [row, col]: Cell, halfX: number, halfY: number): number[] {
   const squares: number[] = [];
   const [left, top] = [col * stepX(sheet.grid), row * stepY(sheet.grid)];
   for (let x = -halfX; x < halfX; x++)

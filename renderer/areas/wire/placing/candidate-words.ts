@@ -35,7 +35,7 @@ export function consequenceWords(preview: Preview): string {
 }
 
 function saidOf(finding: Finding, build: Build): string {
-  return `${SEVERITY_WORDS[finding.severity]}: ${wordsOf(finding, build).title}.`;
+  return `${SEVERITY_WORDS[finding.severity]}: ${wordsOf(finding, build).title}`;
 }
 
 /** All of it, for the live region. */

@@ -2,9 +2,9 @@ import type { Build, Seat } from '../../../../boards/document/build';
 import { leadOf, type PlugRef, plugOf, seatOf } from '../../../../boards/document/lookup';
 import { properSeats } from '../../../../boards/fit/proper-seats';
 import { doCommand } from '../../../do-command';
-import type { Workbench } from '../../../workbench';
 import { plugTitle } from '../../../words/plug-words';
 import { seatWords } from '../../../words/seat-words';
+import type { Workbench } from '../../../workbench';
 import { candidateWords } from './candidate-words';
 import type { PlacingKey } from './keys';
 import { previewSeat, seatArgs } from './preview';
@@ -101,7 +101,7 @@ export function seatAt(tools: HandTools, seat: Seat): boolean {
   if (!seated || build === undefined) return false;
   tools.session.getState().letGo();
   tools.session.getState().select({ kind: 'plug', plug: { lead: seat.lead, plug: seat.plug } });
-  tools.session.getState().announce(`${plugTitleOf(build, seat)} seated on ${seatWords(build, seat)}.`);
+  tools.session.getState().tell(`${plugTitleOf(build, seat)} seated on ${seatWords(build, seat)}.`);
   return true;
 }
 

@@ -1,10 +1,9 @@
+import { analyse } from '../../../../boards/analyse';
 import type { Build, Seat } from '../../../../boards/document/build';
 import { applyCommand } from '../../../../boards/edit/apply';
-import { analyse } from '../../../../boards/analyse';
-import type { Finding } from '../../../../boards/findings/finding';
-import { fitSeat } from '../../../../boards/fit/fit-seat';
+import { type Finding, findingId } from '../../../../boards/findings/finding';
 import type { Fit } from '../../../../boards/fit/fit';
-import { findingKey } from '../../../finding-key';
+import { fitSeat } from '../../../../boards/fit/fit-seat';
 
 /** What a plug would do in a place, before it goes there. */
 export interface Preview {
@@ -33,6 +32,6 @@ export function seatArgs({ lead, plug, connector, at, turn }: Seat): Seat {
 }
 
 function without(findings: readonly Finding[], others: readonly Finding[]): readonly Finding[] {
-  const known = new Set(others.map(findingKey));
-  return findings.filter((finding) => !known.has(findingKey(finding)));
+  const known = new Set(others.map(findingId));
+  return findings.filter((finding) => !known.has(findingId(finding)));
 }

@@ -1,8 +1,8 @@
-import type { Build } from '../../../boards/document/build';
-import { type PinRef, type PlugRef, plugOf } from '../../../boards/document/lookup';
-import { byIdentity } from '../../../boards/base/by-identity';
-import { type Joint, jointsOf } from '../../../boards/fit/joints';
-import { colourWords } from '../../words/plug-words';
+import { byIdentity } from '../../boards/base/by-identity';
+import type { Build } from '../../boards/document/build';
+import { type PinRef, type PlugRef, plugOf } from '../../boards/document/lookup';
+import { type Joint, jointsOf } from '../../boards/fit/joints';
+import { colourWords } from './plug-words';
 
 /** The wires on each pin of a build, by "connector pin". */
 const jointsByPin = byIdentity((build: Build): ReadonlyMap<string, readonly Joint[]> => {

@@ -1,0 +1,63 @@
+import { useMemo } from 'react';
+import { useEditor, useSession, useWorkbench, type Workbench } from '../workbench';
+import type { Action } from './action';
+import { editActions } from './edit-actions';
+import { fileActions } from './file-actions';
+import { viewActions } from './view-actions';
+
+function helpActions({ session }: Workbench): readonly Action[] {
+  const { openDialog } = session.getState();
+  const help = { menu: 'help', part: 0, enabled: true } as const;
+  return [
+    {
+      id: 'help.keys',
+      ...help,
+      label: 'Keys…',
+      shortcuts: ['F1', 'Mod+/'],
+      run: () => openDialog({ kind: 'keys' }),
+    },
+    {
+      id: 'help.cautions',
+      ...help,
+      label: 'Before you touch a pin…',
+      shortcuts: [],
+      run: () => openDialog({ kind: 'cautions' }),
+    },
+  ];
+}
+
+/** Everything that can be done now. The only list: menus, keys, search and toolbars read it. */
+export function actionsOf(workbench: Workbench): readonly Action[] {
+  return [
+    ...fileActions(workbench),
+    ...editActions(workbench),
+    ...viewActions(workbench),
+    ...helpActions(workbench),
+  ];
+}
+
+/** Does what an action says, where it may be done now. False: there is no such action, or not now. */
+export function runAction(workbench: Workbench, id: string): boolean {
+  const action = actionsOf(workbench).find((each) => each.id === id);
+  if (!action?.enabled) return false;
+  action.run();
+  return true;
+}
+
+/** The list as it is now; the view is drawn again when it may have changed. */
+export function useActions(): readonly Action[] {
+  const workbench = useWorkbench();
+  const open = useEditor((editor) => editor.open);
+  const session = useSession(
+    ({ selection, area, settings }) => `${JSON.stringify(selection)} ${area} ${JSON.stringify(settings)}`,
+  );
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the actions read the stores themselves; these say when they may differ
+  return useMemo(() => actionsOf(workbench), [workbench, open, session]);
+}
+
+/** One action by its id. An id that no list has is a bug. */
+export function useAction(id: string): Action {
+  const action = useActions().find((each) => each.id === id);
+  if (action === undefined) throw new Error(`No action ${id}`);
+  return action;
+}

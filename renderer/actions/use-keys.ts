@@ -1,0 +1,45 @@
+import { useEffect } from 'react';
+import { useWorkbench, type Workbench } from '../workbench';
+import type { Action } from './action';
+import { actionsOf } from './actions';
+import { isPressed } from './shortcut';
+
+/** Shortcuts that a text field has its own use for. */
+const OF_TEXT = new Set(['edit.undo', 'edit.redo', 'edit.unseat', 'view.turn']);
+
+/** Keys that only mean something where leads are: not while a dialog or a menu is open, or text is typed. */
+const BARE = /^[A-Z][a-z]+$/;
+
+export function isMac({ about }: Pick<Workbench, 'about'>): boolean {
+  return about.platform === 'darwin';
+}
+
+/** Runs actions by their keys, wherever the focus is. */
+export function useKeys(): void {
+  const workbench = useWorkbench();
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      const action = pressed(workbench, event);
+      if (action === undefined || !mayRun(workbench, action, event.target)) return;
+      event.preventDefault();
+      event.stopPropagation();
+      if (action.enabled) action.run();
+    };
+    window.addEventListener('keydown', onKey, { capture: true });
+    return () => window.removeEventListener('keydown', onKey, { capture: true });
+  }, [workbench]);
+}
+
+function pressed(workbench: Workbench, event: KeyboardEvent): Action | undefined {
+  const mac = isMac(workbench);
+  return actionsOf(workbench).find((action) => action.shortcuts.some((each) => isPressed(each, event, mac)));
+}
+
+function mayRun(workbench: Workbench, action: Action, target: EventTarget | null): boolean {
+  if (workbench.session.getState().dialogs.length > 0) return false;
+  const bare = action.shortcuts.some((shortcut) => BARE.test(shortcut));
+  const element = target instanceof Element ? target : null;
+  if (element?.closest('[role="menu"], [role="dialog"], [role="listbox"]')) return !bare;
+  const typing = element?.closest('input, textarea, [contenteditable="true"]') !== null && element !== null;
+  return !(typing && OF_TEXT.has(action.id));
+}

@@ -1,0 +1,143 @@
+import { Plus } from 'lucide-react';
+import { useState } from 'react';
+import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
+import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
+import { leadsOf } from '../../../boards/document/lookup';
+import { connectorName } from '../../../boards/document/names';
+import { Button } from '../../look/button';
+import { counted } from '../../words/list-words';
+import { shapeWords } from '../../words/plug-words';
+import { useBuild, useSession, useWorkbench } from '../../workbench';
+
+/** The connectors of the board and the leads of the case. */
+export function DocumentShelf() {
+  const { session } = useWorkbench();
+  const selected = useSession(({ selection }) => (selection.kind === 'plug' ? 'case' : 'board'));
+  const [tab, setTab] = useState<string>(selected);
+  return (
+    <section className="shelf" aria-label="Sheets">
+      <div className="document-names">
+        <Button kind="link" onPress={() => session.getState().select({ kind: 'nothing' })}>
+          Names and notes
+        </Button>
+      </div>
+      <Tabs className="shelf-tabs" selectedKey={tab} onSelectionChange={(key) => setTab(String(key))}>
+        <div className="panel-head">
+          <TabList className="tab-list" aria-label="Sheets">
+            <Tab id="board" className="tab">
+              Board
+            </Tab>
+            <Tab id="case" className="tab">
+              Case
+            </Tab>
+          </TabList>
+        </div>
+        <TabPanel id="board" className="tab-panel">
+          <Connectors />
+        </TabPanel>
+        <TabPanel id="case" className="tab-panel">
+          <Leads />
+        </TabPanel>
+      </Tabs>
+    </section>
+  );
+}
+
+interface Entry {
+  readonly id: string;
+  readonly name: string;
+  readonly words: string;
+}
+
+function Connectors() {
+  const { session } = useWorkbench();
+  const build = useBuild();
+  const chosen = useSession(({ selection }) => (selection.kind === 'connector' ? selection.connector : null));
+  return (
+    <Entries
+      label="Connectors of the board"
+      chosen={chosen}
+      empty="No connector yet. Add the ones you can see on the board, the front panel header first."
+      entries={build.board.connectors.map((connector) => ({
+        id: connector.id,
+        name: connectorName(build, connector.id),
+        words: `${connector.title}, ${shapeWords(connector)}`,
+      }))}
+      onChoose={(connector) => session.getState().select({ kind: 'connector', connector })}
+      add="Add a connector…"
+      onAdd={() => session.getState().openDialog({ kind: 'add-connector' })}
+    />
+  );
+}
+
+function Leads() {
+  const { session } = useWorkbench();
+  const build = useBuild();
+  const chosen = useSession(({ selection }) => (selection.kind === 'plug' ? selection.plug.lead : null));
+  return (
+    <Entries
+      label="Leads of the case"
+      chosen={chosen}
+      empty="No lead yet. Add the ones that hang in the case, one by one."
+      entries={leadsOf(build).map(({ id, name, plugs, wires }) => ({
+        id,
+        name,
+        words: `${counted(plugs.length, 'plug')}, ${counted(wires.length, 'wire')}`,
+      }))}
+      onChoose={(lead) => {
+        const plug = leadsOf(build).find((each) => each.id === lead)?.plugs[0];
+        if (plug) session.getState().select({ kind: 'plug', plug: { lead, plug: plug.id } });
+      }}
+      add="Add a lead…"
+      onAdd={() => session.getState().openDialog({ kind: 'add-lead' })}
+    />
+  );
+}
+
+interface EntriesProps {
+  readonly label: string;
+  readonly chosen: string | null;
+  readonly entries: readonly Entry[];
+  readonly empty: string;
+  readonly onChoose: (id: string) => void;
+  readonly add: string;
+  readonly onAdd: () => void;
+}
+
+function Entries({ label, chosen, entries, empty, onChoose, add, onAdd }: EntriesProps) {
+  return (
+    <>
+      <ListBox
+        className="shelf-list"
+        aria-label={label}
+        items={entries}
+        selectionMode="single"
+        selectedKeys={chosen === null ? [] : [chosen]}
+        onSelectionChange={(keys) => {
+          const key = keys === 'all' ? undefined : [...keys][0];
+          if (typeof key === 'string') onChoose(key);
+        }}
+        renderEmptyState={() => <p className="soft window-list-empty">{empty}</p>}
+      >
+        {(entry) => (
+          <ListBoxItem
+            id={entry.id}
+            textValue={`${entry.name}, ${entry.words}`}
+            className="lead-row document-row"
+          >
+            <span className="lead-row-words">
+              <span className="mono lead-name">{entry.name}</span>
+              <span className="soft small">{entry.words}</span>
+            </span>
+          </ListBoxItem>
+        )}
+      </ListBox>
+      <div className="shelf-foot">
+        <Button onPress={onAdd}>
+          <Plus size={16} aria-hidden="true" />
+          {add}
+        </Button>
+      </div>
+    </>
+  );
+}

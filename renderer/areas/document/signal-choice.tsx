@@ -1,0 +1,58 @@
+import { ChevronDown } from 'lucide-react';
+import { Button } from 'react-aria-components/Button';
+import { ComboBox } from 'react-aria-components/ComboBox';
+import { Input } from 'react-aria-components/Input';
+import { Label } from 'react-aria-components/Label';
+import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
+import { Popover } from 'react-aria-components/Popover';
+import type { Signal } from '../../../boards/signals/signal';
+import { SIGNALS, type SignalId } from '../../../boards/signals/signals';
+
+interface Entry {
+  readonly id: SignalId;
+  readonly name: string;
+}
+
+/** Signals with the job behind the name where the name alone could be several: "D− (usb3)". */
+const ENTRIES: readonly Entry[] = SIGNALS.map((signal: Signal & { readonly id: SignalId }) => ({
+  id: signal.id,
+  name: signal.job === undefined ? signal.name : `${signal.name} (${signal.job.replaceAll('-', ' ')})`,
+}));
+
+interface SignalChoiceProps {
+  readonly chosen: SignalId;
+  readonly onChoose: (signal: SignalId) => void;
+}
+
+/** What a pin does, from the one list of signals; typing narrows it. */
+export function SignalChoice({ chosen, onChoose }: SignalChoiceProps) {
+  return (
+    <ComboBox
+      className="field"
+      defaultItems={ENTRIES}
+      selectedKey={chosen}
+      menuTrigger="focus"
+      onSelectionChange={(key) => {
+        const entry = ENTRIES.find(({ id }) => id === key);
+        if (entry && entry.id !== chosen) onChoose(entry.id);
+      }}
+    >
+      <Label className="field-label">Signal</Label>
+      <div className="combo">
+        <Input />
+        <Button className="combo-button">
+          <ChevronDown size={16} aria-hidden="true" />
+        </Button>
+      </div>
+      <Popover className="popover">
+        <ListBox<Entry> className="options">
+          {(entry) => (
+            <ListBoxItem id={entry.id} className="option">
+              {entry.name}
+            </ListBoxItem>
+          )}
+        </ListBox>
+      </Popover>
+    </ComboBox>
+  );
+}

@@ -1,0 +1,58 @@
+import { lazy, Suspense } from 'react';
+import type { Dialog } from '../store/dialog';
+import { useSession, useWorkbench } from '../workbench';
+
+const Search = lazy(() => import('./search-dialog').then((part) => ({ default: part.SearchDialog })));
+const Keys = lazy(() => import('./keys-dialog').then((part) => ({ default: part.KeysDialog })));
+const Cautions = lazy(() => import('./cautions-dialog').then((part) => ({ default: part.CautionsDialog })));
+const NewBuild = lazy(() => import('./new-build-dialog').then((part) => ({ default: part.NewBuildDialog })));
+const AddConnector = lazy(() =>
+  import('./add-connector-dialog').then((part) => ({ default: part.AddConnectorDialog })),
+);
+const AddLead = lazy(() => import('./add-lead-dialog').then((part) => ({ default: part.AddLeadDialog })));
+const Places = lazy(() => import('./places-dialog').then((part) => ({ default: part.PlacesDialog })));
+const Message = lazy(() => import('./message-dialog').then((part) => ({ default: part.MessageDialog })));
+const Question = lazy(() => import('./question-dialog').then((part) => ({ default: part.QuestionDialog })));
+const Browse = lazy(() => import('./browse-dialog').then((part) => ({ default: part.BrowseDialog })));
+
+/** The open dialogs, each fetched when it is first wanted. */
+export function DialogLayer() {
+  const dialogs = useSession((session) => session.dialogs);
+  return (
+    <Suspense fallback={null}>
+      {dialogs.map((dialog, place) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a dialog's place in the stack is what tells it apart
+        <Shown key={`${place} ${dialog.kind}`} dialog={dialog} />
+      ))}
+    </Suspense>
+  );
+}
+
+function Shown({ dialog }: { readonly dialog: Dialog }) {
+  const { session } = useWorkbench();
+  const close = () => session.getState().closeDialog(dialog);
+  switch (dialog.kind) {
+    case 'search':
+      return <Search onClose={close} />;
+    case 'keys':
+      return <Keys onClose={close} />;
+    case 'cautions':
+      return <Cautions onClose={close} />;
+    case 'new-build':
+      return <NewBuild onClose={close} />;
+    case 'add-connector':
+      return <AddConnector onClose={close} />;
+    case 'add-lead':
+      return <AddLead onClose={close} />;
+    case 'places':
+      return <Places plug={dialog.plug} onClose={close} />;
+    case 'message':
+      return <Message message={dialog.message} onClose={close} />;
+    case 'question':
+      return <Question question={dialog.question} answer={dialog.answer} />;
+    case 'browse-open':
+      return <Browse purpose={{ kind: 'open', answer: dialog.answer }} />;
+    case 'browse-save':
+      return <Browse purpose={{ kind: 'save', suggested: dialog.suggested, answer: dialog.answer }} />;
+  }
+}

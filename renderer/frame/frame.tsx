@@ -1,0 +1,37 @@
+import { lazy, Suspense } from 'react';
+import { WireArea } from '../areas/wire/wire-area';
+import type { Area } from '../store/session';
+import { useSession } from '../workbench';
+import { Rail } from './rail';
+import { Strip } from './strip';
+import { TopBar } from './top-bar';
+
+const DocumentArea = lazy(() =>
+  import('../areas/document/document-area').then((part) => ({ default: part.DocumentArea })),
+);
+
+/** The one frame of all areas: top bar, rail, the area, the strip. */
+export function Frame() {
+  const area = useSession((session) => session.area);
+  return (
+    <div className="frame">
+      <TopBar />
+      <Rail />
+      <div className="frame-area">
+        <Suspense fallback={<div className="area" />}>
+          <Shown area={area} />
+        </Suspense>
+      </div>
+      <Strip />
+    </div>
+  );
+}
+
+function Shown({ area }: { readonly area: Area }) {
+  switch (area) {
+    case 'document':
+      return <DocumentArea />;
+    case 'wire':
+      return <WireArea />;
+  }
+}

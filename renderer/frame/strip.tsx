@@ -1,0 +1,67 @@
+import { CaretsToAxisDashedVertical, Maximize, RotateCwSquare, ZoomIn, ZoomOut } from 'lucide-react';
+import type { ReactNode } from 'react';
+import { Toolbar } from 'react-aria-components/Toolbar';
+import { useAction } from '../actions/actions';
+import { shortcutWords } from '../actions/shortcut';
+import { isMac } from '../actions/use-keys';
+import { IconButton } from '../look/button';
+import type { Area } from '../store/session';
+import { CAUTION_LINE } from '../words/caution-words';
+import { pointedWords } from '../words/pointed-words';
+import { useBuild, useSession, useWorkbench } from '../workbench';
+
+/** What the pointer is over, in words; how the board lies; the cautions, always. */
+export function Strip() {
+  const area = useSession((session) => session.area);
+  return (
+    <footer className="strip">
+      <div className="strip-words">
+        <Pointed />
+        <p className="soft small strip-caution">{CAUTION_LINE}</p>
+      </div>
+      {area === 'wire' && <ViewTools />}
+    </footer>
+  );
+}
+
+/** What there is to do, while there is nothing to say. */
+const HINTS: Readonly<Record<Area, string>> = {
+  document: 'Choose a connector or a lead to see what is known of it.',
+  wire: 'Drag a lead onto the board, or choose it and press Place.',
+};
+
+function Pointed() {
+  const build = useBuild();
+  const message = useSession((session) => session.message);
+  const hovered = useSession((session) => session.hovered);
+  const area = useSession((session) => session.area);
+  const words = (hovered && pointedWords(build, hovered)) ?? message ?? HINTS[area];
+  return <p className="strip-pointed">{words}</p>;
+}
+
+function ViewTools() {
+  return (
+    <Toolbar className="strip-tools" aria-label="View">
+      <Tool id="view.zoom-out" icon={<ZoomOut size={20} aria-hidden="true" />} />
+      <Tool id="view.zoom-in" icon={<ZoomIn size={20} aria-hidden="true" />} />
+      <Tool id="view.fit" icon={<Maximize size={20} aria-hidden="true" />} />
+      <Tool id="view.turn" icon={<RotateCwSquare size={20} aria-hidden="true" />} />
+      <Tool id="view.mirror" icon={<CaretsToAxisDashedVertical size={20} aria-hidden="true" />} />
+    </Toolbar>
+  );
+}
+
+function Tool({ id, icon }: { readonly id: string; readonly icon: ReactNode }) {
+  const { label, shortcuts, enabled, run } = useAction(id);
+  const mac = isMac(useWorkbench());
+  const [shortcut] = shortcuts;
+  return (
+    <IconButton
+      label={label}
+      keys={shortcut === undefined ? undefined : shortcutWords(shortcut, mac)}
+      icon={icon}
+      disabled={!enabled}
+      onPress={() => run()}
+    />
+  );
+}

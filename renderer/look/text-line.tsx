@@ -1,0 +1,39 @@
+import { useState } from 'react';
+import { Input } from 'react-aria-components/Input';
+import { Label } from 'react-aria-components/Label';
+import { TextArea } from 'react-aria-components/TextArea';
+import { TextField } from 'react-aria-components/TextField';
+
+interface TextLineProps {
+  readonly label: string;
+  readonly value: string;
+  readonly maxLength: number;
+  /** Called once when the person is done: on Enter, or on leaving the field. */
+  readonly onDone: (value: string) => void;
+  readonly area?: boolean;
+}
+
+/** A line of the document. Typing is one step for undo, not one a letter; Escape takes it back. */
+export function TextLine({ label, value, maxLength, onDone, area = false }: TextLineProps) {
+  const [typed, setTyped] = useState<string | null>(null);
+  const done = () => {
+    if (typed !== null && typed !== value) onDone(typed);
+    setTyped(null);
+  };
+  return (
+    <TextField
+      className="field"
+      value={typed ?? value}
+      onChange={setTyped}
+      onBlur={done}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter' && !area) done();
+        else if (event.key === 'Escape' && typed !== null) setTyped(null);
+        else event.continuePropagation();
+      }}
+    >
+      <Label className="field-label">{label}</Label>
+      {area ? <TextArea maxLength={maxLength} rows={3} /> : <Input maxLength={maxLength} />}
+    </TextField>
+  );
+}

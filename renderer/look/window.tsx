@@ -1,0 +1,47 @@
+import { X } from 'lucide-react';
+import type { ReactNode } from 'react';
+import { Button } from 'react-aria-components/Button';
+import { Dialog } from 'react-aria-components/Dialog';
+import { Heading } from 'react-aria-components/Heading';
+import { Modal, ModalOverlay } from 'react-aria-components/Modal';
+import './window.css';
+
+interface WindowProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+  /** Buttons at the bottom, the main one last. */
+  readonly doings?: ReactNode;
+  readonly size?: 'small' | 'large';
+  /** A question that has to be answered is an alert. */
+  readonly alert?: boolean;
+}
+
+/** A window over the window: title, content, buttons. Escape and a click beside it close it. */
+export function Window({ title, onClose, children, doings, size = 'small', alert = false }: WindowProps) {
+  return (
+    <ModalOverlay
+      className="window-shade"
+      isOpen
+      isDismissable={!alert}
+      onOpenChange={(open) => {
+        if (!open) onClose();
+      }}
+    >
+      <Modal className={`window window-${size}`}>
+        <Dialog className="window-inside" role={alert ? 'alertdialog' : 'dialog'}>
+          <header className="window-head">
+            <Heading slot="title" level={2}>
+              {title}
+            </Heading>
+            <Button className="button button-quiet button-icon" aria-label="Close" onPress={onClose}>
+              <X size={18} aria-hidden="true" />
+            </Button>
+          </header>
+          <div className="window-body">{children}</div>
+          {doings && <footer className="window-doings">{doings}</footer>}
+        </Dialog>
+      </Modal>
+    </ModalOverlay>
+  );
+}

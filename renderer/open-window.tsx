@@ -1,0 +1,53 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import type { HostApi } from '../boards/host';
+import { App } from './app';
+import { CrashScreen } from './errors/crash-screen';
+import { ErrorBoundary } from './errors/error-boundary';
+import { openHandle } from './files/open-document';
+import { connect } from './host/connect';
+import './frame/frame.css';
+import { keepLook } from './look/keep-look';
+import { answerRequests } from './requests';
+import { createEditor } from './store/editor';
+import { keepRecovery } from './store/recovery';
+import { createSession } from './store/session-store';
+import { tellState } from './tell-state';
+import { type Workbench, WorkbenchContext } from './workbench';
+
+/** Connects to the machine, makes the stores and draws the window. */
+export async function openWindow(): Promise<void> {
+  const place = document.getElementById('window');
+  if (place === null) throw new Error('The page has no place for the window');
+  const root = createRoot(place);
+  const host = await connect().catch((thrown: unknown) => {
+    root.render(<CrashScreen thrown={thrown} />);
+    return null;
+  });
+  if (host === null) return;
+  const workbench = await makeWorkbench(host);
+  answerRequests(workbench);
+  root.render(
+    <StrictMode>
+      <WorkbenchContext value={workbench}>
+        <ErrorBoundary onBug={() => void workbench.recovery.keepNow()}>
+          <App />
+        </ErrorBoundary>
+      </WorkbenchContext>
+    </StrictMode>,
+  );
+  // After the first paint: the machine takes it as the sign that the page is there.
+  requestAnimationFrame(() => tellState(workbench));
+  const [first] = workbench.about.toOpen;
+  if (first !== undefined) await openHandle(workbench, first);
+}
+
+async function makeWorkbench(host: HostApi): Promise<Workbench> {
+  const [about, settings] = await Promise.all([host.about(), host.readSettings()]);
+  const editor = createEditor();
+  const session = createSession();
+  session.getState().changeSettings(settings);
+  keepLook(session);
+  const recovery = keepRecovery(host, editor, () => crypto.randomUUID());
+  return { host, about, editor, session, recovery, canvas: { current: null } };
+}

@@ -1,0 +1,29 @@
+import type { HostRequest } from '../boards/host';
+import { runAction } from './actions/actions';
+import { mayLeave } from './files/leave-build';
+import { openHandle } from './files/open-document';
+import type { Workbench } from './workbench';
+
+/** Does what the machine asks: its menu's actions, files it was handed, closing. */
+export function answerRequests(workbench: Workbench): void {
+  workbench.host.onRequest((request) => void answer(workbench, request));
+}
+
+async function answer(workbench: Workbench, request: HostRequest): Promise<void> {
+  switch (request.kind) {
+    case 'open':
+      return openHandle(workbench, request.handle);
+    case 'leave':
+      return closeWindow(workbench);
+    case 'action':
+      runAction(workbench, request.id);
+  }
+}
+
+/** The machine's window closes only after the person has said what becomes of unsaved work. */
+async function closeWindow(workbench: Workbench): Promise<void> {
+  if (!(await mayLeave(workbench))) return;
+  await workbench.recovery.drop();
+  await workbench.host.showState({ name: '', unsaved: false });
+  window.close();
+}

@@ -1,0 +1,37 @@
+import type { Build } from '../../boards/document/build';
+import { connectorOf, leadOf, pinOf, plugOf, seatOf } from '../../boards/document/lookup';
+import { connectorName } from '../../boards/document/names';
+import type { Hovered } from '../store/session';
+import { occupantWords } from './occupant-words';
+import { pinWords, sourceWords } from './pin-words';
+import { plugTitle, plugWords, shapeWords } from './plug-words';
+import { seatWords } from './seat-words';
+
+/** What is under the pointer, in one line. */
+export function pointedWords(build: Build, hovered: Hovered): string | null {
+  switch (hovered.kind) {
+    case 'plug': {
+      const lead = leadOf(build, hovered.plug.lead);
+      const plug = plugOf(build, hovered.plug);
+      const seat = seatOf(build, hovered.plug);
+      if (!lead || !plug) return null;
+      return `${plugTitle(lead, plug)}: ${plugWords(lead, plug)}${seat ? `, on ${seatWords(build, seat)}` : ''}`;
+    }
+    case 'pin': {
+      const connector = connectorOf(build.board, hovered.pin.connector);
+      if (!connector) return null;
+      const pin = pinOf(connector, hovered.pin.pin);
+      const occupant = occupantWords(build, hovered.pin);
+      const source = pin.missing ? '' : `, ${sourceWords(pin)}`;
+      return `${connectorName(build, connector.id)}, pin\u00a0${pin.pin}: ${pinWords(pin)}${source}${
+        occupant === '' ? '' : `. ${occupant}`
+      }`;
+    }
+    case 'connector': {
+      const connector = connectorOf(build.board, hovered.connector);
+      return connector
+        ? `${connectorName(build, connector.id)}: ${connector.title}, ${shapeWords(connector)}`
+        : null;
+    }
+  }
+}

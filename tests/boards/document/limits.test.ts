@@ -1,0 +1,189 @@
+import { describe, expect, it } from 'vitest';
+import type { BoardSheet } from '../../../boards/document/board-sheet';
+import type { CaseSheet } from '../../../boards/document/case-sheet';
+import type { Connector } from '../../../boards/document/connector';
+import type { Lead, Plug } from '../../../boards/document/lead';
+import { LIMITS } from '../../../boards/document/limits';
+import { parseDocument } from '../../../boards/document/parse';
+import { bench, grid, partLead, posts } from '../fixtures/bench';
+
+const TINY = posts('one', grid(1, 1));
+const SWITCH = partLead('switch', 'power-switch', grid(1, 2), { a: '1', b: '2' });
+
+const SINGLE: Plug = { id: 'single', print: '', family: 'pin-header', grid: grid(1, 1) };
+
+function board(connectors: readonly Connector[], over: Partial<BoardSheet> = {}): BoardSheet {
+  return { ...bench(connectors, []).board, ...over };
+}
+
+function caseWith(leads: readonly Lead[]): CaseSheet {
+  return bench([], leads).case;
+}
+
+function many<T>(length: number, make: (at: number) => T): T[] {
+  return Array.from({ length }, (_, at) => make(at));
+}
+
+/** Grids that have so many cells together: as many of 64 by 64 as fit, then single ones. */
+function gridsOf(cells: number): readonly ReturnType<typeof grid>[] {
+  const full = LIMITS.gridSide * LIMITS.gridSide;
+  const rest = cells % full;
+  const rows = Math.floor(rest / LIMITS.gridSide);
+  return [
+    ...many(Math.floor(cells / full), () => grid(LIMITS.gridSide, LIMITS.gridSide)),
+    ...(rows > 0 ? [grid(rows, LIMITS.gridSide)] : []),
+    ...many(rest % LIMITS.gridSide, () => grid(1, 1)),
+  ];
+}
+
+function leadOf(over: Partial<Lead>): CaseSheet {
+  return caseWith([{ ...SWITCH, ...over }]);
+}
+
+function seated(count: number): unknown {
+  const leads = many(Math.ceil(count / LIMITS.plugsPerLead), (at) => ({
+    ...SWITCH,
+    id: `lead-${at}`,
+    wires: [],
+    plugs: many(LIMITS.plugsPerLead, (n) => ({ ...SINGLE, id: `plug-${n}` })),
+  }));
+  const refs = leads.flatMap((lead) => lead.plugs.map((each) => ({ lead: lead.id, plug: each.id })));
+  const seats = refs.slice(0, count).map((ref) => ({ ...ref, connector: 'one', at: [0, 0], turn: 0 }));
+  return { ...bench([TINY], []), case: { ...caseWith([]), leads }, seats };
+}
+
+function wired(count: number): CaseSheet {
+  const wire = SWITCH.wires[0] ?? { from: 'part.a', to: 'plug.1', colour: 'black' };
+  const leads = Math.ceil(count / LIMITS.wiresPerLead);
+  return caseWith(
+    many(leads, (at) => ({
+      ...SWITCH,
+      id: `lead-${at}`,
+      wires: many(Math.min(LIMITS.wiresPerLead, count - at * LIMITS.wiresPerLead), () => wire),
+    })),
+  );
+}
+
+interface Case {
+  /** A document that has just so many. */
+  readonly make: (size: number) => unknown;
+  readonly path: string;
+  readonly expected: string;
+}
+
+/** One row for every limit that is about what a document holds. */
+const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
+  idLength: {
+    make: (size) => board([], { id: 'a'.repeat(size) }),
+    path: 'id',
+    expected: 'an id: up to 64 lower-case letters and digits, joined by single hyphens',
+  },
+  textLength: {
+    make: (size) => board([], { name: 'n'.repeat(size) }),
+    path: 'name',
+    expected: 'one line of 1 to 200 plain characters',
+  },
+  noteLength: {
+    make: (size) => board([], { notes: 'n'.repeat(size) }),
+    path: 'notes',
+    expected: 'a text of at most 10,000 plain characters',
+  },
+  gridSide: {
+    make: (size) => board([posts('one', grid(1, size))]),
+    path: 'connectors[0].grid.cols',
+    expected: 'a whole number from 1 to 64',
+  },
+  connectors: {
+    make: (size) => board(many(size, (at) => ({ ...TINY, id: `c-${at}` }))),
+    path: 'connectors',
+    expected: 'a list of at most 2,000 entries',
+  },
+  pins: {
+    make: (size) => board(gridsOf(size).map((each, at) => posts(`c-${at}`, each))),
+    path: 'connectors',
+    expected: 'at most 100,000 pins in all',
+  },
+  alternativesPerPin: {
+    make: (size) => {
+      const alternatives = many(size, () => ({
+        signal: 'ground' as const,
+        source: { kind: 'print' as const },
+      }));
+      return board([{ ...TINY, pins: [{ pin: '1', alternatives }] }]);
+    },
+    path: 'connectors[0].pins[0].alternatives',
+    expected: 'a list of at most 8 entries',
+  },
+  leads: {
+    make: (size) => caseWith(many(size, (at) => ({ ...SWITCH, id: `lead-${at}` }))),
+    path: 'leads',
+    expected: 'a list of at most 2,000 entries',
+  },
+  plugsPerLead: {
+    make: (size) =>
+      leadOf({
+        wires: [],
+        plugs: many(size, (at) => ({ ...SINGLE, id: `plug-${at}` })),
+      }),
+    path: 'leads[0].plugs',
+    expected: 'a list of 1 to 64 entries',
+  },
+  partsPerLead: {
+    make: (size) => leadOf({ wires: [], parts: many(size, (at) => ({ id: `part-${at}`, kind: 'fan' })) }),
+    path: 'leads[0].parts',
+    expected: 'a list of at most 64 entries',
+  },
+  wiresPerLead: {
+    make: (size) => leadOf({ wires: many(size, () => ({ from: 'part.a', to: 'plug.1', colour: 'red' })) }),
+    path: 'leads[0].wires',
+    expected: 'a list of at most 1,024 entries',
+  },
+  holes: {
+    make: (size) => caseWith(gridsOf(size).map((each, at) => partLead(`lead-${at}`, 'fan', each, {}))),
+    path: 'leads',
+    expected: 'at most 100,000 holes in all',
+  },
+  wires: { make: wired, path: 'leads', expected: 'at most 100,000 wires in all' },
+  seats: { make: seated, path: 'seats', expected: 'a list of at most 10,000 entries' },
+};
+
+/** Limits of the text, and of the answer: tested below and with the hostile files. */
+const OTHERS: readonly string[] = ['fileBytes', 'depth', 'problemsShown', 'problemsCounted'];
+
+describe('what a document may hold', () => {
+  it('is checked for every limit', () => {
+    expect([...Object.keys(HOLDS), ...OTHERS].sort()).toEqual(Object.keys(LIMITS).sort());
+  });
+
+  it.each(Object.entries(HOLDS))(
+    '%s: as many as the limit, and not one more',
+    (name, { make, ...problem }) => {
+      const limit = LIMITS[name as keyof typeof LIMITS];
+      expect(parseDocument(JSON.stringify(make(limit)))).toMatchObject({ ok: true });
+      expect(parseDocument(JSON.stringify(make(limit + 1)))).toMatchObject({
+        ok: false,
+        problem: { code: 'invalid', fields: [problem], more: 0 },
+      });
+    },
+  );
+
+  it('is a text of 32 MB, and not a letter more', () => {
+    const text = JSON.stringify(board([TINY]));
+    expect(parseDocument(text.padEnd(LIMITS.fileBytes))).toMatchObject({ ok: true });
+    expect(parseDocument(text.padEnd(LIMITS.fileBytes + 1))).toEqual({
+      ok: false,
+      problem: { code: 'too-large', bytes: LIMITS.fileBytes + 1, limitBytes: LIMITS.fileBytes },
+    });
+  });
+
+  it('is 64 levels of brackets, and not one more', () => {
+    const nested = (levels: number) => `${'['.repeat(levels)}${']'.repeat(levels)}`;
+    expect(parseDocument(nested(64))).toMatchObject({ problem: { code: 'not-ours' } });
+    expect(parseDocument(`\n${nested(65)}`)).toEqual({
+      ok: false,
+      problem: { code: 'too-deep', line: 2, limit: 64 },
+    });
+    const side = `${'[{"a":1},'.repeat(60)}0${']'.repeat(60)}`;
+    expect(parseDocument(side)).toMatchObject({ problem: { code: 'not-ours' } });
+  });
+});

@@ -1,0 +1,28 @@
+import { describe, expect, test } from 'vitest';
+import { bench } from '../harness';
+
+describe('no power switch on the board', () => {
+  // Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.2.2.4: the power switch on pins 6 and 8.
+  const board = bench().header('panel-2x5', 'panel');
+
+  test('the lead lies beside the board: a fault, told instead of a lead left over', () => {
+    const build = board.lead('power-switch-1x2', 'power');
+    expect(build.codes()).toEqual(['required-lead-missing']);
+    expect(build.finding('required-lead-missing')).toMatchObject({
+      severity: 'fault',
+      leads: ['power'],
+      pins: [{ connector: 'panel', pin: '6' }],
+      data: { plug: { lead: 'power', plug: 'plug' }, job: 'power-switch' },
+      remedies: [{ command: { name: 'seat-plug', args: { connector: 'panel', at: [0, 2] } } }],
+    });
+  });
+
+  test('no lead has a power switch: a doubt', () => {
+    expect(board.finding('required-lead-missing')).toMatchObject({ severity: 'doubt', leads: [] });
+  });
+
+  test('seated, or set aside on purpose, it is not missed', () => {
+    expect(board.lead('power-switch-1x2', 'power').seat('power', 'panel', '6').codes()).toEqual([]);
+    expect(board.lead('power-switch-1x2', 'power', { setAside: true }).codes()).toEqual([]);
+  });
+});

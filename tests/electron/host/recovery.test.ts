@@ -1,0 +1,166 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, onTestFinished, test } from 'vitest';
+import { CHANNELS } from '../../../boards/host';
+import { ownLife } from '../../../electron/host/process-life';
+import { bareBoard } from '../scratch';
+import { FAULTS, faultyDisk } from './faulty-disk';
+import { type Machine, makeMachine } from './machine';
+
+const SESSION = 'session-of-the-page';
+
+async function keep({ calls }: Machine, text: string, changes: number, session = SESSION) {
+  return CHANNELS.keepRecovery.output.parse(
+    await calls.keepRecovery({ session, handle: null, stamp: null, name: 'Bench three', text, changes }),
+  );
+}
+
+/** A copy as some other process left it. */
+async function keptBy(machine: Machine, owner: { readonly pid: number; readonly started: string | null }) {
+  await keep(machine, bareBoard('Unsaved'), 3);
+  const path = copyIn(machine);
+  const [header = '', ...body] = readFileSync(path, 'utf8').split('\n');
+  writeFileSync(path, [JSON.stringify({ ...JSON.parse(header), owner }), ...body].join('\n'));
+}
+
+const copyIn = ({ data }: Machine) => join(data, 'recovery', `${SESSION}.copy`);
+
+async function offersAfterRestart(machine: Machine) {
+  const next = makeMachine({ like: machine });
+  await next.calls.about();
+  return CHANNELS.listRecovery.output.parse(await next.calls.listRecovery());
+}
+
+async function textAfterRestart(machine: Machine): Promise<string | null> {
+  const read = await makeMachine({ like: machine }).calls.readRecovery({ id: SESSION });
+  return read.ok ? read.value.text : null;
+}
+
+function longProcess(): ChildProcess {
+  const child = spawn(process.execPath, ['-e', 'setTimeout(() => {}, 60_000)']);
+  onTestFinished(() => void child.kill('SIGKILL'));
+  return child;
+}
+
+test('Work that was not saved is offered at the next start, with its name, its changes and its file', async () => {
+  const machine = makeMachine();
+  const path = join(machine.home, 'b.build.json');
+  const handle = machine.host.handles.give(path);
+  const text = bareBoard('Unsaved Ω');
+  await machine.calls.keepRecovery({
+    session: SESSION,
+    handle,
+    stamp: 'as-it-was',
+    name: 'Bench three',
+    text,
+    changes: 7,
+  });
+  const [offer] = await offersAfterRestart(machine);
+  expect(offer).toMatchObject({ id: SESSION, name: 'Bench three', folder: machine.home, changes: 7 });
+  const next = makeMachine({ like: machine });
+  const read = CHANNELS.readRecovery.output.parse(await next.calls.readRecovery({ id: SESSION }));
+  if (!read.ok) throw new Error(read.problem.code);
+  expect(read.value).toMatchObject({ text, name: 'Bench three', stamp: 'as-it-was' });
+  expect(next.host.handles.pathOf(read.value.handle ?? '')).toBe(path);
+});
+
+test('Work that was saved, and its copy dropped, is not offered', async () => {
+  const machine = makeMachine();
+  await keep(machine, bareBoard('One'), 1);
+  await keep(machine, bareBoard('Two'), 2);
+  await machine.calls.dropRecovery({ id: SESSION });
+  expect(await offersAfterRestart(machine)).toEqual([]);
+  expect(readdirSync(join(machine.data, 'recovery'))).toEqual([]);
+});
+
+describe('A session that goes on is not taken for one that broke off', () => {
+  test('the page’s own', async () => {
+    const machine = makeMachine();
+    await keep(machine, bareBoard('x'), 1);
+    expect(await machine.calls.listRecovery()).toEqual([]);
+  });
+
+  test('but the one it had before it was loaded again is offered', async () => {
+    const machine = makeMachine();
+    await keep(machine, bareBoard('x'), 1);
+    await machine.calls.about();
+    expect(await machine.calls.listRecovery()).toHaveLength(1);
+  });
+
+  test('that of another program which runs', async () => {
+    const machine = makeMachine();
+    await keptBy(machine, { pid: longProcess().pid ?? 0, started: null });
+    expect(await offersAfterRestart(machine)).toEqual([]);
+  });
+
+  test('but that of one which has ended is offered', async () => {
+    const machine = makeMachine();
+    const child = longProcess();
+    child.kill('SIGKILL');
+    await once(child, 'exit');
+    await keptBy(machine, { pid: child.pid ?? 0, started: null });
+    expect(await offersAfterRestart(machine)).toHaveLength(1);
+  });
+
+  test.skipIf(ownLife().started === null)(
+    'and so is one whose number another program has by now',
+    async () => {
+      const machine = makeMachine();
+      await keptBy(machine, { pid: longProcess().pid ?? 0, started: '1' });
+      expect(await offersAfterRestart(machine)).toHaveLength(1);
+    },
+  );
+});
+
+describe('A copy that is not whole', () => {
+  test.each([0, 10, 100, 400])('cut off after %d bytes, the one before it is offered', async (bytes) => {
+    const machine = makeMachine();
+    await keep(machine, bareBoard('Before'), 1);
+    await keep(machine, bareBoard('Last'), 2);
+    truncateSync(copyIn(machine), bytes);
+    expect(await textAfterRestart(machine)).toBe(bareBoard('Before'));
+    expect(readdirSync(join(machine.data, 'recovery'))).toContain(`${SESSION}.copy.broken`);
+  });
+
+  test('with a letter changed, it is set aside and nothing is offered in its place', async () => {
+    const machine = makeMachine();
+    await keep(machine, bareBoard('Last'), 2);
+    const content = readFileSync(copyIn(machine), 'utf8');
+    writeFileSync(copyIn(machine), content.replace('Last', 'Lost'));
+    expect(await offersAfterRestart(machine)).toEqual([]);
+    expect(readFileSync(`${copyIn(machine)}.broken`, 'utf8')).toContain('Lost');
+  });
+
+  test('but of a newer program is left alone', async () => {
+    const machine = makeMachine();
+    await keep(machine, bareBoard('Last'), 2);
+    const newer = '{"format":"leadwright/recovery","version":2,"more":true}\nwork';
+    writeFileSync(copyIn(machine), newer);
+    expect(await offersAfterRestart(machine)).toEqual([]);
+    expect(readFileSync(copyIn(machine), 'utf8')).toBe(newer);
+  });
+});
+
+test('A disk that fails while a copy is kept never takes the copy before it away', {
+  timeout: 60_000,
+}, async () => {
+  const calm = faultyDisk({ at: Number.POSITIVE_INFINITY, fault: 'EIO', lasting: false });
+  await keep(makeMachine({ fs: calm }), bareBoard('x'), 1);
+  let cases = 0;
+  for (const fault of FAULTS) {
+    for (let at = 0; at < calm.log.length; at++) {
+      const machine = makeMachine();
+      await keep(machine, bareBoard('Before'), 1);
+      const kept = await keep(
+        makeMachine({ like: machine, fs: faultyDisk({ at, fault, lasting: true }) }),
+        bareBoard('Last'),
+        2,
+      );
+      expect(await textAfterRestart(machine)).toBe(bareBoard(kept.ok ? 'Last' : 'Before'));
+      cases++;
+    }
+  }
+  expect(cases).toBeGreaterThan(80);
+});

@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { farLabels, farLabelsNeeded } from '../../../renderer/canvas/drawing/far-labels';
+import { overlap } from '../../../renderer/canvas/scene/geometry';
+import { measureByTable } from '../../../renderer/canvas/scene/measure';
+import { sceneOf } from '../../../renderer/canvas/scene/scene-of';
+import { wiredBoard } from './wired-board';
+
+describe('seen from afar', () => {
+  it('connectors carry their print, and no two prints lie over each other', () => {
+    for (const seed of [1, 2, 3, 4, 5])
+      for (const scale of [2, 3, 5, 8]) {
+        const build = wiredBoard(seed, 40);
+        const scene = sceneOf(build, { view: build.view, measure: measureByTable });
+        const labels = farLabels(scene, scale);
+        expect(labels.map(({ text }) => text)).toEqual(scene.blocks.map(({ connector }) => connector.print));
+        for (const a of labels) {
+          for (const b of labels) expect(a !== b && overlap(a.box, b.box)).toBe(false);
+          for (const { shell } of scene.blocks) expect(overlap(a.box, shell)).toBe(false);
+        }
+      }
+  });
+
+  it('from near the titles themselves can be read', () => {
+    expect(farLabelsNeeded(3)).toBe(true);
+    expect(farLabelsNeeded(26)).toBe(false);
+  });
+});
