@@ -1,3 +1,4 @@
+import type { Volts } from '../base/units';
 import { junction, limitJunction } from './diode';
 import type { Equations, Junction } from './equations';
 import { solveDense } from './lu';
@@ -12,6 +13,9 @@ export const REST_SIEMENS = 1e-15;
  * step after squares what is left, and rounding in the linear solve is not much smaller.
  */
 const STILL_VOLTS = 1e-9;
+
+/** Nor does it count how the voltage of a junction wanders while its current is as good as none. */
+const STILL_AMPS = 1e-13;
 
 export interface Attempt {
   readonly solved: boolean;
@@ -53,12 +57,17 @@ export function newton(
     for (const [i, one] of junctions.entries()) {
       const wanted = across(values, one);
       const old = last[i] ?? 0;
-      if (!(Math.abs(wanted - old) <= STILL_VOLTS * (1 + Math.abs(old)))) moved = true;
+      moved ||= !isStill(one, wanted, old);
       last[i] = limitJunction(one.model, one.knee, wanted, old);
     }
     if (!moved) return { solved: values.every(Number.isFinite), values, steps: step };
   }
   return { solved: false, values, steps: STEP_LIMIT };
+}
+
+function isStill({ model, knee }: Junction, wanted: Volts, old: Volts): boolean {
+  if (Math.abs(wanted - old) <= STILL_VOLTS * (1 + Math.abs(old))) return true;
+  return Math.abs(junction(model, knee, wanted).amps - junction(model, knee, old).amps) <= STILL_AMPS;
 }
 
 function stampJunction(
