@@ -14,7 +14,7 @@ export const REST_SIEMENS = 1e-15;
  */
 const STILL_VOLTS = 1e-9;
 
-/** Nor does it count how the voltage of a junction wanders while its current is as good as none. */
+/** Nor does it count how the voltage of a junction wanders while its current is what the tangent foresaw. */
 const STILL_AMPS = 1e-13;
 
 export interface Attempt {
@@ -67,7 +67,9 @@ export function newton(
 
 function isStill({ model, knee }: Junction, wanted: Volts, old: Volts): boolean {
   if (Math.abs(wanted - old) <= STILL_VOLTS * (1 + Math.abs(old))) return true;
-  return Math.abs(junction(model, knee, wanted).amps - junction(model, knee, old).amps) <= STILL_AMPS;
+  const tangent = junction(model, knee, old);
+  const foreseen = tangent.amps + tangent.siemens * (wanted - old);
+  return Math.abs(junction(model, knee, wanted).amps - foreseen) <= STILL_AMPS;
 }
 
 function stampJunction(
