@@ -44,7 +44,8 @@ async function openInElectron(binary) {
   const began = Date.now();
   const args = [ROOT, ...(asked.smoke ? ['--smoke'] : []), '--', ...files];
   const code = await new Promise((resolve) => {
-    const child = spawn(binary, args, { stdio: 'inherit' });
+    const { ELECTRON_RUN_AS_NODE: _, ...env } = process.env;
+    const child = spawn(binary, args, { stdio: 'inherit', env });
     child.once('error', () => resolve(1));
     child.once('exit', resolve);
   });
@@ -69,6 +70,7 @@ async function openInBrowser() {
   const window = openBrowserWindow(browser, door.startUrl(), { headless: asked.smoke });
   if (asked.smoke) return smoke(door, window);
   console.log('Leadwright is open in a browser window. Closing the window ends it.');
+  for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, window.close);
   await window.closed;
   return leave(door, null, 0);
 }
