@@ -36,7 +36,7 @@ export function useEditor<T>(select: (editor: Editor) => T): T {
 }
 
 /** The open document, in views that are only shown while there is one. */
-export function useOpen(): OpenBuild {
+function useOpen(): OpenBuild {
   const open = useEditor((editor) => editor.open);
   if (open === null) throw new Error('Nothing is open');
   return open;

@@ -7,7 +7,7 @@ import { jobAt, type OnPin } from './seated-part';
  * What lies between two pins that something joins, as far as their signals tell. This is the seam for
  * currents: a rule asks here, and says "would" without a number, until a circuit answers instead.
  */
-export type Across<P extends OnPin = OnPin> =
+type Across<P extends OnPin = OnPin> =
   | {
       readonly kind: 'supply-and-ground' | 'supply-and-signal' | 'two-supplies';
       readonly volts: Volts;

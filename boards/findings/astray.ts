@@ -6,7 +6,7 @@ import type { SeatedPart } from './seated-part';
  * The three ways of lying on wrong pins, one of them for every part that does: its pair split between
  * functions, on pins of its own job but not the right ones, or on the pins of something else.
  */
-export type Astray =
+type Astray =
   | { readonly kind: 'pair-split'; readonly jobs: readonly Job[] }
   | { readonly kind: 'wrong-pins' }
   | { readonly kind: 'wrong-function' };

@@ -5,7 +5,7 @@ import { across } from './across';
 import { isLed, isSwitch, jobAt, type Leg, pairOf, type SeatedPart } from './seated-part';
 
 /** How the wires of a part lie, judged by signals alone. */
-export type Placement = 'right' | 'reversed' | 'ports-mixed' | 'wrong';
+type Placement = 'right' | 'reversed' | 'ports-mixed' | 'wrong';
 
 /**
  * The verdict on the wires that lie on pins of known meaning. Unknown pins are no evidence either way,
@@ -17,7 +17,7 @@ export const placementOf = byIdentity((part: SeatedPart): Placement => {
 });
 
 /** The wires of a part on pins whose meaning the sheet gives. */
-export function knownLegs({ legs }: SeatedPart): readonly Leg[] {
+function knownLegs({ legs }: SeatedPart): readonly Leg[] {
   return legs.filter(({ id }) => id !== 'unknown');
 }
 

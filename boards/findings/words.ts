@@ -12,7 +12,7 @@ const WORDS: WordsFor<FindingCode> = { ...SEAT_WORDS, ...PANEL_WORDS, ...PORT_WO
 const SOURCES = new Map(RULES.map(({ id, source }) => [id, source]));
 
 /** A finding as it is told to people. */
-export interface FindingWords extends Said {
+interface FindingWords extends Said {
   /** The published document it rests on, or that there is none. */
   readonly source: string;
 }

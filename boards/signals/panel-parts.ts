@@ -63,7 +63,7 @@ export const PANEL_PARTS = [
     source: PANEL,
     terminals: [
       terminal('first', 'first colour', 'power-led-feed'),
-      terminal('second', 'second colour', 'power-led-sink'),
+      terminal('second', 'second colour', 'power-led-sink', 'ground'),
     ],
   },
   {

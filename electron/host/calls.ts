@@ -1,8 +1,10 @@
 import { basename } from 'node:path';
 import { documentCalls } from './document-calls';
+import { isThere } from './file-system';
 import { folderCalls } from './folder-calls';
 import type { Host } from './host';
 import type { HostCalls } from './host-calls';
+import { isDocumentName } from './new-name';
 import { recoveryCalls } from './recovery-calls';
 
 /** The handlers of a machine: what its doors share, and what they do differently. */
@@ -24,10 +26,13 @@ export function hostCalls(host: Host): HostCalls {
       const path = await door.chooseOpen();
       return path === null ? null : handles.give(path);
     },
-    chooseSave: async ({ suggested }) => {
-      const path = await door.chooseSave(suggested);
-      // The system's dialog has already asked whether to replace a file that is there.
-      return path === null ? null : { handle: handles.give(path), name: basename(path), exists: false };
+    chooseSave: async ({ suggested, kind }) => {
+      const chosen = await door.chooseSave(suggested);
+      if (chosen === null) return null;
+      const path = isDocumentName(chosen) ? chosen : `${chosen}.${kind}.json`;
+      // The system's dialog has asked whether to replace a file of the chosen name, and knows no other.
+      const exists = path !== chosen && (await isThere(host.fs, path));
+      return { handle: handles.give(path), name: basename(path), exists };
     },
     readSettings: async () => {
       const chosen = await settings.read();

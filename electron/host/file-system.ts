@@ -88,6 +88,15 @@ const READ = constants.O_RDONLY | (constants.O_NONBLOCK ?? 0);
 const WRITE = constants.O_WRONLY | (constants.O_NONBLOCK ?? 0);
 const CREATE = constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL;
 
+/** Whether there is a file that can be looked at; for any failure, there is none. */
+export async function isThere(fs: FileSystem, path: string): Promise<boolean> {
+  try {
+    return (await fs.facts(path)).kind === 'file';
+  } catch {
+    return false;
+  }
+}
+
 /** The real disk. */
 export const DISK: FileSystem = {
   openToRead: (path) => opened(path, READ),

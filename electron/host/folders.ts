@@ -2,6 +2,7 @@ import { basename, dirname, join } from 'node:path';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { ReadProblem } from '../../boards/host';
 import type { FileSystem, FolderEntry } from './file-system';
+import { isDocumentName } from './new-name';
 import { readProblemOf } from './read-file';
 
 interface ListedEntry {
@@ -43,10 +44,6 @@ export function crumbsOf(path: string): readonly string[] {
 function isCandidate({ name, kind }: FolderEntry): boolean {
   if (name.startsWith('.') || kind === 'special') return false;
   return kind !== 'file' || isDocumentName(name);
-}
-
-function isDocumentName(name: string): boolean {
-  return name.toLowerCase().endsWith('.json');
 }
 
 async function look(fs: FileSystem, folder: string, { name }: FolderEntry): Promise<ListedEntry | null> {

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { z } from 'zod';
-import type { FileSystem } from './file-system';
+import { type FileSystem, isThere } from './file-system';
 import { keptFile } from './kept-file';
 
 const RECENT_LIMIT = 10;
@@ -29,12 +29,4 @@ export function recentFiles(fs: FileSystem, folder: string): RecentFiles {
     forget: (path) => kept.change(without(path)),
     forgetAll: () => kept.change(() => []),
   };
-}
-
-async function isThere(fs: FileSystem, path: string): Promise<boolean> {
-  try {
-    return (await fs.facts(path)).kind === 'file';
-  } catch {
-    return false;
-  }
 }

@@ -78,7 +78,7 @@ async function use(workbench: Workbench, read: ReadDocument | null): Promise<voi
 }
 
 /** Puts a build that was read on the bench, when what lies there may go. */
-export async function openBuild(workbench: Workbench, build: Build, file: BuildFile): Promise<void> {
+async function openBuild(workbench: Workbench, build: Build, file: BuildFile): Promise<void> {
   if (!(await mayLeave(workbench))) return;
   workbench.recovery.begin();
   workbench.session.getState().select({ kind: 'nothing' });

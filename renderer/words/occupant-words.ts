@@ -20,7 +20,7 @@ export function pinKey({ connector, pin }: PinRef): string {
 }
 
 /** The wires that touch a pin. */
-export function jointsAt(build: Build, pin: PinRef): readonly Joint[] {
+function jointsAt(build: Build, pin: PinRef): readonly Joint[] {
   return jointsByPin(build).get(pinKey(pin)) ?? [];
 }
 

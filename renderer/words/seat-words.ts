@@ -5,7 +5,6 @@ import { connectorName } from '../../boards/document/names';
 import type { Landing } from '../../boards/fit/fit';
 import { landingsOf } from '../../boards/fit/landing';
 import { signalOf } from '../../boards/signals/signals';
-import { shapeWords } from './plug-words';
 
 /** How many pins are still told one by one. */
 const FEW_PINS = 6;
@@ -62,11 +61,4 @@ export function turnWords(turn: Seat['turn']): string {
     case 270:
       return 'turned a quarter to the left';
   }
-}
-
-/** "2 × 5, front panel header": what a connector is, in a line. */
-export function connectorWords(build: Build, id: string): string {
-  const connector = connectorOf(build.board, id);
-  if (connector === undefined) return '';
-  return `${connector.title}, ${shapeWords(connector)}`;
 }

@@ -1,3 +1,5 @@
+import type { PartKind } from '../../signals/part-kind';
+import { signalOf } from '../../signals/signals';
 import { atPart, partOnPins } from '../about';
 import { across } from '../across';
 import type { FindingOf } from '../finding';
@@ -20,7 +22,10 @@ export const ledAlwaysLit: Rule<'led-always-lit'> = {
       const pair = pairOf(part);
       if (!pair || !isLed(part.kind)) return [];
       const found = across(...pair);
-      if (found.kind !== 'feed-and-ground' || found.high !== pair[0] || isOwnReturn(pair[1])) return [];
+      if (found.kind !== 'feed-and-ground') return [];
+      const { high } = found;
+      const low = pair[0] === high ? pair[1] : pair[0];
+      if (!conducts(part.kind, high, pair[0]) || isOwnReturn(part.kind, high, low)) return [];
       return [
         {
           code: 'led-always-lit',
@@ -33,10 +38,16 @@ export const ledAlwaysLit: Rule<'led-always-lit'> = {
     }),
 };
 
-/** Ground is an LED's own return where it wants one and the header has no switched pin for it. */
-function isOwnReturn({ joint, id, terminal }: Leg): boolean {
-  const switched = joint.connector.pins.some(
-    ({ signal }) => signal !== undefined && signal !== 'ground' && terminal.wants.includes(signal),
+/** An LED conducts from its + only; a two-colour one both ways, in either colour. */
+function conducts(kind: PartKind, high: Leg, plus: Leg): boolean {
+  return high === plus || kind.reversed === 'other-colour';
+}
+
+/** Ground is an LED's own return where it wants one, and the header of its feed has no switched pin for it. */
+function isOwnReturn(kind: PartKind, high: Leg, low: Leg): boolean {
+  const wanted = kind.terminals.flatMap(({ wants }) => wants);
+  const switched = high.joint.connector.pins.some(
+    ({ signal }) => signal !== undefined && wanted.includes(signal) && signalOf(signal).nature === 'sink',
   );
-  return terminal.wants.includes(id) && !switched;
+  return wanted.includes(low.id) && !switched;
 }

@@ -6,7 +6,7 @@ import type { Meeting, PartOnPins } from '../finding-data';
 import { kindOfPart, pinWithJob, plugText, unbroken } from './names';
 
 /** A finding about some wires of a part. */
-export interface OfPart {
+interface OfPart {
   readonly leads: readonly string[];
   readonly data: PartOnPins;
 }

@@ -1,4 +1,4 @@
-import { centreOf, type Rect } from '../scene/geometry';
+import { centreOf, grown, legsOf, type Rect } from '../scene/geometry';
 import { measureByTable } from '../scene/measure';
 import { rectBuckets } from '../scene/rect-buckets';
 import type { Scene } from '../scene/scene';
@@ -6,6 +6,8 @@ import { SIZES } from '../scene/sizes';
 import { drawText, type Pen } from './pen';
 
 const LABEL_PX = 13;
+/** As far as a severity sign may stand out over its flag. */
+const SIGN_PX = 4;
 
 /** From afar titles are too small to read: connectors carry their print in type of a fixed size on the screen. */
 export function farLabelsNeeded(scale: number): boolean {
@@ -35,12 +37,19 @@ export function farLabelsOf(scene: Scene, scale: number): readonly FarLabel[] {
 }
 
 /** Labels above, below or beside each connector, wherever nothing stands yet; left out where all is taken. */
-export function farLabels({ blocks, plugs, flags }: Scene, scale: number): readonly FarLabel[] {
+export function farLabels(
+  { blocks, plugs, flags, wires, sleeves }: Scene,
+  scale: number,
+): readonly FarLabel[] {
   const sizeMm = LABEL_PX / scale;
   const taken = rectBuckets<unknown>();
   for (const block of blocks) taken.add(block.shell, block);
   for (const plug of plugs) taken.add(plug.body, plug);
-  if (wiresNeeded(scale)) for (const flag of flags) taken.add(flag.box, flag);
+  if (wiresNeeded(scale)) {
+    for (const { box } of flags) taken.add(grown(box, SIGN_PX / scale), box);
+    for (const { path, width: across } of [...wires, ...sleeves])
+      for (const leg of legsOf(path, across)) taken.add(leg, leg);
+  }
   return blocks.flatMap((block) => {
     const text = block.connector.print;
     const width = measureByTable(text, sizeMm, 'strong');

@@ -203,6 +203,19 @@ describe('Calls', () => {
     expect(await call('chooseOpen')).toBeNull();
   });
 
+  test('a name chosen without an ending is given one, and then it is told whether it is taken', async () => {
+    const { call, folder } = await start();
+    const place = () => call('chooseSave', { suggested: 'Bench.build.json', kind: 'build' });
+    recorded.dialogs.save = join(folder, 'bench');
+    expect(await place()).toMatchObject({ name: 'bench.build.json', exists: false });
+    writeFileSync(join(folder, 'bench.build.json'), '');
+    expect(await place()).toMatchObject({ name: 'bench.build.json', exists: true });
+    recorded.dialogs.save = join(folder, 'bench.build.json');
+    expect(await place()).toMatchObject({ name: 'bench.build.json', exists: false });
+    recorded.dialogs.save = '';
+    expect(await place()).toBeNull();
+  });
+
   test('a chosen theme is taken on by the parts that are not the page’s', async () => {
     const { call } = await start();
     await call('writeSettings', { theme: 'dark', largeType: false });

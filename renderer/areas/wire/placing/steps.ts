@@ -53,6 +53,9 @@ function touches(connector: Connector, plug: Plug, seat: Seat): boolean {
   );
 }
 
+/** How far aside something may lie and still be "that way". */
+const WIDEST = 2;
+
 /** The nearest position of another connector; straight ahead counts more than near. */
 function nearestThatWay(build: Build, seat: Seat, from: Connector, along: Point): Seat | undefined {
   const here = cellCentre(from, seat.at);
@@ -64,8 +67,9 @@ function nearestThatWay(build: Build, seat: Seat, from: Connector, along: Point)
       const dx = there.xMm - here.xMm;
       const dy = there.yMm - here.yMm;
       const ahead = dx * along.xMm + dy * along.yMm;
-      const cost = ahead + 2 * (Math.abs(dx * along.yMm) + Math.abs(dy * along.xMm));
-      if (ahead <= 0 || (best && best.cost <= cost)) continue;
+      const aside = Math.abs(dx * along.yMm) + Math.abs(dy * along.xMm);
+      const cost = ahead + 2 * aside;
+      if (ahead <= 0 || aside > WIDEST * ahead || (best && best.cost <= cost)) continue;
       best = { seat: { ...seat, connector: connector.id, at: [cell[0], cell[1]] }, cost };
     }
   }

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Lead } from '../../../../boards/document/lead';
+import { singleRow } from '../../../../boards/library/grids';
+import { plug } from '../../../../boards/library/plug-and-wires';
 import { bench } from '../harness';
 
 describe('an LED from its feed to plain ground', () => {
@@ -33,5 +35,40 @@ describe('an LED from its feed to plain ground', () => {
       .lead('power-led-1x3', 'power')
       .seat('power', 'pled', '1');
     expect(old.codes()).toEqual([]);
+  });
+
+  test('ground of another header is no better, with two single plugs', () => {
+    const build = board
+      .header('usb2-2x5', 'usb')
+      .lead('power-led-singles', 'power')
+      .seat('power', 'panel', '2', { plug: 'plus' })
+      .seat('power', 'usb', '7', { plug: 'minus' });
+    expect(build.codes('power')).toEqual(['led-always-lit']);
+  });
+
+  test('a two-colour LED conducts both ways', () => {
+    // Drawn as an anti-parallel pair in a public note on another maker's panel (read in secondary).
+    const two = board.lead('two-colour-power-led-1x2', 'power', {
+      plugs: [plug('plug', 'POWER LED', singleRow(4))],
+      wires: [
+        { from: 'led.first', to: 'plug.4', colour: 'green' },
+        { from: 'led.second', to: 'plug.1', colour: 'yellow' },
+      ],
+    });
+    expect(two.seat('power', 'panel', '2').codes('power')).toContain('led-always-lit');
+  });
+
+  test('a two-colour LED where ground is the return shows one colour, either way round', () => {
+    const old = bench()
+      .header('power-led-key-lock-1x5', 'pled')
+      .lead('two-colour-power-led-1x2', 'power', {
+        plugs: [plug('plug', 'POWER LED', singleRow(3))],
+        wires: [
+          { from: 'led.first', to: 'plug.1', colour: 'green' },
+          { from: 'led.second', to: 'plug.3', colour: 'yellow' },
+        ],
+      });
+    expect(old.seat('power', 'pled', '1').codes()).toEqual([]);
+    expect(old.seat('power', 'pled', '3', { turn: 180 }).codes()).toEqual(['reversed']);
   });
 });

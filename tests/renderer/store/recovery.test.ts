@@ -1,0 +1,88 @@
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { LEAST_BETWEEN_MS, REST_MS } from '../../../renderer/store/recovery';
+import { bench, POWER_SWITCH } from '../stand-in';
+
+const takeOff = { name: 'unseat-plug', args: POWER_SWITCH } as const;
+const rename = (name: string) => ({ name: 'rename-build', args: { name } }) as const;
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
+describe('the recovery copy', () => {
+  test('is written a second after the last edit, with the file it began from', async () => {
+    const b = bench();
+    b.run(takeOff);
+    await vi.advanceTimersByTimeAsync(REST_MS - 1);
+    expect(b.host.copies.size).toBe(0);
+    await vi.advanceTimersByTimeAsync(1);
+    expect([...b.host.copies.values()]).toMatchObject([{ changes: 1, name: 'demo', stamp: 'stamp-0' }]);
+  });
+
+  test('waits for a pause while one edit follows another', async () => {
+    const b = bench();
+    b.run(rename('a'));
+    await vi.advanceTimersByTimeAsync(REST_MS / 2);
+    b.run(rename('b'));
+    await vi.advanceTimersByTimeAsync(REST_MS / 2);
+    expect(b.host.copies.size).toBe(0);
+  });
+
+  test('is not written again before five seconds have passed', async () => {
+    const b = bench();
+    b.run(rename('a'));
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    b.run(rename('b'));
+    await vi.advanceTimersByTimeAsync(LEAST_BETWEEN_MS - 1);
+    expect([...b.host.copies.values()]).toMatchObject([{ changes: 1 }]);
+    await vi.advanceTimersByTimeAsync(1);
+    expect([...b.host.copies.values()]).toMatchObject([{ changes: 2 }]);
+  });
+
+  test('goes when everything is undone', async () => {
+    const b = bench();
+    b.run(takeOff);
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    b.editor.getState().undo();
+    await vi.advanceTimersByTimeAsync(0);
+    expect(b.host.copies.size).toBe(0);
+  });
+
+  test('has a name of its own for each document, and the former one goes', async () => {
+    const b = bench();
+    b.run(takeOff);
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    const [first] = b.host.copies.keys();
+    b.recovery.begin();
+    b.run(rename('c'));
+    await vi.advanceTimersByTimeAsync(LEAST_BETWEEN_MS);
+    expect([...b.host.copies.keys()]).not.toContain(first);
+    expect(b.host.copies.size).toBe(1);
+  });
+
+  test('that was taken up again stays until it is saved', async () => {
+    const b = bench();
+    b.run(takeOff);
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    const [id = ''] = b.host.copies.keys();
+    const { file } = b.editor.getState().open ?? { file: null };
+    if (!file) throw new Error('Nothing is open');
+    const build = b.build();
+    b.recovery.begin();
+    await vi.advanceTimersByTimeAsync(0);
+    b.host.copies.set(id, { session: id, handle: null, stamp: null, name: 'demo', text: '{}', changes: 1 });
+    b.recovery.begin(id);
+    b.editor.getState().load(build, file, null);
+    await vi.advanceTimersByTimeAsync(LEAST_BETWEEN_MS);
+    expect([...b.host.copies.keys()]).toEqual([id]);
+    b.editor.getState().markSaved(build, file);
+    await vi.advanceTimersByTimeAsync(0);
+    expect(b.host.copies.size).toBe(0);
+  });
+
+  test('is written at once when a bug stops the window', async () => {
+    const b = bench();
+    b.run(takeOff);
+    await b.recovery.keepNow();
+    expect(b.host.copies.size).toBe(1);
+  });
+});
