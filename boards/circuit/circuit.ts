@@ -1,6 +1,8 @@
+import { byIdentity } from '../base/by-identity';
 import type { Amps, Volts } from '../base/units';
 import type { Build } from '../document/build';
-import type { Joint } from '../fit/joints';
+import { jointsOf } from '../fit/joints';
+import { wiringOf } from '../fit/seated-plug';
 import type { Corner } from './corner';
 import { GROUND, type NodeName } from './device';
 import { type Element, elementsOf } from './elements';
@@ -11,6 +13,8 @@ import type { Solution } from './solve';
 /** A seated build as a circuit: asked, it solves; asked again, it remembers. */
 export interface Circuit {
   readonly elements: readonly Element[];
+  /** A pin, wire or part by its name; undefined where no seated plug touches it. */
+  readonly element: (id: string) => Element | undefined;
   /** Against ground; undefined for a node that nothing of the build touches, or that floats. */
   readonly volts: (node: NodeName, state: MachineState, corner: Corner) => Volts | undefined;
   /** From a to b through a device of an element; 0 where there is none in that state. */
@@ -21,9 +25,9 @@ export interface Circuit {
   readonly statesOf: (element: string) => readonly MachineState[];
 }
 
-/** The circuit of a build, from what its seated plugs touch. */
-export function circuitOf(build: Build, joints: readonly Joint[]): Circuit {
-  const elements = elementsOf(build, joints);
+/** The circuit of a build, from what its seated plugs touch; kept while the wiring stays the same. */
+export const circuitOf = byIdentity((build: Build): Circuit => {
+  const elements = elementsOf(build, jointsOf(build));
   const byNode = new Map<NodeName, SolvedGroup>();
   const byElement = new Map<string, SolvedGroup>();
   for (const group of groupsOf(elements)) {
@@ -33,8 +37,10 @@ export function circuitOf(build: Build, joints: readonly Joint[]): Circuit {
       for (const node of element.nodes) byNode.set(node, solver);
     }
   }
+  const byId = new Map(elements.map((element) => [element.id, element]));
   return {
     elements,
+    element: (id) => byId.get(id),
     volts: (node, state, corner) => {
       if (node === GROUND) return 0;
       const solution = byNode.get(node)?.solution(state, corner);
@@ -45,4 +51,4 @@ export function circuitOf(build: Build, joints: readonly Joint[]): Circuit {
     statesOf: (element) => byElement.get(element)?.states ?? [],
     solution: (element, state, corner) => byElement.get(element)?.solution(state, corner),
   };
-}
+}, wiringOf);

@@ -67,13 +67,14 @@ export function netlistOf(elements: readonly Element[], state: MachineState, cor
 
 function pinElement(node: NodeName, pin: Pin): Element {
   const stub = STUBS[pin.signal ?? 'unknown'];
+  const stated = new Map(pin.values?.map(({ parameter, value }) => [parameter, value]));
   const busy = stub.some((element) => element.kind === 'pulls-low' && element.when === 'drive-busy');
   return {
     id: node,
     nodes: [node],
     factors: busy ? ['drive'] : [],
     devices: (state, corner) => {
-      const valueIn: ValueIn = (id) => parameterAt(id, corner.board);
+      const valueIn: ValueIn = (id) => stated.get(id) ?? parameterAt(id, corner.board);
       return stub.flatMap((element, i) => pinDevices(element, `${node}#${i}`, node, state, valueIn));
     },
   };

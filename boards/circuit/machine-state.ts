@@ -24,6 +24,11 @@ export const ALL_STATES: readonly MachineState[] = SUPPLY_STATES.flatMap((supply
   ),
 );
 
+/** Plugged in and off, nothing touched: before the button is pressed. */
+export const RESTING: MachineState = { supply: 'standby', held: [], drive: 'idle', attached: false };
+export const RUNNING: MachineState = { ...RESTING, supply: 'running' };
+export const BUSY: MachineState = { ...RUNNING, drive: 'busy' };
+
 /** A name for a state that is the same for equal states. */
 export function stateKey({ supply, held, drive, attached }: MachineState): string {
   return `${supply}/${held.join('+')}/${drive}/${attached ? 'attached' : 'empty'}`;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { PARAMETER_IDS } from '../signals/parameters';
 import { JOBS } from '../signals/signal';
 import { SIGNAL_IDS } from '../signals/signals';
 import { GridZ } from './grid';
@@ -30,6 +31,11 @@ export const PinZ = z.strictObject({
   name: LineZ.optional(),
   source: SourceZ.optional(),
   confidence: ConfidenceZ.optional(),
+  /** What was measured or read about the circuit behind it; takes the place of the usual range. */
+  values: z
+    .array(z.strictObject({ parameter: z.enum(PARAMETER_IDS), value: z.number() }))
+    .max(LIMITS.valuesPerPin)
+    .optional(),
   /** What other sources say of the same pin; both are kept. */
   alternatives: z
     .array(z.strictObject({ signal: SignalIdZ, channel: ChannelZ.optional(), source: SourceZ }))

@@ -19,6 +19,7 @@ export const LIMITS = {
   wires: 100_000,
   seats: 10_000,
   alternativesPerPin: 8,
+  valuesPerPin: 8,
   problemsShown: 20,
   /** Where counting stops: a file with more is not read on. */
   problemsCounted: 1_000,

@@ -1,4 +1,5 @@
 import { byIdentity } from '../base/by-identity';
+import { type Circuit, circuitOf } from '../circuit/circuit';
 import type { Build, Seat } from '../document/build';
 import type { Lead, Plug } from '../document/lead';
 import { leadsOf, type PlugRef } from '../document/lookup';
@@ -32,6 +33,8 @@ export interface CheckContext {
   readonly loose: readonly LoosePlug[];
   readonly parts: readonly SeatedPart[];
   readonly joints: readonly Joint[];
+  /** What would flow; solved only as far as it is asked. */
+  readonly circuit: Circuit;
   /** Where a plug would be right and could be put now, best first. */
   readonly properSeats: (ref: PlugRef) => readonly Seat[];
   /** Where a plug would be right if every other plug were off. */
@@ -51,6 +54,7 @@ export function contextOf(build: Build): CheckContext {
   return {
     build,
     joints,
+    circuit: circuitOf(build),
     parts,
     plugs: wired.map(({ seated, joints: own }) => ({
       ...seated,

@@ -1,4 +1,5 @@
-import type { Volts } from '../base/units';
+import type { Amps, Volts } from '../base/units';
+import type { Span } from '../circuit/corner';
 import type { Side } from '../document/connector';
 import type { PinRef, PlugRef } from '../document/lookup';
 import type { FitRefusal } from '../fit/fit';
@@ -53,9 +54,28 @@ export interface FindingData {
   readonly 'ac97-on-hd-audio': PlugOnConnector & { readonly presenceGrounded: boolean };
 
   /** "other" is the pin's signal that the supply would reach through the part. */
-  readonly 'supply-joined': PartOnPins & { readonly volts: Volts; readonly other: SignalId };
-  readonly 'led-across-supply': PartOnPins & { readonly volts: Volts; readonly lit: boolean };
-  readonly 'supply-reversed': PartOnPins & { readonly volts: Volts };
+  /** The most that would flow through the part, and what each of its wires would turn into heat then. */
+  readonly 'supply-joined': PartOnPins & {
+    readonly volts: Volts;
+    readonly other: SignalId;
+    readonly amps: Amps;
+    readonly watts: number;
+    /** Where a resettable fuse is behind the supply and would trip: the usual current for that. */
+    readonly tripAmps?: Amps;
+  };
+  /** Through it the right way round, or across it backwards. */
+  readonly 'led-across-supply': PartOnPins & {
+    readonly volts: Volts;
+    readonly amps: Span;
+    readonly reverseVolts: Volts;
+  };
+  /** What would arrive at the empty socket, plus against ground. */
+  readonly 'supply-reversed': PartOnPins & {
+    readonly volts: Volts;
+    readonly arrives: Span;
+    /** Once something is plugged in. */
+    readonly tripAmps?: Amps;
+  };
   readonly 'supply-on-wire': PartOnPins & { readonly volts: Volts };
   readonly 'fan-supply-on-signal': PartOnPins & { readonly volts: Volts };
   readonly 'fan-unpowered': PartOnPins;
@@ -63,16 +83,23 @@ export interface FindingData {
   /** A cable with a plug at both ends joins two pins that must not meet. */
   readonly 'pins-joined': { readonly first: Meeting; readonly second: Meeting };
 
-  readonly 'input-held': PartOnPins & { readonly job: Job };
+  /** What the input would be held at with no button pressed; certain when every board reads that as low. */
+  readonly 'input-held': PartOnPins & { readonly job: Job; readonly volts: Span; readonly certain: boolean };
   readonly 'on-clear-settings': PartOnPins;
-  readonly 'led-on-input': PartOnPins & { readonly job: Job };
-  readonly 'led-always-lit': PartOnPins;
+  readonly 'led-always-lit': PartOnPins & { readonly amps: Span };
+  /** On its own pins, but the usual resistors of boards reach from bright to dim or dark. */
+  readonly 'led-depends': PartOnPins & { readonly amps: Span; readonly least: 'dim' | 'dark' };
+  readonly 'standby-overload': { readonly amps: Amps; readonly mostAmps: Amps; readonly ports: number };
 
   readonly 'switches-exchanged': { readonly power: PlugRef; readonly reset: PlugRef };
   readonly 'places-exchanged': { readonly first: PlugRef; readonly second: PlugRef };
   /** The right seat lies one cell towards that side of the unturned connector. */
   readonly shifted: PlugOnConnector & { readonly toward: Side };
-  readonly reversed: PartOnPins & { readonly effect: 'dark' | 'dead' | 'other-colour' | 'harm' };
+  /** What an LED would have across it backwards; 0 for other parts. */
+  readonly reversed: PartOnPins & {
+    readonly effect: 'dark' | 'dead' | 'other-colour' | 'harm';
+    readonly reverseVolts: Volts;
+  };
   /** "acts" is the job the part would do there, where it would do one. */
   readonly 'pair-split': PartOnPins & { readonly jobs: readonly Job[]; readonly acts?: Job };
   readonly 'ports-mixed': PartOnPins & { readonly channels: readonly string[] };

@@ -244,6 +244,8 @@ export const PARAMETERS: ReadonlyMap<ParameterId, Parameter> = new Map(
   ]),
 );
 
+export const PARAMETER_IDS: readonly ParameterId[] = ROWS.map(([id]) => id);
+
 /** Which end of a range is meant: the usual value, or the one that lets most or least current flow. */
 export type RangeEnd = 'usual' | 'strong' | 'weak';
 

@@ -7,6 +7,7 @@ import { type Span, spanOf } from '../corner';
 import { leadNode, partDeviceId } from '../elements';
 import type { MachineState } from '../machine-state';
 import { type GlowSpan, glowSpan } from './glow';
+import { voltsBetween } from './volts-between';
 
 /** An LED of a seated lead: what it shows in a state, and what is across it when it is dark. */
 export interface Lamp {
@@ -27,36 +28,34 @@ const LEGS: Partial<Record<Part['kind'], readonly [string, string]>> = {
   'two-colour-power-led': ['first', 'second'],
 };
 
+/** The LED that a part of a lead is; undefined where it is none or no plug of it is seated. */
+export function lampOf(circuit: Circuit, lead: string, part: Part): Lamp | undefined {
+  const element = partDeviceId(lead, part.id);
+  const legs = LEGS[part.kind];
+  if (!legs || !circuit.element(element)) return undefined;
+  const through = (device: string, state: MachineState): Span =>
+    spanOf((corner) => circuit.amps(element, device, state, corner));
+  const [plus, minus] = legs.map((leg) => leadNode(lead, `${part.id}.${leg}`));
+  return {
+    lead,
+    part: part.id,
+    kind: part.kind,
+    glow: (state) => glowSpan(through(element, state)),
+    otherGlow:
+      part.kind === 'two-colour-power-led'
+        ? (state) => glowSpan(through(`${element}.other`, state))
+        : undefined,
+    reverseVolts: (state) => Math.max(0, -(voltsBetween(circuit, plus, minus, state)?.low ?? 0)),
+  };
+}
+
+/** What an LED shows in a state, in whichever of its colours is the brighter. */
+export function brighterGlow(lamp: Lamp, state: MachineState): GlowSpan {
+  const [one, other] = [lamp.glow(state), lamp.otherGlow?.(state)];
+  return other && other.amps.usual > one.amps.usual ? other : one;
+}
+
 /** Every LED that some seated plug touches. */
 export function lampsOf(build: Build, circuit: Circuit): readonly Lamp[] {
-  const present = new Set(circuit.elements.map(({ id }) => id));
-  return leadsOf(build).flatMap((lead) =>
-    lead.parts.flatMap((part): Lamp[] => {
-      const element = partDeviceId(lead.id, part.id);
-      const legs = LEGS[part.kind];
-      if (!legs || !present.has(element)) return [];
-      const through = (device: string, state: MachineState): Span =>
-        spanOf((corner) => circuit.amps(element, device, state, corner));
-      const across = (state: MachineState): Span =>
-        spanOf((corner) => {
-          const [plus, minus] = legs.map((leg) =>
-            circuit.volts(leadNode(lead.id, `${part.id}.${leg}`), state, corner),
-          );
-          return plus === undefined || minus === undefined ? 0 : plus - minus;
-        });
-      return [
-        {
-          lead: lead.id,
-          part: part.id,
-          kind: part.kind,
-          glow: (state) => glowSpan(through(element, state)),
-          otherGlow:
-            part.kind === 'two-colour-power-led'
-              ? (state) => glowSpan(through(`${element}.other`, state))
-              : undefined,
-          reverseVolts: (state) => Math.max(0, -across(state).low),
-        },
-      ];
-    }),
-  );
+  return leadsOf(build).flatMap((lead) => lead.parts.flatMap((part) => lampOf(circuit, lead.id, part) ?? []));
 }

@@ -1,11 +1,10 @@
 import type { Volts } from '../../base/units';
-import type { Build } from '../../document/build';
 import type { Part } from '../../document/lead';
-import { leadsOf } from '../../document/lookup';
 import type { Circuit } from '../circuit';
-import { type Span, spanOf } from '../corner';
+import type { Span } from '../corner';
 import { leadNode, partDeviceId } from '../elements';
 import type { MachineState } from '../machine-state';
+import { voltsBetween } from './volts-between';
 
 /** Upper limit of USB supply since the 2014 change notice, and the lower one at a high-power port (read in secondary). */
 export const USB_MOST_VOLTS: Volts = 5.5;
@@ -32,34 +31,17 @@ export interface PortSupply {
   readonly volts: (state: MachineState) => Span | undefined;
 }
 
-/** Every port and fan of a seated lead, with the voltage that arrives there. */
-export function portSupplies(build: Build, circuit: Circuit): readonly PortSupply[] {
-  const present = new Set(circuit.elements.map(({ id }) => id));
-  return leadsOf(build).flatMap((lead) =>
-    lead.parts.flatMap((part): PortSupply[] => {
-      const supply = SUPPLY[part.kind];
-      if (!supply || !present.has(partDeviceId(lead.id, part.id))) return [];
-      const [plus, minus] = [supply.plus, 'ground'].map((end) => leadNode(lead.id, `${part.id}.${end}`));
-      return [
-        {
-          lead: lead.id,
-          part: part.id,
-          kind: part.kind,
-          mostVolts: supply.most,
-          leastVolts: supply.least,
-          volts: (state) => between(circuit, plus ?? '', minus ?? '', state),
-        },
-      ];
-    }),
-  );
-}
-
-function between(circuit: Circuit, plus: string, minus: string, state: MachineState): Span | undefined {
-  let open = false;
-  const span = spanOf((corner) => {
-    const [high, low] = [circuit.volts(plus, state, corner), circuit.volts(minus, state, corner)];
-    if (high === undefined || low === undefined) open = true;
-    return (high ?? 0) - (low ?? 0);
-  });
-  return open ? undefined : span;
+/** The socket that a part is, with the voltage that arrives there; undefined where it is none or not seated. */
+export function portSupplyOf(circuit: Circuit, lead: string, part: Part): PortSupply | undefined {
+  const supply = SUPPLY[part.kind];
+  if (!supply || !circuit.element(partDeviceId(lead, part.id))) return undefined;
+  const [plus, minus] = [supply.plus, 'ground'].map((end) => leadNode(lead, `${part.id}.${end}`));
+  return {
+    lead,
+    part: part.id,
+    kind: part.kind,
+    mostVolts: supply.most,
+    leastVolts: supply.least,
+    volts: (state) => voltsBetween(circuit, plus, minus, state),
+  };
 }

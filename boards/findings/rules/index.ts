@@ -11,7 +11,7 @@ import { inputHeld } from './input-held';
 import { leadLeftOver } from './lead-left-over';
 import { ledAcrossSupply } from './led-across-supply';
 import { ledAlwaysLit } from './led-always-lit';
-import { ledOnInput } from './led-on-input';
+import { ledDepends } from './led-depends';
 import { noPlace } from './no-place';
 import { onClearSettings } from './on-clear-settings';
 import { overhang } from './overhang';
@@ -27,6 +27,7 @@ import { requiredLeadMissing } from './required-lead-missing';
 import { reversed } from './reversed';
 import { seatImpossible } from './seat-impossible';
 import { shifted } from './shifted';
+import { standbyOverload } from './standby-overload';
 import { supplyJoined } from './supply-joined';
 import { supplyOnWire } from './supply-on-wire';
 import { supplyReversed } from './supply-reversed';
@@ -65,7 +66,8 @@ export const RULES: readonly Rule[] = freezeDeep([
   wrongFunction,
   plugTooWide,
   requiredLeadMissing,
-  ledOnInput,
+  standbyOverload,
+  ledDepends,
   pinUnsure,
   leadLeftOver,
   placeTaken,

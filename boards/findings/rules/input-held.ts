@@ -1,12 +1,25 @@
+import { pinNode } from '../../circuit/elements';
+import { type MachineState, RESTING, RUNNING } from '../../circuit/machine-state';
+import { inputVolts } from '../../circuit/readings/buttons';
+import { levelOf } from '../../circuit/readings/level';
+import type { Job } from '../../signals/signal';
 import { atPart, partOnPins } from '../about';
-import { across } from '../across';
+import type { CheckContext } from '../context';
 import type { FindingOf } from '../finding';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
-import { pairOf } from '../seated-part';
+import { isSwitch, type Leg, type SeatedPart } from '../seated-part';
+
+/** The inputs that a person presses, and when each is listened to. */
+const LISTENED: Readonly<Partial<Record<Job, MachineState>>> = {
+  'power-switch': RESTING,
+  'reset-switch': RUNNING,
+  'case-open': RUNNING,
+  'key-lock': RUNNING,
+};
 
 /**
- * Nothing of low resistance may lie between an input and ground: it holds the input, like a stuck button.
+ * Nothing but a pressed button may pull a switch input low: the board takes it for a stuck button.
  *
  * Good: a speaker between the speaker pins.
  * Bad: a speaker on the power switch pins: the machine would start by itself and go off after some seconds.
@@ -17,18 +30,32 @@ export const inputHeld: Rule<'input-held'> = {
   explains: ['pair-split', 'wrong-pins', 'wrong-function', 'places-exchanged'],
   check: (context) =>
     context.parts.flatMap((part): readonly FindingOf<'input-held'>[] => {
-      const pair = pairOf(part);
-      if (!pair || part.kind.path !== 'low-resistance') return [];
-      const found = across(...pair);
-      if (found.kind !== 'input-and-ground' || found.job === 'clear-settings') return [];
+      const held = isSwitch(part.kind) ? undefined : firstHeld(context, part);
+      if (!held) return [];
       return [
         {
           code: 'input-held',
-          severity: 'fault',
+          severity: held.certain ? 'fault' : 'doubt',
           ...atPart(part),
-          data: { ...partOnPins(part), job: found.job },
+          data: { ...partOnPins(part), ...held },
           remedies: remediesForPart(context, part),
         },
       ];
     }),
 };
+
+function firstHeld({ circuit }: CheckContext, { legs }: SeatedPart) {
+  for (const leg of legs) {
+    const job = listenedJob(leg);
+    const state = job && LISTENED[job];
+    if (!job || !state) continue;
+    const volts = inputVolts(circuit, [pinNode(leg.joint.connector.id, leg.pin.pin)], state);
+    const level = levelOf(volts);
+    if (volts && level !== 'high') return { job, volts, certain: level === 'low' };
+  }
+  return undefined;
+}
+
+function listenedJob({ signal }: Leg): Job | undefined {
+  return signal.nature === 'input' ? signal.job : undefined;
+}

@@ -1,3 +1,5 @@
+import { RUNNING } from '../../circuit/machine-state';
+import { brighterGlow, lampOf } from '../../circuit/readings/lamps';
 import { atPart, partOnPins } from '../about';
 import { across } from '../across';
 import type { FindingOf } from '../finding';
@@ -25,12 +27,20 @@ export const ledAcrossSupply: Rule<'led-across-supply'> = {
       if (!('volts' in found)) return [];
       const below = found.low.signal.nature;
       if (found.kind === 'supply-and-signal' && below !== 'sink' && below !== 'output') return [];
+      const lamp = lampOf(context.circuit, part.lead.id, part.part);
+      if (!lamp) return [];
+      const { amps, usual } = brighterGlow(lamp, RUNNING);
       return [
         {
           code: 'led-across-supply',
           severity: 'danger',
           ...atPart(part),
-          data: { ...partOnPins(part), volts: found.volts, lit: found.high === pair[0] },
+          data: {
+            ...partOnPins(part),
+            volts: found.volts,
+            amps,
+            reverseVolts: usual === 'dark' ? lamp.reverseVolts(RUNNING) : 0,
+          },
           remedies: remediesForPart(context, part),
         },
       ];

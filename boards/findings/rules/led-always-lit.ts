@@ -1,3 +1,5 @@
+import { RUNNING } from '../../circuit/machine-state';
+import { brighterGlow, lampOf } from '../../circuit/readings/lamps';
 import type { PartKind } from '../../signals/part-kind';
 import { signalOf } from '../../signals/signals';
 import { atPart, partOnPins } from '../about';
@@ -25,23 +27,20 @@ export const ledAlwaysLit: Rule<'led-always-lit'> = {
       if (found.kind !== 'feed-and-ground') return [];
       const { high } = found;
       const low = pair[0] === high ? pair[1] : pair[0];
-      if (!conducts(part.kind, high, pair[0]) || isOwnReturn(part.kind, high, low)) return [];
+      const lamp = lampOf(context.circuit, part.lead.id, part.part);
+      const glow = lamp && brighterGlow(lamp, RUNNING);
+      if (!glow || glow.usual === 'dark' || isOwnReturn(part.kind, high, low)) return [];
       return [
         {
           code: 'led-always-lit',
           severity: 'fault',
           ...atPart(part),
-          data: partOnPins(part),
+          data: { ...partOnPins(part), amps: glow.amps },
           remedies: remediesForPart(context, part),
         },
       ];
     }),
 };
-
-/** An LED conducts from its + only; a two-colour one both ways, in either colour. */
-function conducts(kind: PartKind, high: Leg, plus: Leg): boolean {
-  return high === plus || kind.reversed === 'other-colour';
-}
 
 /** Ground is an LED's own return where it wants one, and the header of its feed has no switched pin for it. */
 function isOwnReturn(kind: PartKind, high: Leg, low: Leg): boolean {

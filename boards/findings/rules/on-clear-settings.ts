@@ -13,7 +13,7 @@ import { jobAt, pairOf, type SeatedPart } from '../seated-part';
 export const onClearSettings: Rule<'on-clear-settings'> = {
   id: 'on-clear-settings',
   source: 'common practice, no source',
-  explains: ['pair-split', 'wrong-pins', 'wrong-function', 'places-exchanged', 'shifted', 'led-on-input'],
+  explains: ['pair-split', 'wrong-pins', 'wrong-function', 'places-exchanged', 'shifted', 'input-held'],
   check: (context) =>
     context.parts.filter(isAstray).map((part) => ({
       code: 'on-clear-settings',

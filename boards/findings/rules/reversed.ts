@@ -1,8 +1,17 @@
+import type { Volts } from '../../base/units';
+import { BUSY } from '../../circuit/machine-state';
+import { lampOf } from '../../circuit/readings/lamps';
 import { atPart, partOnPins } from '../about';
+import type { CheckContext } from '../context';
 import type { FindingOf, Severity } from '../finding';
 import { placementOf } from '../placement';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
+import type { SeatedPart } from '../seated-part';
+
+function reverseVolts({ circuit }: CheckContext, { lead, part }: SeatedPart): Volts {
+  return lampOf(circuit, lead.id, part)?.reverseVolts(BUSY) ?? 0;
+}
 
 const SEVERITY = {
   dark: 'fault',
@@ -30,7 +39,11 @@ export const reversed: Rule<'reversed'> = {
           code: 'reversed',
           severity: SEVERITY[effect],
           ...atPart(part),
-          data: { ...partOnPins(part), effect },
+          data: {
+            ...partOnPins(part),
+            effect,
+            reverseVolts: effect === 'dark' ? reverseVolts(context, part) : 0,
+          },
           remedies: remediesForPart(context, part),
         },
       ];

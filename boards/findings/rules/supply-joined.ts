@@ -1,3 +1,4 @@
+import { partLoad } from '../../circuit/readings/part-load';
 import { atPart, partOnPins } from '../about';
 import { across } from '../across';
 import type { FindingOf } from '../finding';
@@ -5,6 +6,7 @@ import { placementOf } from '../placement';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
 import { isLed, isSwitch, pairOf, type SeatedPart } from '../seated-part';
+import { tripAt } from '../trip';
 
 /**
  * A part with two wires must not join a supply to ground, to another supply or to a signal.
@@ -28,7 +30,13 @@ export const supplyJoined: Rule<'supply-joined'> = {
           code: 'supply-joined',
           severity: 'danger',
           ...atPart(part),
-          data: { ...partOnPins(part), volts: found.volts, other: found.low.id },
+          data: {
+            ...partOnPins(part),
+            volts: found.volts,
+            other: found.low.id,
+            ...partLoad(context.circuit, part.lead, part.part.id),
+            ...tripAt(context, found.high),
+          },
           remedies: remediesForPart(context, part),
         },
       ];

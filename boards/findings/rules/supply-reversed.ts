@@ -1,10 +1,15 @@
+import type { Span } from '../../circuit/corner';
+import { RUNNING } from '../../circuit/machine-state';
+import { portSupplyOf } from '../../circuit/readings/ports';
 import { signalOf } from '../../signals/signals';
 import { atPart, partOnPins } from '../about';
+import type { CheckContext } from '../context';
 import type { FindingOf } from '../finding';
 import { wrongLegs } from '../placement';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
-import type { Leg } from '../seated-part';
+import type { Leg, SeatedPart } from '../seated-part';
+import { tripAt } from '../trip';
 
 /**
  * The supply and the ground wire of a port must not lie in each other's place.
@@ -36,12 +41,23 @@ export const supplyReversed: Rule<'supply-reversed'> = {
           code: 'supply-reversed',
           severity: 'danger',
           ...atPart(part),
-          data: { ...partOnPins(part, [onSupply, onGround]), volts: onSupply.signal.volts ?? 0 },
+          data: {
+            ...partOnPins(part, [onSupply, onGround]),
+            volts: onSupply.signal.volts ?? 0,
+            arrives: arriving(context, part) ?? NOTHING,
+            ...tripAt(context, onSupply),
+          },
           remedies: remediesForPart(context, part),
         },
       ];
     }),
 };
+
+const NOTHING: Span = { usual: 0, low: 0, high: 0 };
+
+function arriving({ circuit }: CheckContext, { lead, part }: SeatedPart): Span | undefined {
+  return portSupplyOf(circuit, lead.id, part)?.volts(RUNNING);
+}
 
 function wantsNature({ terminal }: Leg, nature: 'ground' | 'supply'): boolean {
   return terminal.wants.some((id) => signalOf(id).nature === nature);

@@ -1,8 +1,14 @@
+import type { Volts } from '../../base/units';
+import type { Span } from '../../circuit/corner';
+import { LED_REVERSE_VOLTS } from '../../circuit/part-devices';
+import { LED_MOST_AMPS } from '../../circuit/readings/glow';
+import { CONTACT_MOST_AMPS } from '../../circuit/readings/wire-loads';
 import { connectorName } from '../../document/names';
 import type { Job } from '../../signals/signal';
 import { isSwitch } from '../seated-part';
 import type { Said, WordsFor } from './finding-words';
 import { jobName, pinsOf, plugText, signalName, voltsText } from './names';
+import { ampsSpanText, ampsText, fuseText, voltsExactText, voltsSpanText, wattsText } from './numbers';
 import { kindOf, partName, where } from './where';
 
 const THERE: Readonly<Partial<Record<Job, string>>> = {
@@ -32,11 +38,21 @@ const HELD: Readonly<Partial<Record<Job, Pick<Said, 'title'> & { readonly becaus
   },
 };
 
+function acrossLed({ amps, reverseVolts }: { readonly amps: Span; readonly reverseVolts: Volts }): string {
+  return reverseVolts === 0
+    ? `${ampsSpanText(amps)} would flow, and an indicator LED bears ${ampsText(LED_MOST_AMPS)}.`
+    : `${voltsExactText(reverseVolts)} backwards, where data sheets allow ${voltsExactText(LED_REVERSE_VOLTS)}.`;
+}
+
+function backwards(reverseVolts: Volts): string {
+  return reverseVolts < 0.5 ? '' : `: up to ${voltsExactText(reverseVolts)} backwards, and no current`;
+}
+
 /** Switches, LEDs, speakers: parts with two wires. */
 export const PANEL_WORDS: WordsFor<
   | 'input-held'
   | 'on-clear-settings'
-  | 'led-on-input'
+  | 'led-depends'
   | 'led-always-lit'
   | 'led-across-supply'
   | 'supply-joined'
@@ -49,10 +65,18 @@ export const PANEL_WORDS: WordsFor<
   | 'panel-on-serial'
 > = {
   'input-held': (finding, build) => {
-    const held = HELD[finding.data.job];
+    const { job, volts, certain } = finding.data;
+    const held = HELD[job];
+    const level = `With no button pressed the input is at ${voltsSpanText(volts)}`;
+    if (!certain) {
+      return {
+        title: `The ${jobName(job)} input might be held all the time.`,
+        reason: `${where(finding, build)} ${level}: a low to some boards and not to others.`,
+      };
+    }
     return {
-      title: held?.title ?? `The ${jobName(finding.data.job)} input would be held all the time.`,
-      reason: `${where(finding, build)} ${held?.because ?? 'It joins that input to ground'}.`,
+      title: held?.title ?? `The ${jobName(job)} input would be held all the time.`,
+      reason: `${where(finding, build)} ${level}. ${held?.because ?? 'It joins that input to ground'}.`,
     };
   },
 
@@ -61,34 +85,35 @@ export const PANEL_WORDS: WordsFor<
     reason: `${where(finding, build)} That is the jumper that clears the settings: its cap belongs on the two pins that keep them, and no lead.`,
   }),
 
-  'led-on-input': (finding, build) => ({
-    title: `The ${jobName(finding.data.job)} input might be held by the LED.`,
-    reason: `${where(finding, build)} Whether the LED pulls the input low enough depends on the board’s resistors.`,
+  'led-depends': (finding, build) => ({
+    title: `${partName(finding, build)} would be ${finding.data.least} on some boards.`,
+    reason: `${where(finding, build)} Over the usual resistors ${ampsSpanText(finding.data.amps)} would flow; from about 1\u00a0mA on an LED is plainly lit.`,
   }),
 
   'led-always-lit': (finding, build) => ({
     title: `${partName(finding, build)} would be lit all the time and show nothing.`,
-    reason: `${where(finding, build)} Its − has to be on the pin that the board switches, not on ground.`,
+    reason: `${where(finding, build)} ${ampsSpanText(finding.data.amps)} would flow whenever the machine is on. Its − has to be on the pin that the board switches, not on ground.`,
   }),
 
   'led-across-supply': (finding, build) => ({
-    title: finding.data.lit
-      ? `${partName(finding, build)} could burn out.`
-      : `${partName(finding, build)} would stay dark and could be damaged.`,
-    reason: `${where(finding, build)} On ${voltsText(finding.data.volts)} there is no resistor before it, as there is on the board’s LED pins.`,
+    title:
+      finding.data.reverseVolts === 0
+        ? `${partName(finding, build)} could burn out.`
+        : `${partName(finding, build)} would stay dark and could be damaged.`,
+    reason: `${where(finding, build)} On ${voltsText(finding.data.volts)} there is no resistor before it, as there is on the board’s LED pins: ${acrossLed(finding.data)}`,
   }),
 
   'supply-joined': (finding, build) => {
-    const { volts, other } = finding.data;
+    const { volts, other, amps, watts, tripAmps } = finding.data;
     const when = isSwitch(kindOf(finding, build)) ? ' when it is pressed' : '';
     return other === 'ground'
       ? {
           title: `${partName(finding, build)} would short ${voltsText(volts)} to ground${when}.`,
-          reason: `${where(finding, build)} Thin wires melt from that.`,
+          reason: `${where(finding, build)} ${tripAmps === undefined ? `Up to ${ampsText(amps)} would flow, ${wattsText(watts)} of heat in each thin wire; a contact is made for ${ampsText(CONTACT_MOST_AMPS)}.` : fuseText(tripAmps).trimStart()}`,
         }
       : {
           title: `${partName(finding, build)} would put ${voltsText(volts)} on the ${signalName(other)} pin${when}.`,
-          reason: `${where(finding, build)} That pin is not made for a supply.`,
+          reason: `${where(finding, build)} That pin is not made for a supply; up to ${ampsText(amps)} would flow.`,
         };
   },
 
@@ -112,7 +137,7 @@ export const PANEL_WORDS: WordsFor<
     };
     return {
       title: titles[finding.data.effect],
-      reason: `${where(finding, build)} It is the wrong way round.`,
+      reason: `${where(finding, build)} It is the wrong way round${backwards(finding.data.reverseVolts)}.`,
     };
   },
 

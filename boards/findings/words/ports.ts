@@ -2,6 +2,7 @@ import { listed } from '../../base/listed';
 import { connectorName } from '../../document/names';
 import type { WordsFor } from './finding-words';
 import { pinsOf, pinWithJob, plugText, voltsText } from './names';
+import { ampsText, fuseText, voltsSpanText } from './numbers';
 import { kindOf, where } from './where';
 
 /** USB, 1394, audio and fans: leads of more than two wires, and cables. */
@@ -12,6 +13,7 @@ export const PORT_WORDS: WordsFor<
   | 'ac97-on-hd-audio'
   | 'supply-reversed'
   | 'supply-on-wire'
+  | 'standby-overload'
   | 'fan-supply-on-signal'
   | 'fan-unpowered'
   | 'ground-on-over-current'
@@ -60,7 +62,12 @@ export const PORT_WORDS: WordsFor<
 
   'supply-reversed': (finding, build) => ({
     title: `Whatever is plugged into the ${kindOf(finding, build).name} would be fed ${voltsText(finding.data.volts)} backwards.`,
-    reason: `${where(finding, build)} Supply and ground are in each other’s place.`,
+    reason: `${where(finding, build)} Supply and ground are in each other’s place: ${voltsSpanText(finding.data.arrives)} at the empty socket.${fuseText(finding.data.tripAmps)}`,
+  }),
+
+  'standby-overload': ({ data: { amps, mostAmps, ports } }) => ({
+    title: 'Full front sockets could overload the standby supply.',
+    reason: `While the machine is off, ${ports} supply pins of the front sockets are live. Their ports may draw ${ampsText(amps)} together; +5\u00a0V standby is often rated ${ampsText(mostAmps)}.`,
   }),
 
   'supply-on-wire': (finding, build) => ({

@@ -6,13 +6,8 @@ import type { Build } from '../../../boards/document/build';
 import type { Cell } from '../../../boards/document/grid';
 import type { Lead } from '../../../boards/document/lead';
 import { gridIndex } from '../../../boards/document/numbering';
-import { jointsOf } from '../../../boards/fit/joints';
 import { makeConnector } from '../../../boards/library/make-connector';
 import { makeLead } from '../../../boards/library/make-lead';
-
-export const STANDBY: MachineState = { supply: 'standby', held: [], drive: 'idle', attached: false };
-export const RUNNING: MachineState = { ...STANDBY, supply: 'running' };
-export const BUSY: MachineState = { ...RUNNING, drive: 'busy' };
 
 /** One library connector with one library lead on it, hole by hole on the named pins. */
 export interface Bench {
@@ -71,7 +66,7 @@ export function bench(
     seats,
     view: { turn: 0, mirrored: false },
   };
-  const circuit = circuitOf(build, jointsOf(build));
+  const circuit = circuitOf(build);
   return {
     build,
     circuit,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { BUSY, bench, RUNNING, STANDBY } from './bench';
+import { BUSY, RESTING, RUNNING } from '../../../boards/circuit/machine-state';
+import { bench } from './bench';
 
 /**
  * What mistakes on the 2x5 panel header do, each asked of the solver. The pairs and the key are from
@@ -9,7 +10,7 @@ import { BUSY, bench, RUNNING, STANDBY } from './bench';
 const LOW_VOLTS = 0.8; // TTL input low, as in the ATX 3.0 design guide (336521), Table 4-11, for PS_ON#
 const HIGH_VOLTS = 2.0;
 
-const held = (button: 'power' | 'reset') => ({ ...STANDBY, held: [button] as const });
+const held = (button: 'power' | 'reset') => ({ ...RESTING, held: [button] as const });
 
 describe('a switch on the panel', () => {
   test.each([
@@ -18,7 +19,7 @@ describe('a switch on the panel', () => {
     ['6', '5'],
   ])('across %s and %s is the power button, either way round and on either ground', (a, b) => {
     const panel = bench('panel-2x5', 'power-switch-1x2', { 1: a, 2: b });
-    expect(panel.volts('6', STANDBY)).toBeGreaterThan(HIGH_VOLTS);
+    expect(panel.volts('6', RESTING)).toBeGreaterThan(HIGH_VOLTS);
     expect(panel.volts('6', held('power'))).toBeLessThan(LOW_VOLTS);
   });
 
@@ -59,7 +60,7 @@ describe('an LED on the panel', () => {
 
   test('the wrong way round is dark, and sees no more than its 5 V reverse limit on a usual rail', () => {
     const panel = bench('panel-2x5', 'drive-led-1x2', { 1: '3', 2: '1' });
-    for (const state of [STANDBY, RUNNING, BUSY])
+    for (const state of [RESTING, RUNNING, BUSY])
       expect(panel.partAmps('led', state).high).toBeLessThan(1e-6);
     const reverse = (panel.volts('1', BUSY) ?? 0) - (panel.volts('3', BUSY) ?? 0);
     expect(reverse).toBeGreaterThan(4.5);
@@ -73,7 +74,7 @@ describe('an LED on the panel', () => {
     ] as const) {
       const panel = bench('panel-2x5', 'drive-led-1x2', { 1: feed, 2: ground });
       expect(panel.partAmps('led', RUNNING).low).toBeGreaterThan(1e-3);
-      expect(panel.partAmps('led', STANDBY).high).toBeLessThan(1e-6);
+      expect(panel.partAmps('led', RESTING).high).toBeLessThan(1e-6);
     }
   });
 
@@ -85,7 +86,7 @@ describe('an LED on the panel', () => {
 
   test('across 6 and 8 clamps the power input: low on some boards, on others not', () => {
     const panel = bench('panel-2x5', 'power-led-1x2', { 1: '6', 2: '8' });
-    const volts = panel.volts('6', STANDBY) ?? 0;
+    const volts = panel.volts('6', RESTING) ?? 0;
     expect(volts).toBeGreaterThan(1.2);
     expect(volts).toBeLessThan(2.4);
   });
@@ -93,7 +94,7 @@ describe('an LED on the panel', () => {
 
 test('a speaker across the power pins holds the power input down for ever', () => {
   const panel = bench('panel-2x5', 'speaker-1x4', { 1: '6', 4: '8' });
-  expect(panel.volts('6', STANDBY)).toBeLessThan(LOW_VOLTS);
+  expect(panel.volts('6', RESTING)).toBeLessThan(LOW_VOLTS);
 });
 
 test('330 Ω from 5 V through a red LED of 1.9 V is about 9.4 mA (computed from the data sheet voltage)', () => {

@@ -1,13 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { USUAL } from '../../../boards/circuit/corner';
-import { portSupplies } from '../../../boards/circuit/readings/ports';
-import { bench, RUNNING, STANDBY } from './bench';
+import { RESTING, RUNNING } from '../../../boards/circuit/machine-state';
+import { portSupplyOf } from '../../../boards/circuit/readings/ports';
+import { bench } from './bench';
 
 const IN_USE = { ...RUNNING, attached: true };
 const ROW = 'usb2-row-1x4';
 
 function supplyOf(made: ReturnType<typeof bench>, state = IN_USE) {
-  return portSupplies(made.build, made.circuit)[0]?.volts(state);
+  const [part] = made.build.case.leads[0]?.parts ?? [];
+  return part && portSupplyOf(made.circuit, 'lead', part)?.volts(state);
 }
 
 /** Pin table: 1 +5 V A, 3 D− A, 5 D+ A, 7 ground A (board product guides; pin 9 is the key). */
@@ -102,5 +104,5 @@ test('a drive LED on a serial header sees what a serial output lets through', ()
   const made = bench('serial-2x5-ribbon', 'drive-led-1x2', { 1: '7', 2: '9' });
   const amps = made.partAmps('led', RUNNING);
   expect(amps.high).toBeGreaterThan(5e-3);
-  expect(made.partAmps('led', STANDBY).high).toBeLessThan(1e-6);
+  expect(made.partAmps('led', RESTING).high).toBeLessThan(1e-6);
 });

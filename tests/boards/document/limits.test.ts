@@ -114,6 +114,14 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     path: 'connectors[0].pins[0].alternatives',
     expected: 'a list of at most 8 entries',
   },
+  valuesPerPin: {
+    make: (size) => {
+      const values = many(size, () => ({ parameter: 'led-feed-ohms' as const, value: 470 }));
+      return board([{ ...TINY, pins: [{ pin: '1', values }] }]);
+    },
+    path: 'connectors[0].pins[0].values',
+    expected: 'a list of at most 8 entries',
+  },
   leads: {
     make: (size) => caseWith(many(size, (at) => ({ ...SWITCH, id: `lead-${at}` }))),
     path: 'leads',

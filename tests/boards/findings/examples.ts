@@ -59,8 +59,18 @@ export const EXAMPLES: Readonly<Record<FindingCode, Bench>> = {
     .seat('link', 'panel', '8', { plug: 'other' }),
   'input-held': panel.lead('speaker-1x2', 'beeper').seat('beeper', 'panel', '6'),
   'on-clear-settings': clear.lead('reset-switch-1x2', 'reset').seat('reset', 'clear', '2'),
-  'led-on-input': panel.lead('drive-led-1x2', 'drive').seat('drive', 'panel', '6'),
   'led-always-lit': panel.lead('drive-led-1x4', 'drive', wide).seat('drive', 'panel', '2'),
+  'led-depends': bench()
+    .header('panel-2x5', 'panel', { '1': { values: [{ parameter: 'led-feed-ohms', value: 10_000 }] } })
+    .lead('drive-led-1x2', 'drive')
+    .seat('drive', 'panel', '1'),
+  'standby-overload': bench()
+    .header('usb3-19', 'usb3_1')
+    .header('usb3-19', 'usb3_2')
+    .lead('usb3-block', 'front')
+    .lead('usb3-block', 'top')
+    .seat('front', 'usb3_1', '1')
+    .seat('top', 'usb3_2', '1'),
   'switches-exchanged': powerAndReset.seat('power', 'panel', '5').seat('reset', 'panel', '6'),
   'places-exchanged': panel
     .lead('power-led-1x2', 'led')

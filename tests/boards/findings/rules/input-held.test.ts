@@ -10,7 +10,7 @@ describe('something of low resistance between an input and ground', () => {
     expect(build.finding('input-held')).toMatchObject({
       severity: 'fault',
       leads: ['beeper'],
-      data: { part: 'speaker', job: 'power-switch' },
+      data: { part: 'speaker', job: 'power-switch', certain: true },
     });
     expect(build.faults()).toEqual(['input-held']);
   });
@@ -18,6 +18,29 @@ describe('something of low resistance between an input and ground', () => {
   test('a cap on the reset pins: the machine stays in reset', () => {
     const build = board.lead('jumper-cap-1x2', 'cap').seat('cap', 'panel', '5');
     expect(build.finding('input-held').data.job).toBe('reset-switch');
+  });
+
+  test('8 Ω against a pull-up of 1 kΩ or more: far below the 0.8 V of a low', () => {
+    // TTL low, ATX 3.0 design guide (336521), Table 4-11; the pull-up is from memory, so its whole range is asked.
+    const { volts } = board
+      .lead('speaker-1x2', 'beeper')
+      .seat('beeper', 'panel', '6')
+      .finding('input-held').data;
+    expect(volts.high).toBeLessThan(0.8);
+  });
+
+  test('an LED there clamps the input at its own voltage: a low to some boards only', () => {
+    const build = board.lead('drive-led-1x2', 'drive').seat('drive', 'panel', '6');
+    expect(build.codes('drive')).toEqual(['wrong-function', 'input-held']);
+    expect(build.finding('input-held')).toMatchObject({
+      severity: 'doubt',
+      data: { part: 'led', job: 'power-switch', certain: false },
+    });
+  });
+
+  test('an LED there the wrong way round lets nothing through and holds nothing', () => {
+    const build = board.lead('drive-led-1x2', 'drive').seat('drive', 'panel', '8', { turn: 180 });
+    expect(build.codes('drive')).not.toContain('input-held');
   });
 
   test('a switch there is open until it is pressed', () => {

@@ -17,12 +17,14 @@ describe('an LED on a bare supply', () => {
     expect(board.seat('led', 'usb', '1').finding('led-across-supply')).toMatchObject({
       severity: 'danger',
       leads: ['led'],
-      data: { part: 'led', volts: 5, lit: true },
+      data: { part: 'led', volts: 5, reverseVolts: 0 },
     });
   });
 
   test('the other way round it stays dark, and is told as well', () => {
-    expect(board.seat('led', 'usb', '7', { turn: 180 }).finding('led-across-supply').data.lit).toBe(false);
+    expect(
+      board.seat('led', 'usb', '7', { turn: 180 }).finding('led-across-supply').data.reverseVolts,
+    ).toBeCloseTo(5.25, 1);
   });
 
   test('on LED pins an LED is right', () => {

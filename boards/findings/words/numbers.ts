@@ -1,0 +1,45 @@
+import type { Amps, Volts } from '../../base/units';
+import type { Span } from '../../circuit/corner';
+
+const NBSP = '\u00a0';
+
+/** Two figures are all that the ranges behind them bear. */
+function figures(value: number): string {
+  return String(Number(value.toPrecision(2))).replace('-', '−');
+}
+
+/** "9.4 mA", "1.3 A", "less than 0.1 mA". */
+export function ampsText(amps: Amps): string {
+  if (amps >= 0.995) return `${figures(amps)}${NBSP}A`;
+  return amps < 1e-4 ? `less than 0.1${NBSP}mA` : `${figures(amps * 1e3)}${NBSP}mA`;
+}
+
+/** "6 to 14 mA": the least and the most over usual boards. */
+export function ampsSpanText({ low, high }: Span): string {
+  const [least, most] = [ampsText(Math.max(0, low)), ampsText(high)];
+  if (least === most) return most;
+  const [number, unit] = least.split(NBSP);
+  return most.endsWith(`${NBSP}${unit}`) ? `${number} to ${most}` : `${least} to ${most}`;
+}
+
+/** "0.03 V", "−5.2 to −4.7 V". */
+export function voltsSpanText({ low, high }: Span): string {
+  const [least, most] = [figures(low), figures(high)];
+  return least === most ? `${most}${NBSP}V` : `${least} to ${most}${NBSP}V`;
+}
+
+export function voltsExactText(volts: Volts): string {
+  return `${figures(volts)}${NBSP}V`;
+}
+
+/** "12 W". */
+export function wattsText(watts: number): string {
+  return `${figures(watts)}${NBSP}W`;
+}
+
+/** A further sentence where a fuse would trip; nothing where none does. */
+export function fuseText(tripAmps: Amps | undefined): string {
+  return tripAmps === undefined
+    ? ''
+    : ` The resettable fuse behind it would trip, at about ${ampsText(tripAmps)}, and everything on it goes dead.`;
+}
