@@ -54,9 +54,14 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
   const places = useMemo(() => (inHand ? placesFor(build, inHand) : []), [build, inHand]);
   const anchors = useMemo(() => anchorsOf(scene, places, turn), [scene, places, turn]);
 
-  const ground = useCallback((pen: Pen) => drawGround(pen, scene), [scene]);
-  const connectors = useCallback((pen: Pen) => drawConnectors(pen, scene), [scene]);
-  const wiring = useCallback((pen: Pen) => drawWiring(pen, scene, worst, inHand), [scene, worst, inHand]);
+  const board = useCallback(
+    (pen: Pen) => {
+      drawGround(pen, scene);
+      drawConnectors(pen, scene);
+      drawWiring(pen, scene, worst, inHand);
+    },
+    [scene, worst, inHand],
+  );
   const top = (pen: Pen) => {
     drawMarks(pen, scene, worst);
     drawSelection(pen, scene, selection);
@@ -83,9 +88,7 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
           height={size.height}
           listening={false}
         >
-          <PenLayer name="ground" palette={palette} draw={ground} />
-          <PenLayer name="connectors" palette={palette} draw={connectors} />
-          <PenLayer name="wiring" palette={palette} draw={wiring} />
+          <PenLayer name="board" palette={palette} draw={board} />
           <PenLayer name="top" palette={palette} draw={top} layer={topLayer} />
         </Stage>
       )}
