@@ -69,6 +69,7 @@ async function pageConfig() {
               { name: 'zod', test: /node_modules[\\/]zod[\\/]|renderer[\\/]strict-zod/ },
               // One file in place of twenty small ones that the start would wait for one by one.
               { name: 'boards', test: /[\\/]boards[\\/](?!library)/ },
+              { name: 'window', test: /renderer[\\/](actions|files|look|store|words)[\\/]/ },
             ],
           },
         },
