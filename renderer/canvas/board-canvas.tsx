@@ -11,13 +11,13 @@ import { drawAnchors, drawGhost, drawInHand } from './drawing/draw-placing';
 import { drawHover, drawSelection } from './drawing/draw-selection';
 import type { Pen } from './drawing/pen';
 import { FitLabel } from './fit-label';
-import { hitIndex } from './hit-index';
 import { anchorsOf, ghostOf, looseOutline, placesFor } from './in-hand';
 import { PenLayer } from './pen-layer';
 import { measureByTable } from './scene/measure';
 import { sceneOf } from './scene/scene-of';
 import { useBench } from './use-bench';
 import { usePalette } from './use-palette';
+import { usePixelRatio } from './use-pixel-ratio';
 import { useSize } from './use-size';
 import { useView } from './use-view';
 import { toMm } from './view';
@@ -39,13 +39,13 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
   const palette = usePalette(wrapper, theme);
 
   const scene = useMemo(() => sceneOf(build, { view: build.view, measure: measureByTable }), [build]);
-  const hits = useMemo(() => hitIndex(scene), [scene]);
   const worst = useMemo(() => worstMarks(marks), [marks]);
-  const view = useView(stage, size, scene, ref);
+  const { view, commands } = useView(stage, size, scene, ref);
+  usePixelRatio(stage);
   const redrawTop = useCallback(() => {
     topLayer.current?.batchDraw();
   }, []);
-  const bench = useBench(wrapper, view, props, hits, redrawTop);
+  const bench = useBench({ element: wrapper, view, commands, props, scene, redrawTop });
 
   const inHand = placing?.plug ?? null;
   const candidate = placing?.candidate ?? null;
