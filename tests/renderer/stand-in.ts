@@ -12,7 +12,7 @@ import type { Workbench } from '../../renderer/workbench';
 type Opened = Extract<Output<'open'>, { ok: true }>['value'];
 
 /** The machine as a test sees it: files by handle, and a record of what was asked of it. */
-export interface StandIn extends HostApi {
+interface StandIn extends HostApi {
   readonly files: Map<string, Opened>;
   readonly copies: Map<string, Input<'keepRecovery'>>;
   readonly asked: string[];
@@ -24,7 +24,7 @@ export interface StandIn extends HostApi {
 
 const NOTHING_CHOSEN = null;
 
-export function standIn(): StandIn {
+function standIn(): StandIn {
   const files = new Map<string, Opened>();
   const copies = new Map<string, Input<'keepRecovery'>>();
   const asked: string[] = [];
