@@ -1,6 +1,8 @@
 import { app, BrowserWindow, type Session, type WebContents } from 'electron';
 import { ORIGIN } from './origin';
 
+const HOME = `${ORIGIN}/`;
+
 /** The one window: sandboxed, without Node, and with nowhere to go but our own page. */
 export function makeWindow(preload: string): BrowserWindow {
   const window = new BrowserWindow({
@@ -28,15 +30,19 @@ export function makeWindow(preload: string): BrowserWindow {
   window.once('ready-to-show', () => window.show());
   stayOnPage(window.webContents);
   denyAll(window.webContents.session);
-  void window.loadURL(`${ORIGIN}/`);
+  void window.loadURL(HOME);
   return window;
 }
 
 function stayOnPage(page: WebContents): void {
   const prevent = (event: { preventDefault: () => void }) => event.preventDefault();
-  page.on('will-navigate', prevent);
+  // The page may load itself again, and go nowhere else.
+  const preventLeaving = (event: { url: string; isMainFrame: boolean; preventDefault: () => void }) => {
+    if (!event.isMainFrame || event.url !== HOME) event.preventDefault();
+  };
+  page.on('will-navigate', preventLeaving);
+  page.on('will-frame-navigate', preventLeaving);
   page.on('will-redirect', prevent);
-  page.on('will-frame-navigate', prevent);
   page.on('will-attach-webview', prevent);
   page.setWindowOpenHandler(() => ({ action: 'deny' }));
 }

@@ -1,10 +1,13 @@
+import { lazy, Suspense } from 'react';
 import { useKeys } from './actions/use-keys';
 import { DialogLayer } from './dialogs/dialog-layer';
 import { DropTarget } from './frame/drop-target';
-import { Frame } from './frame/frame';
 import { LiveRegion } from './frame/live-region';
 import { StartScreen } from './start/start-screen';
 import { useEditor } from './workbench';
+
+const fetchFrame = () => import('./frame/frame');
+const Frame = lazy(() => fetchFrame().then((part) => ({ default: part.Frame })));
 
 /** The window: the start screen until something is open, then the frame. */
 export function App() {
@@ -12,7 +15,13 @@ export function App() {
   const anythingOpen = useEditor((editor) => editor.open !== null);
   return (
     <>
-      {anythingOpen ? <Frame /> : <StartScreen />}
+      {anythingOpen ? (
+        <Suspense fallback={null}>
+          <Frame />
+        </Suspense>
+      ) : (
+        <StartScreen />
+      )}
       <DialogLayer />
       <LiveRegion />
       <DropTarget />

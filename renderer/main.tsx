@@ -6,10 +6,9 @@ import './look/base.css';
 import './look/controls.css';
 import './look/sign.css';
 import './look/wires.css';
+import { openWindow } from './open-window';
 import { allowEmptyHtml } from './trusted-types';
 
 allowEmptyHtml();
 
-// Fetched by name: what is bundled together runs its schemas before this file, and so before strict-zod.
-const { openWindow } = await import('./open-window');
-await openWindow();
+void openWindow();

@@ -22,7 +22,8 @@ async function answer(workbench: Workbench, request: HostRequest): Promise<void>
 
 /** The machine's window closes only after the person has said what becomes of unsaved work. */
 async function closeWindow(workbench: Workbench): Promise<void> {
-  if (!(await mayLeave(workbench))) return;
+  const { dialogs } = workbench.session.getState();
+  if (dialogs.some(({ kind }) => kind === 'question') || !(await mayLeave(workbench))) return;
   await workbench.recovery.drop();
   await workbench.host.showState({ name: '', unsaved: false });
   window.close();

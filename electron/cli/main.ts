@@ -1,3 +1,5 @@
+import './plain-zod';
+
 import { jsonSchemaOf } from '../../boards/document/json-schema';
 import { BUILT } from '../built';
 import { check } from './check';

@@ -16,7 +16,7 @@ export function documentCalls(host: Host): DocumentCalls {
   return {
     open: async ({ handle }) => {
       const path = handles.pathOf(handle);
-      if (path === null) return refuse({ code: 'stale-handle', name: '' });
+      if (path === null) return refuse({ code: 'stale-handle', name: 'this file' });
       const found = await readTextFile(fs, path);
       if (!found.ok) return found;
       await recent.note(path);
@@ -25,7 +25,7 @@ export function documentCalls(host: Host): DocumentCalls {
     },
     save: async ({ handle, text, expected }) => {
       const path = handles.pathOf(handle);
-      if (path === null) return refuse({ code: 'stale-handle', name: '' });
+      if (path === null) return refuse({ code: 'stale-handle', name: 'this file' });
       const checked = checkOwnOutput(text, basename(path));
       if (!checked.ok) return checked;
       const saved = await saving.take(path, () => saveFile(fs, { path, text, expected }));

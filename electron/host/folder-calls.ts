@@ -13,7 +13,7 @@ export function folderCalls(host: Host): Pick<HostCalls, 'browse' | 'placeNew'> 
   return {
     browse: async ({ folder }) => {
       const path = folder === null ? await startingFolder(host) : handles.pathOf(folder);
-      if (path === null) return refuse({ code: 'stale-handle', name: '' });
+      if (path === null) return refuse({ code: 'stale-handle', name: 'this folder' });
       const listing = await listFolder(fs, path);
       if (!listing.ok) return listing;
       return ok({

@@ -27,7 +27,7 @@ export function recoveryCalls({ handles, recovery }: Host): RecoveryCalls {
       })),
     readRecovery: async ({ id }) => {
       const copy = await recovery.read(id);
-      if (copy === null) return refuse({ code: 'not-found', name: id });
+      if (copy === null) return refuse({ code: 'not-found', name: 'recovery copy' });
       const { path, stamp, name } = copy.header;
       return ok({ text: copy.text, name, stamp, handle: path === null ? null : handles.give(path) });
     },

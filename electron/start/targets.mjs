@@ -61,6 +61,19 @@ async function pageConfig() {
       assetsInlineLimit: 0,
       modulePreload: { polyfill: false },
       chunkSizeWarningLimit: 2_000,
+      rolldownOptions: {
+        output: {
+          codeSplitting: {
+            groups: [
+              // Together, so that zod is told to build no code from text before any schema is made.
+              { name: 'zod', test: /node_modules[\\/]zod[\\/]|renderer[\\/]strict-zod/ },
+              // One file in place of twenty small ones that the start would wait for one by one.
+              { name: 'boards', test: /[\\/]boards[\\/](?!library)/ },
+              { name: 'window', test: /renderer[\\/](actions|files|look|store|words)[\\/]/ },
+            ],
+          },
+        },
+      },
     },
   };
 }

@@ -27,6 +27,14 @@ export function fileActions(workbench: Workbench): readonly Action[] {
       run: () => openChosen(workbench),
     },
     {
+      id: 'file.recent',
+      ...file(0),
+      label: 'Worked on last…',
+      shortcuts: [],
+      enabled: true,
+      run: () => openDialog({ kind: 'recent' }),
+    },
+    {
       id: 'help.demo',
       ...file(0),
       label: 'Open the demo build',

@@ -11,13 +11,13 @@ import { drawAnchors, drawGhost, drawInHand } from './drawing/draw-placing';
 import { drawHover, drawSelection } from './drawing/draw-selection';
 import type { Pen } from './drawing/pen';
 import { FitLabel } from './fit-label';
-import { hitIndex } from './hit-index';
 import { anchorsOf, ghostOf, looseOutline, placesFor } from './in-hand';
 import { PenLayer } from './pen-layer';
 import { measureByTable } from './scene/measure';
 import { sceneOf } from './scene/scene-of';
 import { useBench } from './use-bench';
 import { usePalette } from './use-palette';
+import { usePixelRatio } from './use-pixel-ratio';
 import { useSize } from './use-size';
 import { useView } from './use-view';
 import { toMm } from './view';
@@ -39,13 +39,13 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
   const palette = usePalette(wrapper, theme);
 
   const scene = useMemo(() => sceneOf(build, { view: build.view, measure: measureByTable }), [build]);
-  const hits = useMemo(() => hitIndex(scene), [scene]);
   const worst = useMemo(() => worstMarks(marks), [marks]);
-  const view = useView(stage, size, scene, ref);
+  const { view, commands } = useView(stage, size, scene, ref);
+  usePixelRatio(stage);
   const redrawTop = useCallback(() => {
     topLayer.current?.batchDraw();
   }, []);
-  const bench = useBench(wrapper, view, props, hits, redrawTop);
+  const bench = useBench({ element: wrapper, view, commands, props, scene, redrawTop });
 
   const inHand = placing?.plug ?? null;
   const candidate = placing?.candidate ?? null;
@@ -54,9 +54,14 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
   const places = useMemo(() => (inHand ? placesFor(build, inHand) : []), [build, inHand]);
   const anchors = useMemo(() => anchorsOf(scene, places, turn), [scene, places, turn]);
 
-  const ground = useCallback((pen: Pen) => drawGround(pen, scene), [scene]);
-  const connectors = useCallback((pen: Pen) => drawConnectors(pen, scene), [scene]);
-  const wiring = useCallback((pen: Pen) => drawWiring(pen, scene, worst, inHand), [scene, worst, inHand]);
+  const board = useCallback(
+    (pen: Pen) => {
+      drawGround(pen, scene);
+      drawConnectors(pen, scene);
+      drawWiring(pen, scene, worst, inHand);
+    },
+    [scene, worst, inHand],
+  );
   const top = (pen: Pen) => {
     drawMarks(pen, scene, worst);
     drawSelection(pen, scene, selection);
@@ -83,9 +88,7 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
           height={size.height}
           listening={false}
         >
-          <PenLayer name="ground" palette={palette} draw={ground} />
-          <PenLayer name="connectors" palette={palette} draw={connectors} />
-          <PenLayer name="wiring" palette={palette} draw={wiring} />
+          <PenLayer name="board" palette={palette} draw={board} />
           <PenLayer name="top" palette={palette} draw={top} layer={topLayer} />
         </Stage>
       )}

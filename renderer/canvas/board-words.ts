@@ -10,13 +10,13 @@ export function boardWords(build: Build, marks: readonly Mark[]): string {
   ].filter((part) => part !== '');
   return [
     `Drawing of ${board.name}`,
-    count(board.connectors.length, 'connector'),
-    `${count(seats.length, 'plug')} seated`,
-    ...(marks.length === 0 ? [] : [`${count(marks.length, 'finding')} marked`]),
+    counted(board.connectors.length, 'connector'),
+    `${counted(seats.length, 'plug')} seated`,
+    ...(marks.length === 0 ? [] : [`${counted(marks.length, 'finding')} marked`]),
     ...lies,
   ].join(', ');
 }
 
-function count(number: number, noun: string): string {
+function counted(number: number, noun: string): string {
   return `${number}\u00a0${noun}${number === 1 ? '' : 's'}`;
 }

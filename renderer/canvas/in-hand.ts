@@ -24,6 +24,8 @@ export function anchorsOf(scene: Scene, places: readonly Seat[], turn: Seat['tur
   });
 }
 
+const places = new WeakMap<Build, { readonly plug: PlugRef; readonly seats: readonly Seat[] }>();
+
 /** Everywhere a plug fits on this build; remembered, for it is asked at every turn of the plug. */
 export function placesFor(build: Build, plug: PlugRef): readonly Seat[] {
   const known = places.get(build);
@@ -32,7 +34,6 @@ export function placesFor(build: Build, plug: PlugRef): readonly Seat[] {
   places.set(build, { plug, seats });
   return seats;
 }
-const places = new WeakMap<Build, { readonly plug: PlugRef; readonly seats: readonly Seat[] }>();
 
 /** The plug on its candidate, and whether it fits there. */
 export interface Ghost {

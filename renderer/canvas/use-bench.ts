@@ -1,10 +1,12 @@
-import { type RefObject, useLayoutEffect, useRef } from 'react';
-import type { CanvasProps, Target } from './canvas-props';
+import { type RefObject, useLayoutEffect, useMemo, useRef } from 'react';
+import { samePlug } from '../../boards/document/lookup';
+import type { CanvasProps, CanvasView, Target } from './canvas-props';
 import type { Bench } from './gestures/gesture';
 import { followPlacing, type PlacingPointer } from './gestures/placing';
 import { listenToPointer } from './gestures/pointer';
-import type { HitIndex } from './hit-index';
+import { hitIndex } from './hit-index';
 import type { Point } from './scene/geometry';
+import type { Scene } from './scene/scene';
 import { toMm } from './view';
 import type { ViewHandle } from './view-handle';
 
@@ -15,23 +17,25 @@ export interface BenchState {
   readonly pointer: () => Point | null;
 }
 
+interface BenchParts {
+  readonly element: RefObject<HTMLElement | null>;
+  readonly view: ViewHandle | null;
+  readonly commands: CanvasView;
+  readonly props: CanvasProps;
+  readonly scene: Scene;
+  readonly redrawTop: () => void;
+}
+
 /** Joins the gestures to the canvas. They read the newest properties and never cause a rendering. */
-export function useBench(
-  element: RefObject<HTMLElement | null>,
-  view: ViewHandle | null,
-  props: CanvasProps,
-  hits: HitIndex,
-  redrawTop: () => void,
-): BenchState {
-  const propsNow = useRef(props);
-  const hitsNow = useRef(hits);
+export function useBench({ element, view, commands, props, scene, redrawTop }: BenchParts): BenchState {
+  const hits = useMemo(() => hitIndex(scene), [scene]);
+  const now = useRef({ props, scene, hits });
   const hovered = useRef<Target | null>(null);
   const follower = useRef<PlacingPointer | null>(null);
   const bench = useRef<Bench | null>(null);
 
   useLayoutEffect(() => {
-    propsNow.current = props;
-    hitsNow.current = hits;
+    now.current = { props, scene, hits };
   });
 
   useLayoutEffect(() => {
@@ -40,18 +44,23 @@ export function useBench(
     bench.current = {
       element: canvas,
       view,
-      props: () => propsNow.current,
-      targetAt: (screen) => hitsNow.current(toMm(view.now(), screen)),
+      props: () => now.current.props,
+      targetAt: (screen) => now.current.hits(toMm(view.now(), screen)),
       setCursor: (cursor) => {
         canvas.dataset.cursor = cursor;
+      },
+      showNear: (target) => {
+        const connector = target && connectorUnder(now.current.scene, target);
+        if (connector) commands.show([connector]);
+        else commands.fitAll();
       },
     };
     return listenToPointer(bench.current, (target) => {
       hovered.current = target;
-      propsNow.current.onHover?.(target);
+      now.current.props.onHover?.(target);
       redrawTop();
     });
-  }, [element, view, redrawTop]);
+  }, [element, view, commands, redrawTop]);
 
   const { placing } = props;
   const inHand = placing && `${placing.plug.lead} ${placing.plug.plug} ${placing.by}`;
@@ -70,4 +79,16 @@ export function useBench(
   useLayoutEffect(() => follower.current?.refresh(), [turn]);
 
   return { hovered: () => hovered.current, pointer: () => follower.current?.at() ?? null };
+}
+
+/** The connector that a target is, lies on, or sits on. */
+function connectorUnder(scene: Scene, target: Target): string | undefined {
+  switch (target.kind) {
+    case 'connector':
+      return target.connector;
+    case 'pin':
+      return target.pin.connector;
+    case 'plug':
+      return scene.plugs.find(({ ref }) => samePlug(ref, target.plug))?.connector;
+  }
 }

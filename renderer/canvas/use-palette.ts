@@ -4,7 +4,7 @@ import { type Palette, readPalette } from './drawing/palette';
 
 const FACES = ['400 32px', '650 32px', '600 32px'] as const;
 
-/** The page's colours for a theme; read again when the theme changes and when the fonts have come. */
+/** The page's colours for a theme; read again when theme or type size change, and when the fonts have come. */
 export function usePalette(
   element: RefObject<HTMLElement | null>,
   theme: CanvasProps['theme'],
@@ -18,10 +18,13 @@ export function usePalette(
     const read = () => {
       if (current) setPalette(readPalette(page));
     };
+    const look = new MutationObserver(read);
+    look.observe(document.documentElement, { attributes: true });
     read();
     void loadFaces(page).then(read);
     return () => {
       current = false;
+      look.disconnect();
     };
   }, [element, theme]);
   return palette;

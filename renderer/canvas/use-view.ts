@@ -18,7 +18,7 @@ export function useView(
   size: SizePx | null,
   scene: Scene,
   ref: Ref<CanvasView> | undefined,
-): ViewHandle | null {
+): { readonly view: ViewHandle | null; readonly commands: CanvasView } {
   const view = useMemo(() => stage && viewHandle(stage), [stage]);
   const sceneNow = useRef(scene);
   const shown = useRef<{ readonly build: string; readonly orientation: Scene['orientation'] } | null>(null);
@@ -46,8 +46,9 @@ export function useView(
     view.panBy((size.width - before.width) / 2, (size.height - before.height) / 2);
   }, [size, view]);
 
-  useImperativeHandle(ref, () => commandsOf(view, () => sceneNow.current), [view]);
-  return view;
+  const commands = useMemo(() => commandsOf(view, () => sceneNow.current), [view]);
+  useImperativeHandle(ref, () => commands, [commands]);
+  return { view, commands };
 }
 
 function commandsOf(view: ViewHandle | null, scene: () => Scene): CanvasView {

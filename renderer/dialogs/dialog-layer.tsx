@@ -6,6 +6,7 @@ const Search = lazy(() => import('./search-dialog').then((part) => ({ default: p
 const Keys = lazy(() => import('./keys-dialog').then((part) => ({ default: part.KeysDialog })));
 const Cautions = lazy(() => import('./cautions-dialog').then((part) => ({ default: part.CautionsDialog })));
 const NewBuild = lazy(() => import('./new-build-dialog').then((part) => ({ default: part.NewBuildDialog })));
+const Recent = lazy(() => import('./recent-dialog').then((part) => ({ default: part.RecentDialog })));
 const AddConnector = lazy(() =>
   import('./add-connector-dialog').then((part) => ({ default: part.AddConnectorDialog })),
 );
@@ -40,6 +41,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <Cautions onClose={close} />;
     case 'new-build':
       return <NewBuild onClose={close} />;
+    case 'recent':
+      return <Recent onClose={close} />;
     case 'add-connector':
       return <AddConnector onClose={close} />;
     case 'add-lead':

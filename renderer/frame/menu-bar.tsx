@@ -1,11 +1,9 @@
 import { Check } from 'lucide-react';
 import { Button } from 'react-aria-components/Button';
 import { Collection } from 'react-aria-components/Collection';
-import { Keyboard } from 'react-aria-components/Keyboard';
 import { Menu, MenuItem, MenuSection, MenuTrigger } from 'react-aria-components/Menu';
 import { Popover } from 'react-aria-components/Popover';
 import { Separator } from 'react-aria-components/Separator';
-import { Text } from 'react-aria-components/Text';
 import { Toolbar } from 'react-aria-components/Toolbar';
 import { type Action, MENUS, type MenuName } from '../actions/action';
 import { useActions } from '../actions/actions';
@@ -57,12 +55,12 @@ function Item({ action }: { readonly action: Action }) {
   const [shortcut] = action.shortcuts;
   return (
     <MenuItem id={action.id} textValue={action.label} className="option">
-      <Text slot="label">
+      <span>
         {action.label}
         {action.chosen && <span className="aside-hidden">, chosen</span>}
-      </Text>
+      </span>
       {action.chosen && <Check className="option-mark" size={16} aria-hidden="true" />}
-      {shortcut !== undefined && <Keyboard className="keys">{shortcutWords(shortcut, mac)}</Keyboard>}
+      {shortcut !== undefined && <kbd className="keys">{shortcutWords(shortcut, mac)}</kbd>}
     </MenuItem>
   );
 }

@@ -1,11 +1,11 @@
 import { FolderOpen, Play, Plus } from 'lucide-react';
 import { useAction } from '../actions/actions';
+import { RecentFiles } from '../files/recent-files';
 import { MenuBar } from '../frame/menu-bar';
 import { Button } from '../look/button';
 import { CAUTIONS } from '../words/caution-words';
 import { useWorkbench } from '../workbench';
 import { BoardPicture } from './board-picture';
-import { RecentFiles } from './recent-files';
 import { RecoveryOffers } from './recovery-offers';
 import './start.css';
 

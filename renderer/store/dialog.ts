@@ -16,7 +16,7 @@ export interface Question {
 
 /** A window over the window. Those that ask carry the way to answer, called exactly once. */
 export type Dialog =
-  | { readonly kind: 'search' | 'keys' | 'cautions' | 'new-build' | 'add-connector' | 'add-lead' }
+  | { readonly kind: 'search' | 'keys' | 'cautions' | 'new-build' | 'recent' | 'add-connector' | 'add-lead' }
   | { readonly kind: 'places'; readonly plug: PlugRef }
   | { readonly kind: 'message'; readonly message: Message }
   | {

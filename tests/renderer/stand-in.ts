@@ -1,7 +1,7 @@
 import type { Build } from '../../boards/document/build';
 import { parseDocument } from '../../boards/document/parse';
 import type { Command } from '../../boards/edit/command';
-import type { HostApi, Input, Opened, Output } from '../../boards/host';
+import type { HostApi, Input, Output } from '../../boards/host';
 import wiredText from '../../boards/library/demo/wired.build.json?raw';
 import type { CanvasView } from '../../renderer/canvas/canvas-props';
 import { createEditor } from '../../renderer/store/editor';
@@ -9,8 +9,10 @@ import { keepRecovery } from '../../renderer/store/recovery';
 import { createSession } from '../../renderer/store/session-store';
 import type { Workbench } from '../../renderer/workbench';
 
+type Opened = Extract<Output<'open'>, { ok: true }>['value'];
+
 /** The machine as a test sees it: files by handle, and a record of what was asked of it. */
-export interface StandIn extends HostApi {
+interface StandIn extends HostApi {
   readonly files: Map<string, Opened>;
   readonly copies: Map<string, Input<'keepRecovery'>>;
   readonly asked: string[];
@@ -22,7 +24,7 @@ export interface StandIn extends HostApi {
 
 const NOTHING_CHOSEN = null;
 
-export function standIn(): StandIn {
+function standIn(): StandIn {
   const files = new Map<string, Opened>();
   const copies = new Map<string, Input<'keepRecovery'>>();
   const asked: string[] = [];
@@ -55,7 +57,7 @@ export function standIn(): StandIn {
     writeSettings: async () => undefined,
     keepRecovery: async (copy) => {
       copies.set(copy.session, copy);
-      return { ok: true, value: undefined };
+      return { ok: true, value: null };
     },
     dropRecovery: async ({ id }) => void copies.delete(id),
     listRecovery: async () => [],

@@ -4,6 +4,7 @@ import { BuildForm } from './build-form';
 import { ConnectorForm } from './connector-form';
 import { DocumentShelf } from './document-shelf';
 import { LeadForm } from './lead-form';
+import '../wire/shelf.css';
 import '../wire/wire.css';
 import './document.css';
 

@@ -10,7 +10,12 @@ export function dragStart(onDrag: () => void): (event: PointerEvent) => void {
     const stop = () => {
       window.removeEventListener('pointermove', move);
       window.removeEventListener('pointerup', stop);
-      window.removeEventListener('pointercancel', stop);
+      window.removeEventListener('pointercancel', cancel);
+    };
+    // A list row that is held for half a second sends a made-up cancel to its other handlers; a person
+    // may well hold a lead that long before moving it.
+    const cancel = (event: globalThis.PointerEvent) => {
+      if (event.pointerId === down.pointerId) stop();
     };
     const move = (event: globalThis.PointerEvent) => {
       if (Math.hypot(event.clientX - down.clientX, event.clientY - down.clientY) <= SLACK_PX) return;
@@ -19,6 +24,6 @@ export function dragStart(onDrag: () => void): (event: PointerEvent) => void {
     };
     window.addEventListener('pointermove', move);
     window.addEventListener('pointerup', stop);
-    window.addEventListener('pointercancel', stop);
+    window.addEventListener('pointercancel', cancel);
   };
 }

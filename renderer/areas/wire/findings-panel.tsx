@@ -8,6 +8,7 @@ import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { FindingItem } from './finding-item';
 import { fitWords } from './placing/candidate-words';
 import { type Preview, previewSeat } from './placing/preview';
+import './findings.css';
 
 /** Everything that stands against power, and what the plug in the hand would change of it. */
 export function FindingsPanel() {

@@ -6,6 +6,7 @@ import { useBuild, useWorkbench } from '../../workbench';
 import { consequenceWords, fitWords, placeWords } from './placing/candidate-words';
 import { cancelHand, plugTitleOf, pressKey, seatHand } from './placing/hand';
 import { previewSeat } from './placing/preview';
+import './hand-bar.css';
 
 /** The plug in the hand: takes the arrow keys, and says where it is and what would come of it. */
 export function HandBar({ placing }: { readonly placing: Placing }) {

@@ -8,6 +8,7 @@ import { FindingsPanel } from './findings-panel';
 import { LeadsList } from './leads-list';
 import { PlugCard } from './plug-card';
 import { useFocusBack } from './use-focus-back';
+import './shelf.css';
 import './wire.css';
 
 const TABS: readonly ShelfTab[] = ['leads', 'connectors'];

@@ -22,7 +22,8 @@ export function drawWiring(pen: Pen, scene: Scene, marks: WorstMarks, inHand: Pl
     pen.context.globalAlpha = 1;
   }
   drawPlugs(pen, scene, marks, (plug) => !inHand || !samePlug(plug, inHand));
-  if (farLabelsNeeded(pen.scale)) drawFarLabels(pen, farLabelsOf(scene, pen.scale));
+  const { scale, palette } = pen;
+  if (farLabelsNeeded(scale, palette.typePx)) drawFarLabels(pen, farLabelsOf(scene, scale, palette.typePx));
   else for (const title of scene.titles) if (overlap(title.box, pen.window)) drawTitle(pen, title);
 }
 

@@ -37,6 +37,27 @@ function traceShape(
   }
 }
 
+/** Smaller signs would only be blurred by hatching. */
+const LEAST_HATCHED_PX = 11;
+
+/** Slanting lines in the octagon, on either side of its mark. */
+function hatchOctagon({ context, palette }: Pen, centre: Point, radius: number): void {
+  context.save();
+  context.beginPath();
+  traceOctagon(context, centre, radius);
+  context.clip();
+  context.beginPath();
+  for (const offset of [-1.2, -0.85, 0.85, 1.2]) {
+    context.moveTo(centre.x + offset * radius - radius, centre.y + radius);
+    context.lineTo(centre.x + offset * radius + radius, centre.y - radius);
+  }
+  context.strokeStyle = palette.panel;
+  context.globalAlpha = 0.7;
+  context.lineWidth = radius * 0.1;
+  context.stroke();
+  context.restore();
+}
+
 /** A severity's sign: octagon with !, filled diamond, ring with ?, dot. */
 export function drawSign(pen: Pen, severity: Severity, centre: Point, radius: number): void {
   const { context, palette } = pen;
@@ -50,6 +71,7 @@ export function drawSign(pen: Pen, severity: Severity, centre: Point, radius: nu
     context.lineWidth = radius * 0.22;
     context.stroke();
   }
+  if (severity === 'danger' && radius * pen.scale >= LEAST_HATCHED_PX) hatchOctagon(pen, centre, radius);
   const letter = severity === 'danger' ? '!' : severity === 'doubt' ? '?' : '';
   if (letter === '') return;
   context.fillStyle = severity === 'danger' ? palette.panel : colour;

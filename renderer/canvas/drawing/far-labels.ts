@@ -5,13 +5,14 @@ import type { Scene } from '../scene/scene';
 import { SIZES } from '../scene/sizes';
 import { drawText, type Pen } from './pen';
 
-const LABEL_PX = 13;
+/** Of the page's base type size. */
+const LABEL_SHARE = 0.87;
 /** As far as a severity sign may stand out over its flag. */
 const SIGN_PX = 4;
 
 /** From afar titles are too small to read: connectors carry their print in type of a fixed size on the screen. */
-export function farLabelsNeeded(scale: number): boolean {
-  return SIZES.title * scale < LABEL_PX * 0.75;
+export function farLabelsNeeded(scale: number, typePx: number): boolean {
+  return SIZES.title * scale < LABEL_SHARE * typePx * 0.75;
 }
 
 /** From still further away wires and flags are only a smudge round the connectors. */
@@ -25,14 +26,19 @@ export interface FarLabel {
   readonly sizeMm: number;
 }
 
-const remembered = new WeakMap<Scene, { readonly scale: number; readonly labels: readonly FarLabel[] }>();
+interface Remembered {
+  readonly scale: number;
+  readonly typePx: number;
+  readonly labels: readonly FarLabel[];
+}
+const remembered = new WeakMap<Scene, Remembered>();
 
 /** The labels of a scene at a scale; panning asks for the same ones again and again. */
-export function farLabelsOf(scene: Scene, scale: number): readonly FarLabel[] {
+export function farLabelsOf(scene: Scene, scale: number, typePx: number): readonly FarLabel[] {
   const known = remembered.get(scene);
-  if (known?.scale === scale) return known.labels;
-  const labels = farLabels(scene, scale);
-  remembered.set(scene, { scale, labels });
+  if (known?.scale === scale && known.typePx === typePx) return known.labels;
+  const labels = farLabels(scene, scale, typePx);
+  remembered.set(scene, { scale, typePx, labels });
   return labels;
 }
 
@@ -40,8 +46,9 @@ export function farLabelsOf(scene: Scene, scale: number): readonly FarLabel[] {
 export function farLabels(
   { blocks, plugs, flags, wires, sleeves }: Scene,
   scale: number,
+  typePx: number,
 ): readonly FarLabel[] {
-  const sizeMm = LABEL_PX / scale;
+  const sizeMm = (LABEL_SHARE * typePx) / scale;
   const taken = rectBuckets<unknown>();
   for (const block of blocks) taken.add(block.shell, block);
   for (const plug of plugs) taken.add(plug.body, plug);

@@ -26,6 +26,8 @@ const TOKENS = {
 /** The page's colours and faces, as its style sheets have them. */
 export type Palette = Readonly<Record<keyof typeof TOKENS, string>> & {
   readonly wires: Readonly<Record<WireColour, string>>;
+  /** The page's base type size, larger in the mode for the bench. */
+  readonly typePx: number;
 };
 
 /** Reads the palette once for a theme: asking the page for every shape would be slow. */
@@ -44,7 +46,8 @@ export function readPalette(element: HTMLElement): Palette {
     Object.entries(TOKENS).map(([key, token]) => [key, style.getPropertyValue(token).trim()]),
   ) as Record<keyof typeof TOKENS, string>;
   probe.remove();
-  return { ...tokens, wires };
+  const typePx = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  return { ...tokens, wires, typePx };
 }
 
 export function severityColour(palette: Palette, severity: Severity): string {

@@ -10,6 +10,8 @@ export interface Bench {
   readonly props: () => CanvasProps;
   readonly targetAt: (screen: Point) => Target | null;
   readonly setCursor: (cursor: Cursor) => void;
+  /** Brings the connector of a target near enough to be read; the whole drawing when there is none. */
+  readonly showNear: (target: Target | null) => void;
 }
 
 export type Cursor = 'default' | 'pointer' | 'grab' | 'grabbing';

@@ -1,7 +1,7 @@
 import type { Target } from '../canvas-props';
 import { sameTarget } from '../hit-index';
 import type { Point } from '../scene/geometry';
-import { type Bench, type Gesture, screenPoint } from './gesture';
+import { type Bench, type Cursor, type Gesture, screenPoint } from './gesture';
 import { pan } from './pan';
 import { pinch } from './pinch';
 import { press } from './press';
@@ -19,9 +19,14 @@ export function listenToPointer(bench: Bench, onHover: (target: Target | null) =
   let hovered: Target | null = null;
   const touches = new Map<number, Point>();
 
+  const cursorOver = (target: Target | null): Cursor => {
+    if (bench.props().placing) return 'grabbing';
+    if (spaceHeld || target?.kind === 'plug') return 'grab';
+    return target ? 'pointer' : 'default';
+  };
+
   const hover = (target: Target | null) => {
-    if (!gesture)
-      bench.setCursor(spaceHeld ? 'grab' : target?.kind === 'plug' ? 'grab' : target ? 'pointer' : 'default');
+    if (!gesture) bench.setCursor(cursorOver(target));
     if (sameTarget(hovered, target)) return;
     hovered = target;
     onHover(target);
@@ -68,6 +73,9 @@ export function listenToPointer(bench: Bench, onHover: (target: Target | null) =
     gesture = null;
   };
 
+  const double = (event: MouseEvent) => {
+    if (!bench.props().placing) bench.showNear(bench.targetAt(screenPoint(element, event)));
+  };
   const leave = () => hover(null);
   const onWheel = (event: WheelEvent) => wheel(bench, event);
   const key = (event: KeyboardEvent) => {
@@ -76,6 +84,7 @@ export function listenToPointer(bench: Bench, onHover: (target: Target | null) =
   };
 
   element.addEventListener('pointerdown', down);
+  element.addEventListener('dblclick', double);
   element.addEventListener('pointerleave', leave);
   element.addEventListener('wheel', onWheel, { passive: false });
   window.addEventListener('pointermove', move);
@@ -85,6 +94,7 @@ export function listenToPointer(bench: Bench, onHover: (target: Target | null) =
   window.addEventListener('keyup', key);
   return () => {
     element.removeEventListener('pointerdown', down);
+    element.removeEventListener('dblclick', double);
     element.removeEventListener('pointerleave', leave);
     element.removeEventListener('wheel', onWheel);
     window.removeEventListener('pointermove', move);

@@ -1,13 +1,14 @@
 import type { Mm } from '../../../boards/base/units';
-import type { Connector, Side } from '../../../boards/document/connector';
+import type { Connector } from '../../../boards/document/connector';
 import { pinOf } from '../../../boards/document/lookup';
 import { type Frame, frameOf, further, type WayOut } from './frame';
-import { cornersOf, grown, type Line, type Point, type Rect, rectRoundAll } from './geometry';
+import { type Line, type Point, type Rect, rectRoundAll } from './geometry';
 import type { Measure } from './measure';
 import { type NameShape, namesAlong, namesReach } from './names';
-import { type Orientation, oriented } from './orientation';
+import type { Orientation } from './orientation';
 import { type OrientedGrid, orientedGrid, type Position } from './oriented-grid';
 import { pinText } from './pin-text';
+import { cutCorner, shellRound, wallsOf } from './shell';
 import { laneWidth, pinSize, SIZES } from './sizes';
 
 export interface PinShape {
@@ -46,13 +47,6 @@ export interface Block {
  */
 export type Rooms = Readonly<Record<WayOut, Mm | null>>;
 export const USUAL_ROOMS: Rooms = { before: 0, after: 0 };
-
-const NORMALS: Readonly<Record<Side, Point>> = {
-  top: { x: 0, y: -1 },
-  right: { x: 1, y: 0 },
-  bottom: { x: 0, y: 1 },
-  left: { x: -1, y: 0 },
-};
 
 /** Draws up one connector. Pure: the same input gives the same shapes. */
 export function blockOf(connector: Connector, view: Orientation, rooms: Rooms, measure: Measure): Block {
@@ -96,21 +90,6 @@ export function blockOf(connector: Connector, view: Orientation, rooms: Rooms, m
     reach,
     bounds: rectRoundAll([shell, ...names.map((name) => name.box)]) ?? shell,
   };
-}
-
-function shellRound(connector: Connector, cells: Rect, orientation: Orientation): Rect {
-  const walls = (connector.shroud?.walls ?? []).map((side) => oriented(orientation, NORMALS[side]));
-  const grow = (x: number, y: number) =>
-    walls.some((wall) => wall.x === x && wall.y === y) ? SIZES.wall : 0;
-  const left = grow(-1, 0);
-  const top = grow(0, -1);
-  const shell = {
-    x: cells.x - left,
-    y: cells.y - top,
-    width: cells.width + left + grow(1, 0),
-    height: cells.height + top + grow(0, 1),
-  };
-  return grown(shell, SIZES.rim);
 }
 
 function pinShape(connector: Connector, position: Position, size: Mm): PinShape {
@@ -168,59 +147,5 @@ function leadersOf(names: readonly NameShape[], pins: readonly PinShape[], frame
     const before = to.from < from.from;
     const tip = before ? to.to + 0.06 : to.from - 0.06;
     return [[frame.point(along, before ? from.from : from.to), frame.point(along, tip)]];
-  });
-}
-
-/** The corner of the shell nearest to the first position, cut off. */
-function cutCorner(shell: Rect, grid: OrientedGrid): Pick<Block, 'outline' | 'pinOne'> {
-  const first = grid.positions[0];
-  const right = first !== undefined && first.col > (grid.cols - 1) / 2;
-  const below = first !== undefined && first.row > (grid.rows - 1) / 2;
-  const cut = 0.38 * Math.min(grid.pitchX, grid.pitchY);
-  const corner = {
-    x: shell.x + (right ? shell.width : 0),
-    y: shell.y + (below ? shell.height : 0),
-  };
-  const beside = { x: corner.x + (right ? -cut : cut), y: corner.y };
-  const under = { x: corner.x, y: corner.y + (below ? -cut : cut) };
-  const clockwise = right === below ? [under, beside] : [beside, under];
-  const index = right ? (below ? 2 : 1) : below ? 3 : 0;
-  const outline = cornersOf(shell).flatMap((point, at) => (at === index ? clockwise : [point]));
-  return { outline, pinOne: [corner, beside, under] };
-}
-
-/** Inner faces of the walls; the wall with the guide is broken by the slot in its middle. */
-function wallsOf(connector: Connector, shell: Rect, orientation: Orientation): readonly Line[] {
-  const { shroud } = connector;
-  if (!shroud) return [];
-  const inner = grown(shell, -SIZES.wall * 0.55);
-  return shroud.walls.flatMap((side): readonly Line[] => {
-    const normal = oriented(orientation, NORMALS[side]);
-    const face = cornersOf(inner).filter((corner) =>
-      normal.x === 0
-        ? Math.sign(corner.y - inner.y - inner.height / 2) === normal.y
-        : Math.sign(corner.x - inner.x - inner.width / 2) === normal.x,
-    );
-    const [from, to] = face;
-    if (!from || !to) return [];
-    if (shroud.guide !== side) return [[from, to]];
-    const length = Math.hypot(to.x - from.x, to.y - from.y);
-    const slot = Math.min(4.5, length / 3);
-    const part = (share: number): Point => ({
-      x: from.x + (to.x - from.x) * share,
-      y: from.y + (to.y - from.y) * share,
-    });
-    const begin = part(0.5 - slot / length / 2);
-    const end = part(0.5 + slot / length / 2);
-    const outside = (point: Point): Point => ({
-      x: point.x + normal.x * SIZES.wall * 0.55,
-      y: point.y + normal.y * SIZES.wall * 0.55,
-    });
-    return [
-      [from, begin],
-      [begin, outside(begin)],
-      [end, outside(end)],
-      [end, to],
-    ];
   });
 }

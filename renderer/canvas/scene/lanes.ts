@@ -1,6 +1,6 @@
 import type { Mm } from '../../../boards/base/units';
 import type { Block } from './block';
-import { WAYS_OUT, type WayOut } from './frame';
+import type { WayOut } from './frame';
 import type { Point } from './geometry';
 import { laneWidth, pinSize, SIZES } from './sizes';
 import type { WiredPlug, WireEnd } from './wiring';
@@ -14,16 +14,6 @@ export interface LanedWire {
   readonly width: Mm;
   /** The path up to the lane; the flag adds the end. */
   readonly path: readonly Point[];
-}
-
-/** The way on which a plug's wires are shortest. A single row has its names before it, so wires go after. */
-export function naturalWay({ block, ends }: WiredPlug): WayOut {
-  const { frame, grid } = block;
-  const last = (frame.tall ? grid.cols : grid.rows) - 1;
-  if (last === 0) return 'after';
-  const rows = ends.map((end) => (frame.tall ? end.col : end.row));
-  const mean = rows.reduce((sum, row) => sum + row, 0) / Math.max(1, rows.length);
-  return mean <= last / 2 ? 'before' : 'after';
 }
 
 /**
@@ -67,14 +57,4 @@ export function lanedWires(block: Block, plugs: readonly WiredPlug[], way: WayOu
         };
       });
     });
-}
-
-/** The wires of a block's small plugs by the way they leave. */
-export function byWay(
-  plugs: readonly WiredPlug[],
-  wayOf: (wired: WiredPlug) => WayOut,
-): readonly { readonly way: WayOut; readonly plugs: readonly WiredPlug[] }[] {
-  return WAYS_OUT.map((way) => ({ way, plugs: plugs.filter((wired) => wayOf(wired) === way) })).filter(
-    (group) => group.plugs.length > 0,
-  );
 }

@@ -7,7 +7,7 @@ import type { Block } from './block';
 import { grown, type Point, type Rect, rectRound } from './geometry';
 import { pinSize, SIZES } from './sizes';
 
-export interface HoleShape {
+interface HoleShape {
   readonly hole: string;
   readonly state: HoleState;
   readonly box: Rect;

@@ -5,9 +5,7 @@ import type { Block } from './block';
 import { blocksOf } from './blocks-of';
 import { printOnBody } from './body-print';
 import { flagsOn } from './flags';
-import type { WayOut } from './frame';
-import { grown, type Rect, rectRound, rectRoundAll } from './geometry';
-import { byWay, naturalWay } from './lanes';
+import { type Rect, rectRound, rectRoundAll } from './geometry';
 import type { Measure } from './measure';
 import { type Obstacles, obstacles } from './obstacles';
 import { orientationOf, oriented } from './orientation';
@@ -15,6 +13,7 @@ import { type PlugShape, plugShapeOf } from './plug-shape';
 import type { Scene } from './scene';
 import { sleeveOf } from './sleeves';
 import { titleOf } from './titles';
+import { byWay, wayFor } from './ways-out';
 import {
   type FlagShape,
   MOST_SINGLE_WIRES,
@@ -112,33 +111,9 @@ function* singleWires(
   const small = plugs.filter((plug) => plug.ends.length <= MOST_SINGLE_WIRES);
   const bare = small.filter((plug) => plug.ends.length === 0);
   const wired = small.filter((plug) => plug.ends.length > 0);
-  const blocked = new Map<WiredPlug, WayOut>();
-  for (const plug of wired) {
-    const way = naturalWay(plug);
-    if (!wayIsFree(plug, way, standing)) blocked.set(plug, way);
-  }
-  const wayOf = (plug: WiredPlug): WayOut => {
-    const natural = blocked.get(plug) ?? naturalWay(plug);
-    const other = natural === 'before' ? 'after' : 'before';
-    return blocked.has(plug) && wayIsFree(plug, other, standing) ? other : natural;
-  };
-  const chosen = new Map(wired.map((plug) => [plug, wayOf(plug)]));
-  for (const group of byWay(wired, (plug) => chosen.get(plug) ?? naturalWay(plug))) {
+  for (const group of byWay(wired, (plug) => wayFor(plug, standing))) {
     const { flags, wires, stuck } = flagsOn(block, group.plugs, group.way, standing, measure);
     yield { flags: [...flags, ...stuck.map((plug) => printOnBody(plug, measure))], wires };
   }
   yield { flags: bare.map((plug) => printOnBody(plug, measure)), wires: [] };
-}
-
-/** Nothing of another connector stands where the plug's wires and its flag would go. */
-function wayIsFree({ block, shape }: WiredPlug, way: WayOut, standing: Obstacles): boolean {
-  const { frame, connector, reach } = block;
-  const along = frame.alongSpan(shape.body);
-  const shell = frame.outSpan(block.shell);
-  const flagDepth = frame.tall ? 4.5 : 2;
-  const out =
-    way === 'before'
-      ? { from: reach.before - flagDepth, to: shell.from }
-      : { from: shell.to, to: reach.after + flagDepth };
-  return standing.free([grown(frame.rect(along, out), -0.05)], ({ of }) => of !== connector.id);
 }

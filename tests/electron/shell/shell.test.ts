@@ -81,13 +81,32 @@ describe('The window', () => {
     expect(window.loaded).toEqual(['app://leadwright/']);
   });
 
-  test.each(['will-navigate', 'will-redirect', 'will-frame-navigate', 'will-attach-webview'])(
-    'does not go along with %s',
-    async (name) => {
-      const { window } = await start();
-      expect(isPrevented((event) => window.webContents.emit(name, event))).toBe(true);
-    },
-  );
+  test('does not leave its page: not by a link, not by a redirect, not in a frame, not in a view of its own', async () => {
+    const { webContents } = (await start()).window;
+    const leaves = (name: string, url: string, isMainFrame = true) =>
+      !isPrevented((event) => webContents.emit(name, { ...event, url, isMainFrame }));
+    for (const url of [
+      'https://evil.test/',
+      'file:///etc/passwd',
+      'app://leadwright/other',
+      'app://elsewhere/',
+      'about:blank',
+    ]) {
+      expect(leaves('will-navigate', url)).toBe(false);
+      expect(leaves('will-frame-navigate', url)).toBe(false);
+    }
+    expect(leaves('will-frame-navigate', 'app://leadwright/', false)).toBe(false);
+    expect(leaves('will-redirect', 'app://leadwright/')).toBe(false);
+    expect(leaves('will-attach-webview', 'app://leadwright/')).toBe(false);
+  });
+
+  test('may load its page again', async () => {
+    const { webContents } = (await start()).window;
+    const event = { url: 'app://leadwright/', isMainFrame: true };
+    expect(isPrevented((prevention) => webContents.emit('will-navigate', { ...event, ...prevention }))).toBe(
+      false,
+    );
+  });
 
   test('opens no second one', async () => {
     const { window } = await start();

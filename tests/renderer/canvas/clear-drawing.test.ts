@@ -34,7 +34,7 @@ describe('nothing in the drawing lies over a name, and no wire over a flag', () 
           const build = wiredBoard(seed, 60);
           expect(crossings(sceneOf(build, { view: build.view, measure }))).toEqual([]);
         }),
-        { seed: 20261125, numRuns: 60 },
+        { seed: 20261125, numRuns: 40 },
       );
     },
     SLOW,
@@ -52,7 +52,7 @@ describe('nothing in the drawing lies over a name, and no wire over a flag', () 
           fc.pre(shells.every((a) => shells.every((b) => a === b || !overlap(a, b))));
           expect(crossings(scene)).toEqual([]);
         }),
-        { seed: 20261125, numRuns: 60 },
+        { seed: 20261125, numRuns: 40 },
       );
     },
     SLOW,
@@ -70,7 +70,7 @@ describe('every seated plug can be told by its print', () => {
           const told = new Set(flags.map(({ plug }) => plug.lead));
           expect(build.seats.filter(({ lead }) => !told.has(lead))).toEqual([]);
         }),
-        { seed: 20261125, numRuns: 40 },
+        { seed: 20261125, numRuns: 25 },
       );
     },
     SLOW,

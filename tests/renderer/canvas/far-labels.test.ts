@@ -5,13 +5,16 @@ import { measureByTable } from '../../../renderer/canvas/scene/measure';
 import { sceneOf } from '../../../renderer/canvas/scene/scene-of';
 import { wiredBoard } from './wired-board';
 
+/** The page's usual base type size. */
+const TYPE_PX = 15;
+
 describe('seen from afar', () => {
   it('connectors carry their print, and no two prints lie over each other', () => {
     for (const seed of [1, 2, 3, 4, 5])
       for (const scale of [2, 3, 5, 8]) {
         const build = wiredBoard(seed, 40);
         const scene = sceneOf(build, { view: build.view, measure: measureByTable });
-        const labels = farLabels(scene, scale);
+        const labels = farLabels(scene, scale, TYPE_PX);
         expect(labels.map(({ text }) => text)).toEqual(scene.blocks.map(({ connector }) => connector.print));
         for (const a of labels) {
           for (const b of labels) expect(a !== b && overlap(a.box, b.box)).toBe(false);
@@ -21,7 +24,7 @@ describe('seen from afar', () => {
   });
 
   it('from near the titles themselves can be read', () => {
-    expect(farLabelsNeeded(3)).toBe(true);
-    expect(farLabelsNeeded(26)).toBe(false);
+    expect(farLabelsNeeded(3, TYPE_PX)).toBe(true);
+    expect(farLabelsNeeded(26, TYPE_PX)).toBe(false);
   });
 });

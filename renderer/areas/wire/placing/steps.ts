@@ -17,7 +17,7 @@ const ARROWS: Readonly<Record<Direction, Point>> = {
 };
 
 /** A direction on the screen as one on the board: the view's turn undone, then its mirror. */
-export function onBoard(direction: Direction, view: Build['view']): Point {
+function onBoard(direction: Direction, view: Build['view']): Point {
   const { xMm, yMm } = turnedPoint(ARROWS[direction], turnBack(view.turn));
   return { xMm: view.mirrored ? -xMm : xMm, yMm };
 }

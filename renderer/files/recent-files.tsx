@@ -1,20 +1,27 @@
 import { X } from 'lucide-react';
 import { useCallback, useEffect, useState } from 'react';
 import type { Output } from '../../boards/host';
-import { openHandle } from '../files/open-document';
 import { Button, IconButton } from '../look/button';
 import { useWorkbench } from '../workbench';
+import { openHandle } from './open-document';
+import './recent-files.css';
 
 type Recent = Output<'listRecent'>;
 
+interface RecentFilesProps {
+  /** Shown where nothing was worked on yet. */
+  readonly empty?: string;
+  readonly onOpen?: () => void;
+}
+
 /** What was worked on last. Missing files are shown as such, and any can be taken off the list. */
-export function RecentFiles() {
+export function RecentFiles({ empty, onOpen }: RecentFilesProps) {
   const workbench = useWorkbench();
   const { host } = workbench;
   const [recent, setRecent] = useState<Recent>([]);
   const load = useCallback(async () => setRecent(await host.listRecent()), [host]);
   useEffect(() => void load(), [load]);
-  if (recent.length === 0) return null;
+  if (recent.length === 0) return empty === undefined ? null : <p>{empty}</p>;
 
   const forget = async (handle: string | null) => {
     await host.forgetRecent({ handle });
@@ -31,7 +38,14 @@ export function RecentFiles() {
       <ul className="recent">
         {recent.map(({ handle, name, folder, missing }) => (
           <li key={handle}>
-            <Button kind="quiet" disabled={missing} onPress={() => void openHandle(workbench, handle)}>
+            <Button
+              kind="quiet"
+              disabled={missing}
+              onPress={() => {
+                onOpen?.();
+                void openHandle(workbench, handle);
+              }}
+            >
               <span className="option-words">
                 <span>{name}</span>
                 <span className="soft small">{missing ? `no longer in ${folder}` : folder}</span>
