@@ -11,7 +11,8 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/library': DOMAIN_FLOOR,
   'boards/fit': DOMAIN_FLOOR,
   'boards/edit': [...DOMAIN_FLOOR, 'boards/fit'],
-  'boards/findings': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit'],
+  'boards/circuit': [...DOMAIN_FLOOR, 'boards/fit'],
+  'boards/findings': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/circuit'],
   'boards/analyse.ts': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings'],
   'boards/host.ts': [],
 
@@ -36,6 +37,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/library',
     'boards/fit',
     'boards/edit',
+    'boards/circuit',
     'boards/findings',
     'boards/analyse.ts',
     'boards/host.ts',
