@@ -13,10 +13,14 @@ interface Entry {
   readonly name: string;
 }
 
-/** Signals with the job behind the name where the name alone could be several: "D− (usb3)". */
-const ENTRIES: readonly Entry[] = SIGNALS.map((signal: Signal & { readonly id: SignalId }) => ({
-  id: signal.id,
-  name: signal.job === undefined ? signal.name : `${signal.name} (${signal.job.replaceAll('-', ' ')})`,
+const TWICE: ReadonlySet<string> = new Set(
+  SIGNALS.map(({ name }) => name).filter((name, at, names) => names.indexOf(name) !== at),
+);
+
+/** Signals with the job behind the name where several have that name: "D− (usb3)". */
+const ENTRIES: readonly Entry[] = SIGNALS.map(({ id, name, job }: Signal & { readonly id: SignalId }) => ({
+  id,
+  name: job !== undefined && TWICE.has(name) ? `${name} (${job.replaceAll('-', ' ')})` : name,
 }));
 
 interface SignalChoiceProps {

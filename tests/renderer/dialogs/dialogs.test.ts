@@ -1,0 +1,47 @@
+import { describe, expect, test } from 'vitest';
+import { connectorBox } from '../../../boards/fit/geometry';
+import { boardEntries } from '../../../renderer/dialogs/board-entries';
+import { freeRow } from '../../../renderer/dialogs/free-row';
+import { cutWords, matches, SHOWN } from '../../../renderer/dialogs/matching';
+import { bench, POWER_SWITCH } from '../stand-in';
+
+describe('searching', () => {
+  test('takes words in any order and case', () => {
+    expect(matches('PANEL, pin 6 power switch', 'switch panel')).toBe(true);
+    expect(matches('PANEL, pin 6 power switch', 'reset')).toBe(false);
+    expect(matches('anything', '')).toBe(true);
+  });
+
+  test('says when not everything is shown', () => {
+    expect(cutWords(SHOWN)).toBe('');
+    expect(cutWords(1340)).toBe('Showing 60 of 1,340. Type more to narrow the list.');
+  });
+
+  test('finds leads, findings, connectors and pins, each by an id of its own', () => {
+    const b = bench();
+    const ids = boardEntries(b, b.build()).map(({ id }) => id);
+    expect(ids).toEqual([...new Set(ids)]);
+    expect(ids).toEqual(expect.arrayContaining(['lead power-switch plug', 'connector panel', 'pin panel 6']));
+    expect(ids.some((id) => id.startsWith('finding '))).toBe(true);
+  });
+
+  test('goes to what is found: chosen, and shown on the canvas', () => {
+    const b = bench();
+    b.session.getState().goTo('document');
+    boardEntries(b, b.build())
+      .find(({ id }) => id === 'lead power-switch plug')
+      ?.run();
+    expect(b.session.getState()).toMatchObject({
+      area: 'wire',
+      selection: { kind: 'plug', plug: POWER_SWITCH },
+    });
+    expect(b.shown).toEqual(['panel']);
+  });
+});
+
+test('a new connector stands below all others', () => {
+  const { connectors } = bench().build().board;
+  const lowest = Math.max(...connectors.map((each) => connectorBox(each).bottomMm));
+  expect(freeRow(connectors)).toBeGreaterThan(lowest);
+  expect(freeRow([])).toBeGreaterThan(0);
+});
