@@ -58,7 +58,7 @@ export function junction(model: DiodeModel, knee: Volts | undefined, volts: Volt
 }
 
 /** Above this a junction's exponential runs away from Newton's tangent. */
-export function criticalVolts(model: DiodeModel): Volts {
+function criticalVolts(model: DiodeModel): Volts {
   const slopeVolts = model.ideality * THERMAL_VOLTS;
   return slopeVolts * Math.log(slopeVolts / (Math.SQRT2 * model.saturationAmps));
 }

@@ -10,7 +10,7 @@ export interface IdealBranch {
   readonly volts: Volts;
 }
 
-export function idealBranch(device: Device): IdealBranch | undefined {
+function idealBranch(device: Device): IdealBranch | undefined {
   if (device.kind === 'switch' && device.closed) return { id: device.id, a: device.a, b: device.b, volts: 0 };
   if (device.kind === 'voltage' && device.ohms === 0) return device;
   return undefined;

@@ -3,7 +3,7 @@ import { junction, limitJunction } from './diode';
 import type { Equations, Junction } from './equations';
 import { solveDense } from './lu';
 
-export const STEP_LIMIT = 120;
+const STEP_LIMIT = 120;
 
 /** Leaks to the reference from every node: what a bench meter would add, far below any current that counts. */
 export const REST_SIEMENS = 1e-15;

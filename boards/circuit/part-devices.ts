@@ -12,7 +12,7 @@ const DATA_SHEET_AMPS = 0.01;
 export const LED_REVERSE_VOLTS: Volts = 5;
 
 /** A junction whose voltage at 10 mA is the data sheet's: the saturation current follows from it. */
-export function ledModel(forwardVolts: Volts): DiodeModel {
+function ledModel(forwardVolts: Volts): DiodeModel {
   const known = ledModels.get(forwardVolts);
   if (known) return known;
   const model = fitLed(forwardVolts);

@@ -237,7 +237,7 @@ const ROWS = [
 
 export type ParameterId = (typeof ROWS)[number][0];
 
-export const PARAMETERS: ReadonlyMap<ParameterId, Parameter> = new Map(
+const PARAMETERS: ReadonlyMap<ParameterId, Parameter> = new Map(
   ROWS.map(([id, name, unit, [low, usual, high], strong, source, confidence]) => [
     id,
     { id, name, unit, low, usual, high, strong, source, confidence },

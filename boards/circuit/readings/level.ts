@@ -2,8 +2,8 @@ import type { Volts } from '../../base/units';
 import type { Span } from '../corner';
 
 /** TTL thresholds, as the ATX 3.0 power supply design guide (336521) prints them for PS_ON#, Table 4-11. */
-export const LOW_MOST_VOLTS: Volts = 0.8;
-export const HIGH_LEAST_VOLTS: Volts = 2.0;
+const LOW_MOST_VOLTS: Volts = 0.8;
+const HIGH_LEAST_VOLTS: Volts = 2.0;
 
 /** How an input reads a level: for certain, or depending on the board. */
 export type Level = 'low' | 'high' | 'depends';

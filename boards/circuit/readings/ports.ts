@@ -7,8 +7,8 @@ import type { MachineState } from '../machine-state';
 import { voltsBetween } from './volts-between';
 
 /** Upper limit of USB supply since the 2014 change notice, and the lower one at a high-power port (read in secondary). */
-export const USB_MOST_VOLTS: Volts = 5.5;
-export const USB_LEAST_VOLTS: Volts = 4.4;
+const USB_MOST_VOLTS: Volts = 5.5;
+const USB_LEAST_VOLTS: Volts = 4.4;
 
 const SUPPLY: Partial<
   Record<Part['kind'], { readonly plus: string; readonly most: Volts; readonly least: Volts }>

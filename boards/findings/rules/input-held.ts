@@ -1,6 +1,6 @@
 import { pinNode } from '../../circuit/elements';
 import { type MachineState, RESTING, RUNNING } from '../../circuit/machine-state';
-import { inputVolts } from '../../circuit/readings/buttons';
+import { inputVolts } from '../../circuit/readings/inputs';
 import { levelOf } from '../../circuit/readings/level';
 import type { Job } from '../../signals/signal';
 import { atPart, partOnPins } from '../about';
