@@ -6,7 +6,8 @@ import { LiveRegion } from './frame/live-region';
 import { StartScreen } from './start/start-screen';
 import { useEditor } from './workbench';
 
-const fetchFrame = () => import('./frame/frame');
+/** Fetches what comes after the start screen. */
+export const fetchFrame = () => import('./frame/frame');
 const Frame = lazy(() => fetchFrame().then((part) => ({ default: part.Frame })));
 
 /** The window: the start screen until something is open, then the frame. */

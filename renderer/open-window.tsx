@@ -1,7 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import type { HostApi } from '../boards/host';
-import { App } from './app';
+import { App, fetchFrame } from './app';
 import { CrashScreen } from './errors/crash-screen';
 import { ErrorBoundary } from './errors/error-boundary';
 import { openHandle } from './files/open-document';
@@ -38,6 +38,7 @@ export async function openWindow(): Promise<void> {
   );
   // After the first paint: the machine takes it as the sign that the page is there.
   requestAnimationFrame(() => tellState(workbench));
+  requestIdleCallback(() => void fetchFrame());
   const [first] = workbench.about.toOpen;
   if (first !== undefined) await openHandle(workbench, first);
 }

@@ -6,7 +6,7 @@ import { isMac } from '../actions/use-keys';
 import { changesOf, isUnsaved, type OpenBuild } from '../store/editor';
 import { counted } from '../words/list-words';
 import { useEditor, useWorkbench } from '../workbench';
-import { MenuBar } from './menu-bar';
+import { Menus } from './menus';
 
 /** What is open, whether it is saved, the menus and the way to everything. */
 export function TopBar() {
@@ -16,7 +16,7 @@ export function TopBar() {
   const [keys = ''] = search.shortcuts;
   return (
     <header className="top-bar">
-      {workbench.about.door === 'browser' && <MenuBar />}
+      <Menus />
       <h1 className="top-name">{open ? open.history.present.name : 'Leadwright'}</h1>
       {open && (
         <p className="soft small top-state" title={open.file.folder ?? undefined}>

@@ -1,7 +1,7 @@
 import { FolderOpen, Play, Plus } from 'lucide-react';
 import { useAction } from '../actions/actions';
 import { RecentFiles } from '../files/recent-files';
-import { MenuBar } from '../frame/menu-bar';
+import { Menus } from '../frame/menus';
 import { Button } from '../look/button';
 import { CAUTIONS } from '../words/caution-words';
 import { useWorkbench } from '../workbench';
@@ -19,7 +19,7 @@ export function StartScreen() {
     <div className="start">
       {about.door === 'browser' && (
         <header className="start-bar">
-          <MenuBar />
+          <Menus />
         </header>
       )}
       <main className="start-page">

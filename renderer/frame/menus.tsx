@@ -1,0 +1,15 @@
+import { lazy, Suspense } from 'react';
+import { useWorkbench } from '../workbench';
+
+const MenuBar = lazy(() => import('./menu-bar').then((part) => ({ default: part.MenuBar })));
+
+/** The menus where the system draws none. They come a moment after the rest; their place is kept. */
+export function Menus() {
+  const { about } = useWorkbench();
+  if (about.door !== 'browser') return null;
+  return (
+    <Suspense fallback={<div className="menu-bar" />}>
+      <MenuBar />
+    </Suspense>
+  );
+}
