@@ -1,13 +1,10 @@
 import type { Build, Seat } from '../../boards/document/build';
 import type { PinRef, PlugRef } from '../../boards/document/lookup';
 import type { Severity } from '../../boards/findings/finding';
-import type { Placing, Selection } from '../store/session';
+import type { Hovered, Placing, Selection } from '../store/session';
 
 /** What lies under the pointer. */
-export type Target =
-  | { readonly kind: 'plug'; readonly plug: PlugRef }
-  | { readonly kind: 'pin'; readonly pin: PinRef }
-  | { readonly kind: 'connector'; readonly connector: string };
+export type Target = Hovered;
 
 /** The worst finding that concerns a pin or a seated plug, to be marked on the drawing. */
 export interface Mark {
