@@ -30,7 +30,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'electron/start': [],
   electron: ['boards/host.ts', 'electron/host', 'electron/built.ts'],
 
-  'renderer/store': [...DOMAIN_FLOOR, 'boards/edit', 'boards/analyse.ts', 'boards/host.ts'],
+  'renderer/store': [...DOMAIN_FLOOR, 'boards/circuit', 'boards/edit', 'boards/analyse.ts', 'boards/host.ts'],
   'renderer/canvas': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings', 'renderer/store'],
   renderer: [
     ...DOMAIN_FLOOR,

@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { type MachineState, RESTING } from '../../boards/circuit/machine-state';
 import type { Seat } from '../../boards/document/build';
 import type { PlugRef } from '../../boards/document/lookup';
 import type { Settings } from '../../boards/host';
@@ -12,6 +13,8 @@ export interface Session {
   readonly selection: Selection;
   readonly placing: Placing | null;
   readonly hovered: Hovered | null;
+  /** What the power bar asks the circuit about. */
+  readonly machine: MachineState;
   /** Open dialogs, the topmost last. */
   readonly dialogs: readonly Dialog[];
   /** What was last said to screen readers; the number tells repeats apart. */
@@ -24,6 +27,7 @@ export interface Session {
   readonly showShelf: (shelf: ShelfTab) => void;
   readonly select: (selection: Selection) => void;
   readonly hover: (hovered: Hovered | null) => void;
+  readonly setMachine: (change: Partial<MachineState>) => void;
   readonly take: (plug: PlugRef, candidate: Seat | null, turn: Seat['turn'], by: Placing['by']) => void;
   readonly aim: (candidate: Seat | null) => void;
   readonly turnInHand: (turn: Seat['turn'], candidate: Seat | null) => void;
@@ -48,6 +52,7 @@ export function createSession(): SessionStore {
     selection: NOTHING,
     placing: null,
     hovered: null,
+    machine: RESTING,
     dialogs: [],
     announcement: { text: '', count: 0 },
     message: null,
@@ -57,6 +62,7 @@ export function createSession(): SessionStore {
     showShelf: (shelf) => set({ shelf }),
     select: (selection) => set({ selection, message: null }),
     hover: (hovered) => set({ hovered }),
+    setMachine: (change) => set(({ machine }) => ({ machine: { ...machine, ...change } })),
     take: (plug, candidate, turn, by) =>
       set({
         placing: { plug, candidate, turn, by },

@@ -7,6 +7,7 @@ import { ConnectorsTree } from './connectors-tree';
 import { FindingsPanel } from './findings-panel';
 import { LeadsList } from './leads-list';
 import { PlugCard } from './plug-card';
+import { PowerBar } from './power/power-bar';
 import { useFocusBack } from './use-focus-back';
 import './shelf.css';
 import './wire.css';
@@ -22,6 +23,7 @@ export function WireArea() {
         <CanvasPane />
       </Suspense>
       <FindingsPanel />
+      <PowerBar />
     </div>
   );
 }
