@@ -18,6 +18,7 @@ export default defineConfig({
           name: 'e2e',
           environment: 'node',
           fileParallelism: false,
+          globalSetup: 'tests/e2e/build-first.ts',
           testTimeout: 60_000,
           hookTimeout: 60_000,
           include: ['tests/e2e/**/*.test.ts'],

@@ -22,14 +22,19 @@ export function ampsSpanText({ low, high }: Span): string {
   return most.endsWith(`${NBSP}${unit}`) ? `${number} to ${most}` : `${least} to ${most}`;
 }
 
+/** Hundredths are the finest that a bench meter and the ranges tell of a level. */
+function voltFigures(volts: Volts): string {
+  return Math.abs(volts) < 0.005 ? '0' : figures(Math.abs(volts) < 0.1 ? Number(volts.toFixed(2)) : volts);
+}
+
 /** "0.03 V", "−5.2 to −4.7 V". */
 export function voltsSpanText({ low, high }: Span): string {
-  const [least, most] = [figures(low), figures(high)];
+  const [least, most] = [voltFigures(low), voltFigures(high)];
   return least === most ? `${most}${NBSP}V` : `${least} to ${most}${NBSP}V`;
 }
 
 export function voltsExactText(volts: Volts): string {
-  return `${figures(volts)}${NBSP}V`;
+  return `${voltFigures(volts)}${NBSP}V`;
 }
 
 /** "12 W". */

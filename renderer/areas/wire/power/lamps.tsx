@@ -39,7 +39,7 @@ function LampRow({ lamp, name, state }: LampRowProps) {
         <circle cx="8" cy="8" r="6" />
       </svg>
       <span>
-        {name} {glowWords(glow)}
+        {name}: {glowWords(glow)}
       </span>
     </li>
   );
