@@ -79,10 +79,13 @@ function covers(window: Rect, rect: Rect): boolean {
   );
 }
 
-/** The connectors on which something sits, with all that belongs to it; the whole board when there are none. */
+/** The connector with most plugs on it, near enough to read; the whole board while none has two. */
 function rectOfWork(scene: Scene): Rect {
-  const connectors = [...new Set(scene.plugs.map((plug) => plug.connector))];
-  return rectOfConnectors(scene, connectors) ?? grown(scene.bounds, 2);
+  const counts = new Map<string, number>();
+  for (const { connector } of scene.plugs) counts.set(connector, (counts.get(connector) ?? 0) + 1);
+  const [busiest] = [...counts].sort(([, one], [, other]) => other - one);
+  const near = busiest && busiest[1] > 1 ? rectOfConnectors(scene, [busiest[0]]) : undefined;
+  return near ?? grown(scene.bounds, 2);
 }
 
 function rectOfConnectors(scene: Scene, connectors: readonly string[]): Rect | undefined {
