@@ -12,8 +12,8 @@ export interface SizePx {
   readonly height: number;
 }
 
-/** Pixels a millimetre: a whole board on a small window, and a pin as wide as a hand. */
-export const SCALE_LIMITS = { least: 2, most: 120 } as const;
+/** Pixels a millimetre: a large board in a window zoomed to 200 %, and a pin as wide as a hand. */
+export const SCALE_LIMITS = { least: 0.4, most: 120 } as const;
 
 function limited(scale: number): number {
   return Math.min(SCALE_LIMITS.most, Math.max(SCALE_LIMITS.least, scale));

@@ -27,10 +27,10 @@ describe('the view', () => {
     );
   });
 
-  it('stays between 2 and 120 pixels a millimetre', () => {
+  it('stays between 0.4 and 120 pixels a millimetre', () => {
     expect(zoomedAt(VIEW, 1000, { x: 0, y: 0 }).scale).toBe(120);
-    expect(zoomedAt(VIEW, 0.0001, { x: 0, y: 0 }).scale).toBe(2);
-    expect(SCALE_LIMITS).toEqual({ least: 2, most: 120 });
+    expect(zoomedAt(VIEW, 0.0001, { x: 0, y: 0 }).scale).toBe(0.4);
+    expect(SCALE_LIMITS).toEqual({ least: 0.4, most: 120 });
   });
 
   it('panning moves the drawing with the pointer', () => {
