@@ -1,0 +1,151 @@
+import { copyFileSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import type { AxeResults } from 'axe-core';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, it } from 'vitest';
+import { demoFile } from './bench-work';
+import { rowOf } from './hands';
+import { workplaceFor } from './workplace';
+
+const workplace = workplaceFor('all tests');
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+let page: Page;
+
+beforeAll(async () => {
+  copyFileSync(demoFile('eight-slips.build.json'), join(workplace.home, 'slips.build.json'));
+  page = await workplace.open();
+  await page.evaluate(AXE);
+});
+
+interface View {
+  readonly view: string;
+  readonly show: () => Promise<unknown>;
+  /** Back to where the next view is reached from. */
+  readonly leave?: () => Promise<unknown>;
+}
+
+const press = (key: string) => () => page.keyboard.press(key);
+const open = async () => {
+  await page.keyboard.press('Control+O');
+  await page.getByRole('option', { name: 'slips.build.json' }).click();
+  await page.getByRole('main').getByRole('img').waitFor();
+};
+const dialog = (keys: string, name: string) => ({
+  show: async () => {
+    await page.keyboard.press(keys);
+    await page.getByRole('dialog', { name }).waitFor();
+  },
+  leave: press('Escape'),
+});
+const button = (name: string) => page.getByRole('button', { name, exact: true });
+const inDialog = async (name: string, title: RegExp) => {
+  await button(name).click();
+  await page.getByRole('dialog', { name: title }).waitFor();
+};
+
+/** Every view and dialog, in an order in which each is reached from the one before. */
+const VIEWS: readonly View[] = [
+  { view: 'the start screen', show: () => page.getByRole('heading', { name: 'Leadwright' }).waitFor() },
+  { view: 'the new build', ...dialog('Control+N', 'New build') },
+  { view: 'the choice of a file', ...dialog('Control+O', 'Open') },
+  { view: 'the keys', ...dialog('F1', 'Keys') },
+  { view: 'the Wire area', show: open },
+  {
+    view: 'a chosen finding',
+    show: () =>
+      page.getByRole('list', { name: 'Findings' }).getByRole('heading').first().getByRole('button').click(),
+  },
+  { view: 'a chosen lead', show: () => rowOf(page, 'Power LED').click() },
+  { view: 'a plug in the hand', show: () => button('Move').click(), leave: press('Escape') },
+  { view: 'the places of a lead', show: () => inDialog('Places', /^Places for/), leave: press('Escape') },
+  {
+    view: 'the connectors in words',
+    show: async () => {
+      await page.getByRole('tab', { name: 'Connectors' }).click();
+      const first = page.getByRole('treegrid').getByRole('row').first();
+      await first.click();
+      await page.keyboard.press('ArrowRight');
+      await page.getByRole('row', { name: /^Pin 1,/ }).waitFor();
+    },
+  },
+  { view: 'the search', ...dialog('Control+K', 'Search everything') },
+  {
+    view: 'a menu',
+    show: async () => {
+      await button('File').click();
+      await page.getByRole('menu').waitFor();
+    },
+    leave: press('Escape'),
+  },
+  {
+    view: 'a question about unsaved work',
+    show: async () => {
+      await page.getByRole('tab', { name: 'Leads' }).click();
+      await rowOf(page, 'Power LED').click();
+      await page.keyboard.press('Delete');
+      await page.keyboard.press('Control+W');
+      await page.getByRole('alertdialog').waitFor();
+    },
+    leave: press('Escape'),
+  },
+  { view: 'the choice of a place to save', ...dialog('Control+Shift+S', 'Save as') },
+  {
+    view: 'a pin of a connector',
+    show: async () => {
+      await page.keyboard.press('Control+1');
+      await page.getByRole('tab', { name: 'Board' }).click();
+      await page.getByRole('option', { name: /^PANEL/ }).click();
+      await page.getByRole('grid', { name: 'Pins of PANEL' }).getByRole('row').nth(1).click();
+      await page.getByRole('region', { name: 'Pin 1' }).waitFor();
+    },
+  },
+  {
+    view: 'the connectors of the library',
+    show: () => inDialog('Add a connector…', /^Add a connector/),
+    leave: press('Escape'),
+  },
+  {
+    view: 'a lead in the Document area',
+    show: async () => {
+      await page.getByRole('tab', { name: 'Case' }).click();
+      await page.getByRole('option', { name: /^Front USB 1 plug/ }).click();
+    },
+  },
+  {
+    view: 'the leads of the library',
+    show: () => inDialog('Add a lead…', /^Add a lead/),
+    leave: press('Escape'),
+  },
+  { view: 'names and notes', show: () => button('Names and notes').click() },
+];
+
+it.each(VIEWS)(
+  'nothing in the way of assistive technology in $view, light or dark',
+  async ({ show, leave }) => {
+    await show();
+    try {
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme });
+        expect(await violations()).toEqual([]);
+      }
+    } finally {
+      await leave?.();
+    }
+  },
+);
+
+async function violations(): Promise<readonly string[]> {
+  const results = await page.evaluate(() => window.axe?.run());
+  if (results === undefined) throw new Error('The checks are not on the page');
+  expect(results.passes.length).toBeGreaterThan(5);
+  return results.violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`),
+  );
+}
+
+declare global {
+  interface Window {
+    readonly axe?: { readonly run: () => Promise<AxeResults> };
+  }
+}
