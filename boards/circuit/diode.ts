@@ -1,3 +1,4 @@
+import { byIdentity } from '../base/by-identity';
 import type { Amps, Volts } from '../base/units';
 import type { DiodeModel } from './device';
 
@@ -13,27 +14,38 @@ export interface Branch {
 /** The current at which the reverse limit is stated. */
 const LIMIT_AMPS: Amps = 1e-3;
 
-/**
- * The voltage where the reverse exponential takes over, chosen so that the stated limit current
- * flows at the stated limit voltage (Nagel, SPICE2, ERL-M520, 1975: diode model).
- */
-export function reverseKnee(model: DiodeModel): Volts | undefined {
-  const known = knees.get(model);
-  if (known !== undefined) return known;
-  const knee = kneeOf(model);
-  if (knee !== undefined) knees.set(model, knee);
-  return knee;
+/** What a model says of its junction, worked out once. */
+export interface JunctionLaw {
+  readonly saturationAmps: Amps;
+  /** n·kT/q: over this the current grows by e. */
+  readonly slopeVolts: Volts;
+  /** Above this the exponential runs away from Newton's tangent. */
+  readonly criticalVolts: Volts;
+  /** Backwards beyond this the reverse exponential takes over; infinite where there is no limit. */
+  readonly kneeVolts: Volts;
 }
 
-const knees = new WeakMap<DiodeModel, Volts>();
+export const lawOf = byIdentity(
+  ({ saturationAmps, ideality, reverseLimitVolts }: DiodeModel): JunctionLaw => {
+    const slopeVolts = ideality * THERMAL_VOLTS;
+    return {
+      saturationAmps,
+      slopeVolts,
+      criticalVolts: slopeVolts * Math.log(slopeVolts / (Math.SQRT2 * saturationAmps)),
+      kneeVolts: kneeOf(reverseLimitVolts ?? Number.POSITIVE_INFINITY, saturationAmps, slopeVolts),
+    };
+  },
+);
 
-function kneeOf(model: DiodeModel): Volts | undefined {
-  const limit = model.reverseLimitVolts;
-  if (limit === undefined) return undefined;
-  const slopeVolts = model.ideality * THERMAL_VOLTS;
-  let knee = limit - slopeVolts * Math.log(1 + LIMIT_AMPS / model.saturationAmps);
+/**
+ * Where the reverse exponential has to begin for the stated limit current to flow at the stated
+ * limit voltage (Nagel, SPICE2, ERL-M520, 1975: diode model).
+ */
+function kneeOf(limitVolts: Volts, saturationAmps: Amps, slopeVolts: Volts): Volts {
+  if (limitVolts === Number.POSITIVE_INFINITY) return limitVolts;
+  let knee = limitVolts - slopeVolts * Math.log(1 + LIMIT_AMPS / saturationAmps);
   for (let turn = 0; turn < 25; turn += 1) {
-    knee = limit - slopeVolts * Math.log(LIMIT_AMPS / model.saturationAmps + 1 - knee / slopeVolts);
+    knee = limitVolts - slopeVolts * Math.log(LIMIT_AMPS / saturationAmps + 1 - knee / slopeVolts);
   }
   return knee;
 }
@@ -42,25 +54,17 @@ function kneeOf(model: DiodeModel): Volts | undefined {
  * Current and slope of the junction alone (without its series resistance), with the cubic that
  * keeps the reverse side smooth (same source).
  */
-export function junction(model: DiodeModel, knee: Volts | undefined, volts: Volts): Branch {
-  const slopeVolts = model.ideality * THERMAL_VOLTS;
-  const { saturationAmps } = model;
+export function junction({ saturationAmps, slopeVolts, kneeVolts }: JunctionLaw, volts: Volts): Branch {
   if (volts >= -3 * slopeVolts) {
     const grown = Math.exp(volts / slopeVolts);
     return { amps: saturationAmps * (grown - 1), siemens: (saturationAmps * grown) / slopeVolts };
   }
-  if (knee === undefined || volts >= -knee) {
+  if (volts >= -kneeVolts) {
     const cube = ((3 * slopeVolts) / (volts * Math.E)) ** 3;
     return { amps: -saturationAmps * (1 + cube), siemens: (saturationAmps * 3 * cube) / volts };
   }
-  const grown = Math.exp(-(knee + volts) / slopeVolts);
+  const grown = Math.exp(-(kneeVolts + volts) / slopeVolts);
   return { amps: -saturationAmps * grown, siemens: (saturationAmps * grown) / slopeVolts };
-}
-
-/** Above this a junction's exponential runs away from Newton's tangent. */
-function criticalVolts(model: DiodeModel): Volts {
-  const slopeVolts = model.ideality * THERMAL_VOLTS;
-  return slopeVolts * Math.log(slopeVolts / (Math.SQRT2 * model.saturationAmps));
 }
 
 /** Nagel's junction limiting: a step up the exponential is taken on a logarithmic scale. */
@@ -74,11 +78,10 @@ function limitForward(next: Volts, last: Volts, slopeVolts: Volts, critical: Vol
 }
 
 /** The voltage to linearise at, given the last one and where Newton would go. */
-export function limitJunction(model: DiodeModel, knee: Volts | undefined, next: Volts, last: Volts): Volts {
-  const slopeVolts = model.ideality * THERMAL_VOLTS;
-  const critical = criticalVolts(model);
-  if (knee === undefined || next >= Math.min(0, 10 * slopeVolts - knee)) {
-    return limitForward(next, last, slopeVolts, critical);
+export function limitJunction(law: JunctionLaw, next: Volts, last: Volts): Volts {
+  const { slopeVolts, criticalVolts, kneeVolts } = law;
+  if (next >= Math.min(0, 10 * slopeVolts - kneeVolts)) {
+    return limitForward(next, last, slopeVolts, criticalVolts);
   }
-  return -(limitForward(-(next + knee), -(last + knee), slopeVolts, critical) + knee);
+  return -(limitForward(-(next + kneeVolts), -(last + kneeVolts), slopeVolts, criticalVolts) + kneeVolts);
 }

@@ -1,6 +1,6 @@
-import type { Amps, Ohms, Volts } from '../base/units';
-import type { Device, DiodeModel, NodeName } from './device';
-import { reverseKnee } from './diode';
+import type { Amps, Ohms } from '../base/units';
+import type { Device, NodeName } from './device';
+import { type JunctionLaw, lawOf } from './diode';
 import type { IdealBranch } from './ideal-branches';
 import type { Island } from './islands';
 
@@ -9,8 +9,7 @@ export interface Junction {
   readonly id: string;
   readonly anode: number;
   readonly cathode: number;
-  readonly model: DiodeModel;
-  readonly knee: Volts | undefined;
+  readonly law: JunctionLaw;
 }
 
 /**
@@ -58,9 +57,8 @@ export function writeEquations(
     if (device.kind !== 'diode') return [];
     const anode = device.model.seriesOhms > 0 ? voltages++ : indexOf(device.a);
     const { id, model } = device;
-    return [
-      { id, model, anode, cathode: indexOf(device.b), knee: reverseKnee(model), outer: indexOf(device.a) },
-    ];
+    const [outer, cathode] = [indexOf(device.a), indexOf(device.b)];
+    return [{ id, law: lawOf(model), anode, cathode, outer, seriesOhms: model.seriesOhms }];
   });
   const branchIndex = new Map(branches.map((branch, i) => [branch.id, voltages + i]));
   const size = voltages + branches.length;
@@ -90,9 +88,8 @@ export function writeEquations(
       inject(b, a, device.volts / device.ohms);
     }
   }
-  for (const junction of junctions) {
-    if (junction.model.seriesOhms > 0)
-      conductance(junction.outer, junction.anode, 1 / junction.model.seriesOhms);
+  for (const { outer, anode, seriesOhms } of junctions) {
+    if (seriesOhms > 0) conductance(outer, anode, 1 / seriesOhms);
   }
   for (const branch of branches) {
     const row = branchIndex.get(branch.id) ?? -1;

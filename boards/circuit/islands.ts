@@ -61,18 +61,43 @@ export interface Partition {
  * not join: it is 0 V whatever flows, so pieces that meet only there know nothing of each other.
  */
 export function partition(netlist: Netlist): Partition {
-  const ways = new Groups();
-  for (const device of netlist) if (conducts(device)) ways.join(device.a, device.b);
-  const stranded = netlist
-    .filter((device) => device.kind === 'current' && ways.rootOf(device.a) !== ways.rootOf(device.b))
-    .map(({ id }) => id);
-  const live = netlist.filter(
-    (device) => conducts(device) || (device.kind === 'current' && !stranded.includes(device.id)),
-  );
-
   const pieces = new Groups();
-  for (const { a, b } of live) if (a !== GROUND && b !== GROUND) pieces.join(a, b);
-  const members = new Map<string, { nodes: Set<NodeName>; devices: Device[] }>();
+  const touching: NodeName[] = [];
+  for (const device of netlist) {
+    if (!conducts(device)) continue;
+    const { a, b } = device;
+    if (a !== GROUND && b !== GROUND) pieces.join(a, b);
+    else touching.push(a === GROUND ? b : a);
+  }
+  const grounded = new Set(touching.map((node) => pieces.rootOf(node)));
+  const isGrounded = (node: NodeName) => node === GROUND || grounded.has(pieces.rootOf(node));
+
+  const pushing = netlist.filter(({ kind }) => kind === 'current');
+  const stranded = new Set(
+    pushing.filter(({ a, b }) => !(isGrounded(a) && isGrounded(b)) && pieces.rootOf(a) !== pieces.rootOf(b)),
+  );
+  for (const device of pushing) {
+    const { a, b } = device;
+    if (!stranded.has(device) && a !== GROUND && b !== GROUND) pieces.join(a, b);
+  }
+  const live = netlist.filter(
+    (device) => conducts(device) || (device.kind === 'current' && !stranded.has(device)),
+  );
+  const roots = new Set(touching.map((node) => pieces.rootOf(node)));
+  return {
+    islands: islandsOf(netlist, live, pieces, (root) => roots.has(root)),
+    stranded: [...stranded].map(({ id }) => id),
+  };
+}
+
+/** The pieces with their nodes and devices. Ground alone is none: there is nothing to solve. */
+function islandsOf(
+  netlist: Netlist,
+  live: readonly Device[],
+  pieces: Groups,
+  isGrounded: (root: NodeName) => boolean,
+): readonly Island[] {
+  const members = new Map<NodeName, { nodes: Set<NodeName>; devices: Device[] }>();
   const memberOf = (node: NodeName) => {
     const root = pieces.rootOf(node);
     const known = members.get(root);
@@ -81,15 +106,14 @@ export function partition(netlist: Netlist): Partition {
     members.set(root, made);
     return made;
   };
-  for (const { a, b } of netlist) for (const node of [a, b]) memberOf(node).nodes.add(node);
+  for (const { a, b } of netlist) {
+    if (a !== GROUND) memberOf(a).nodes.add(a);
+    if (b !== GROUND) memberOf(b).nodes.add(b);
+  }
   for (const device of live) memberOf(device.a === GROUND ? device.b : device.a).devices.push(device);
-
-  const ground = ways.rootOf(GROUND);
-  const islands = [...members.values()].map(({ nodes, devices }): Island => {
+  return [...members].map(([root, { nodes, devices }]): Island => {
     const names = [...nodes].sort();
-    const first = names[0] ?? GROUND;
-    const floating = ways.rootOf(first) !== ground;
-    return { nodes: names, reference: floating ? first : GROUND, floating, devices };
+    const floating = root !== GROUND && !isGrounded(root);
+    return { nodes: names, reference: floating ? (names[0] ?? GROUND) : GROUND, floating, devices };
   });
-  return { islands, stranded };
 }

@@ -1,5 +1,5 @@
 import type { Volts } from '../base/units';
-import { junction, limitJunction } from './diode';
+import { type JunctionLaw, junction, limitJunction } from './diode';
 import type { Equations, Junction } from './equations';
 import { solveDense } from './lu';
 
@@ -43,44 +43,48 @@ export function newton(
   const { size, voltages, linear, sources, junctions } = equations;
   const matrix = new Float64Array(size * size);
   const last = Float64Array.from(junctions, (one) => across(start, one));
-  let values = start;
+  let before = new Float64Array(size);
+  let values = Float64Array.from(start);
   for (let step = 1; step <= STEP_LIMIT; step += 1) {
-    const before = values;
+    [before, values] = [values, before];
     matrix.set(linear);
-    values = sources.map((value) => value * strength);
+    for (let i = 0; i < size; i += 1) values[i] = (sources[i] ?? 0) * strength;
     for (let i = 0; i < voltages; i += 1) matrix[i * size + i] = (matrix[i * size + i] ?? 0) + leakSiemens;
-    for (const [i, one] of junctions.entries()) {
-      stampJunction(matrix, values, size, one, last[i] ?? 0, leakSiemens);
+    for (let i = 0; i < junctions.length; i += 1) {
+      const one = junctions[i];
+      if (one) stampJunction(matrix, values, size, one, last[i] ?? 0, leakSiemens);
     }
     if (solveDense(matrix, values, size) >= 0) return { solved: false, values: before, steps: step };
     let moved = false;
-    for (const [i, one] of junctions.entries()) {
+    for (let i = 0; i < junctions.length; i += 1) {
+      const one = junctions[i];
+      if (!one) continue;
       const wanted = across(values, one);
       const old = last[i] ?? 0;
-      moved ||= !isStill(one, wanted, old);
-      last[i] = limitJunction(one.model, one.knee, wanted, old);
+      moved ||= !isStill(one.law, wanted, old);
+      last[i] = limitJunction(one.law, wanted, old);
     }
     if (!moved) return { solved: values.every(Number.isFinite), values, steps: step };
   }
   return { solved: false, values, steps: STEP_LIMIT };
 }
 
-function isStill({ model, knee }: Junction, wanted: Volts, old: Volts): boolean {
+function isStill(law: JunctionLaw, wanted: Volts, old: Volts): boolean {
   if (Math.abs(wanted - old) <= STILL_VOLTS * (1 + Math.abs(old))) return true;
-  const tangent = junction(model, knee, old);
+  const tangent = junction(law, old);
   const foreseen = tangent.amps + tangent.siemens * (wanted - old);
-  return Math.abs(junction(model, knee, wanted).amps - foreseen) <= STILL_AMPS;
+  return Math.abs(junction(law, wanted).amps - foreseen) <= STILL_AMPS;
 }
 
 function stampJunction(
   matrix: Float64Array,
   right: Float64Array,
   size: number,
-  { anode, cathode, model, knee }: Junction,
+  { anode, cathode, law }: Junction,
   volts: number,
   leakSiemens: number,
 ): void {
-  const { amps, siemens } = junction(model, knee, volts);
+  const { amps, siemens } = junction(law, volts);
   const slope = siemens + leakSiemens;
   const rest = amps + leakSiemens * volts - slope * volts;
   if (anode >= 0) {

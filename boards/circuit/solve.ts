@@ -1,5 +1,5 @@
 import type { Amps, Volts } from '../base/units';
-import type { Device, Netlist, NodeName } from './device';
+import { type Device, GROUND, type Netlist, type NodeName } from './device';
 import { junction } from './diode';
 import { type Equations, plainOhms, writeEquations } from './equations';
 import { spanIdealBranches } from './ideal-branches';
@@ -26,19 +26,16 @@ interface IslandSolution {
   readonly problems: readonly CircuitProblem[];
 }
 
-/** Islands solved before, by what they consist of. Pass the same one again and only what changed is solved. */
-export type SolvedIslands = Map<string, IslandSolution>;
-
 /** The direct-current operating point of any netlist. Never throws: what cannot be is named in `problems`. */
-export function solve(netlist: Netlist, known?: SolvedIslands): Solution {
+export function solve(netlist: Netlist): Solution {
   const { islands, stranded } = partition(netlist);
-  const volts = new Map<NodeName, Volts>();
+  const volts = new Map<NodeName, Volts>([[GROUND, 0]]);
   const amps = new Map<string, Amps>(netlist.map((device) => [device.id, 0]));
   const floating = new Set<NodeName>();
   const tripped = new Set<string>();
   const problems: CircuitProblem[] = stranded.map((device) => ({ code: 'no-way-back', device }));
   for (const island of islands) {
-    const solution = known ? solveKnown(island, known) : solveIsland(island);
+    const solution = solveIsland(island);
     for (const [node, value] of solution.volts) volts.set(node, value);
     for (const [device, value] of solution.amps) amps.set(device, value);
     for (const fuse of solution.tripped) tripped.add(fuse);
@@ -46,15 +43,6 @@ export function solve(netlist: Netlist, known?: SolvedIslands): Solution {
     problems.push(...solution.problems);
   }
   return { volts, amps, floating, tripped, problems };
-}
-
-function solveKnown(island: Island, known: SolvedIslands): IslandSolution {
-  const key = JSON.stringify(island.devices);
-  const before = known.get(key);
-  if (before) return before;
-  const solution = solveIsland(island);
-  known.set(key, solution);
-  return solution;
 }
 
 /** Solves, trips every fuse that carries too much, and solves again: a tripped fuse stays tripped. */
@@ -106,7 +94,7 @@ function ampsThrough(
     case 'diode': {
       const one = equations.junctions.find(({ id }) => id === device.id);
       if (!one) return 0;
-      return junction(one.model, one.knee, valueAt(one.anode) - valueAt(one.cathode)).amps;
+      return junction(one.law, valueAt(one.anode) - valueAt(one.cathode)).amps;
     }
     case 'voltage':
       return device.ohms > 0
