@@ -1,7 +1,8 @@
+import { byIdentity } from '../base/by-identity';
 import type { Build } from '../document/build';
 import type { Pin } from '../document/connector';
 import type { Lead } from '../document/lead';
-import { leadsOf } from '../document/lookup';
+import { leadsOf, type PinRef } from '../document/lookup';
 import type { Joint } from '../fit/joints';
 import { parameterAt } from '../signals/parameters';
 import { partKindOf } from '../signals/part-kinds';
@@ -15,10 +16,17 @@ import { pinDevices, type ValueIn } from './pin-devices';
 /** What a machine state can change about an element. */
 export type Factor = 'power' | 'reset' | 'drive' | 'attached';
 
+/** What of a build an element stands for. A wire is told by its place in the lead's list. */
+export type Subject =
+  | { readonly kind: 'pin'; readonly pin: PinRef }
+  | { readonly kind: 'wire'; readonly lead: string; readonly wire: number }
+  | { readonly kind: 'part'; readonly lead: string; readonly part: string };
+
 /** A pin, a wire or a part of a build: where it joins the circuit and what it is in each state. */
 export interface Element {
   /** The name its devices' names begin with. */
   readonly id: string;
+  readonly subject: Subject;
   readonly nodes: readonly NodeName[];
   readonly factors: readonly Factor[];
   readonly devices: (state: MachineState, corner: Corner) => readonly Device[];
@@ -33,6 +41,11 @@ export function leadNode(lead: string, end: string): NodeName {
   return `lead.${lead}.${end}`;
 }
 
+/** The device of a pin's stub element by its place in the stub. */
+export function stubDeviceId(pin: NodeName, index: number): string {
+  return `${pin}#${index}`;
+}
+
 export function partDeviceId(lead: string, part: string): string {
   return `part.${lead}.${part}`;
 }
@@ -43,39 +56,58 @@ export function wireDeviceId(lead: string, index: number): string {
 
 /** Everything of a build that current can pass through, as far as a seated plug touches it. */
 export function elementsOf(build: Build, joints: readonly Joint[]): readonly Element[] {
-  const seated = new Map<NodeName, NodeName>();
-  const pins = new Map<NodeName, Pin>();
-  for (const { lead, plug, hole, connector, pin } of joints) {
-    if (!pin) continue;
-    const node = pinNode(connector.id, pin.pin);
-    seated.set(leadNode(lead.id, `${plug.id}.${hole}`), node);
-    pins.set(node, pin);
+  const pins = new Map<NodeName, Joint>();
+  const byLead = new Map<Lead, Joint[]>();
+  for (const joint of joints) {
+    const { lead, connector, pin } = joint;
+    if (pin) pins.set(pinNode(connector.id, pin.pin), joint);
+    const known = byLead.get(lead);
+    if (known) known.push(joint);
+    else byLead.set(lead, [joint]);
   }
-  const touched = new Set(joints.map((joint) => joint.lead.id));
   return [
-    ...[...pins].map(([node, pin]) => pinElement(node, pin)),
-    ...leadsOf(build)
-      .filter((lead) => touched.has(lead.id))
-      .flatMap((lead) => leadElements(lead, seated)),
+    ...[...pins.values()].flatMap((joint) => touchedPin(joint) ?? []),
+    ...leadsOf(build).flatMap((lead) => touchedLead({ lead, joints: byLead.get(lead) ?? [] })),
   ];
 }
+
+const touchedPin = byIdentity(
+  ({ connector, pin }: Joint): Element | undefined => pin && pinElement(connector.id, pin),
+  ({ connector, pin }) => (pin ? [connector, pin] : [connector]),
+);
+
+/** What a lead adds changes only with itself, its seats and the connectors they are on. */
+const touchedLead = byIdentity(
+  ({ lead, joints }: { readonly lead: Lead; readonly joints: readonly Joint[] }): readonly Element[] => {
+    if (joints.length === 0) return [];
+    const seated = new Map<NodeName, NodeName>();
+    for (const { plug, hole, connector, pin } of joints) {
+      if (pin) seated.set(leadNode(lead.id, `${plug.id}.${hole}`), pinNode(connector.id, pin.pin));
+    }
+    return leadElements(lead, seated);
+  },
+  ({ lead, joints }) => [lead, ...new Set(joints.flatMap(({ seat, connector }) => [seat, connector]))],
+);
 
 /** The whole build as one netlist, for a reference solver and for papers. */
 export function netlistOf(elements: readonly Element[], state: MachineState, corner: Corner): Netlist {
   return elements.flatMap((element) => element.devices(state, corner));
 }
 
-function pinElement(node: NodeName, pin: Pin): Element {
+/** A pin with what the board holds behind it. */
+export function pinElement(connector: string, pin: Pin): Element {
+  const node = pinNode(connector, pin.pin);
   const stub = STUBS[pin.signal ?? 'unknown'];
   const stated = new Map(pin.values?.map(({ parameter, value }) => [parameter, value]));
   const busy = stub.some((element) => element.kind === 'pulls-low' && element.when === 'drive-busy');
   return {
     id: node,
+    subject: { kind: 'pin', pin: { connector, pin: pin.pin } },
     nodes: [node],
     factors: busy ? ['drive'] : [],
     devices: (state, corner) => {
       const valueIn: ValueIn = (id) => stated.get(id) ?? parameterAt(id, corner.board);
-      return stub.flatMap((element, i) => pinDevices(element, `${node}#${i}`, node, state, valueIn));
+      return stub.flatMap((element, i) => pinDevices(element, stubDeviceId(node, i), node, state, valueIn));
     },
   };
 }
@@ -90,6 +122,7 @@ function leadElements(lead: Lead, seated: ReadonlyMap<NodeName, NodeName>): read
     const id = wireDeviceId(lead.id, i);
     return {
       id,
+      subject: { kind: 'wire', lead: lead.id, wire: i },
       nodes: [a, b],
       factors: [],
       devices: (_, corner) => [{ id, kind: 'resistor', a, b, ohms: parameterAt('wire-ohms', corner.lead) }],
@@ -101,6 +134,7 @@ function leadElements(lead: Lead, seated: ReadonlyMap<NodeName, NodeName>): read
     const id = partDeviceId(lead.id, part.id);
     return {
       id,
+      subject: { kind: 'part', lead: lead.id, part: part.id },
       nodes: kind.terminals.map((terminal) => node(terminal.id)),
       factors: factorsOf(kind.job, kind.path),
       devices: (state, corner) => partDevices({ id, kind: part.kind, node, state, end: corner.lead }),

@@ -28,7 +28,12 @@ function pullsNow(when: PullCondition, state: MachineState): boolean {
   return when === 'running' || (when === 'drive-busy' && state.drive === 'busy');
 }
 
-/** What one element of a pin's stub is to the circuit. The rail's device is named `<id>.rail`. */
+/** The device of the rail behind a stub element; its plus node has the same name. */
+export function railDeviceId(id: string): string {
+  return `${id}.rail`;
+}
+
+/** What one element of a pin's stub is to the circuit. */
 export function pinDevices(
   element: StubElement,
   id: string,
@@ -38,14 +43,14 @@ export function pinDevices(
 ): readonly Device[] {
   switch (element.kind) {
     case 'rail': {
-      const inner = `${id}.rail`;
+      const inner = railDeviceId(id);
       return [
         railDevice(inner, element.rail, inner, state, valueIn),
         { id, kind: 'resistor', a: inner, b: node, ohms: valueIn(element.ohms) },
       ];
     }
     case 'fused-rail': {
-      const inner = `${id}.rail`;
+      const inner = railDeviceId(id);
       return [
         railDevice(inner, element.rail, inner, state, valueIn),
         {

@@ -1,4 +1,4 @@
-import type { Amps, Volts } from '../../base/units';
+import type { Amps, Ohms, Volts } from '../../base/units';
 import type { Span } from '../../circuit/corner';
 
 const NBSP = '\u00a0';
@@ -35,6 +35,25 @@ export function voltsSpanText({ low, high }: Span): string {
 
 export function voltsExactText(volts: Volts): string {
   return `${voltFigures(volts)}${NBSP}V`;
+}
+
+const OHM_UNITS = [
+  [1e6, 'MΩ'],
+  [1e3, 'kΩ'],
+  [1, 'Ω'],
+] as const;
+
+/** "330 Ω", "10 kΩ". */
+export function ohmsText(ohms: Ohms): string {
+  const [size, unit] = OHM_UNITS.find(([least]) => ohms >= least) ?? [1, 'Ω'];
+  return `${figures(ohms / size)}${NBSP}${unit}`;
+}
+
+/** "150 Ω to 1 kΩ", "1 to 100 Ω". */
+export function ohmsSpanText(low: Ohms, high: Ohms): string {
+  const [least, most] = [ohmsText(low), ohmsText(high)];
+  const [number, unit] = least.split(NBSP);
+  return most.endsWith(`${NBSP}${unit}`) ? `${number} to ${most}` : `${least} to ${most}`;
 }
 
 /** "12 W". */

@@ -1,0 +1,28 @@
+import type { Build } from '../document/build';
+import { connectorOf, type PinRef, pinOf } from '../document/lookup';
+import type { RailId, StubElement } from '../signals/stub';
+import { STUBS } from '../signals/stubs';
+import type { Device } from './device';
+import { type Element, type Subject, stubDeviceId } from './elements';
+import { railDeviceId } from './pin-devices';
+
+/** What current passes on its way: a rail, what the board holds behind a pin, a wire or a part. */
+export type Piece =
+  /** A rail that is not live is a load to ground. */
+  | { readonly kind: 'rail'; readonly rail: RailId; readonly live: boolean }
+  | { readonly kind: 'board'; readonly pin: PinRef; readonly stub: StubElement }
+  | Exclude<Subject, { kind: 'pin' }>;
+
+/** What of a build a device of an element is. */
+export function pieceOf(build: Build, { id, subject }: Element, device: Device): Piece {
+  if (subject.kind !== 'pin') return subject;
+  const connector = connectorOf(build.board, subject.pin.connector);
+  const stubs = STUBS[(connector && pinOf(connector, subject.pin.pin).signal) ?? 'unknown'];
+  for (const [index, stub] of stubs.entries()) {
+    const own = stubDeviceId(id, index);
+    if (device.id === own) return { kind: 'board', pin: subject.pin, stub };
+    if (device.id === railDeviceId(own) && 'rail' in stub)
+      return { kind: 'rail', rail: stub.rail, live: device.kind === 'voltage' };
+  }
+  throw new Error(`No stub of ${id} makes ${device.id}`);
+}

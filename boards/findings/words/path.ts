@@ -1,0 +1,130 @@
+import { never } from '../../base/never';
+import { GROUND } from '../../circuit/device';
+import type { Holder } from '../../circuit/holder';
+import type { Path, PathStep } from '../../circuit/path';
+import type { Piece } from '../../circuit/piece';
+import type { Build } from '../../document/build';
+import { connectorOf, leadOf, type PinRef, pinOf } from '../../document/lookup';
+import { connectorName, leadName } from '../../document/names';
+import { type ParameterId, parameterAt } from '../../signals/parameters';
+import { partKindOf } from '../../signals/part-kinds';
+import type { RailId, StubElement } from '../../signals/stub';
+import { pinWithJob } from './names';
+import { ampsText, ohmsSpanText, ohmsText, voltsExactText } from './numbers';
+
+/** A path told: a line above it, and a line for each step; no steps where nothing flows. */
+export interface PathWords {
+  readonly head: string;
+  readonly steps: readonly string[];
+}
+
+/** The way of the current in plain words, or what holds the level where none flows. */
+export function pathWords(build: Build, path: Path): PathWords {
+  if (path.kind === 'still') return { head: stillWords(build, path), steps: [] };
+  const most = Math.max(...path.steps.map(({ amps }) => amps));
+  return {
+    head: `${ampsText(most)} flows, from the supply to ground:`,
+    steps: path.steps.map((step) => stepWords(build, step)),
+  };
+}
+
+/** "through about 330 Ω in the board (150 Ω to 1 kΩ), to pin 1 (drive LED +) of PANEL: 2.1 V, 8.9 mA". */
+function stepWords(build: Build, { piece, to, amps }: PathStep): string {
+  const numbers = `${voltsExactText(to.volts)}, ${ampsText(amps)}`;
+  const into = piece.kind === 'rail' && to.node === GROUND;
+  const target = to.pin ? `, to ${pinText(build, to.pin)}` : '';
+  return `${into ? 'into ' : ''}${pieceWords(build, piece)}${target}: ${numbers}`;
+}
+
+function pieceWords(build: Build, piece: Piece): string {
+  switch (piece.kind) {
+    case 'rail':
+      return railWords(piece.rail, piece.live);
+    case 'board':
+      return `through ${stubWords(build, piece.pin, piece.stub)}`;
+    case 'wire': {
+      const wire = leadOf(build, piece.lead)?.wires[piece.wire];
+      const colour = wire?.stripe ? `${wire.colour} and ${wire.stripe}` : wire?.colour;
+      return `through the ${colour ?? ''} wire of ${leadName(build, piece.lead)}`;
+    }
+    case 'part': {
+      const part = leadOf(build, piece.lead)?.parts.find(({ id }) => id === piece.part);
+      return `through the ${part ? partKindOf(part.kind).name : 'part'}`;
+    }
+    default:
+      return never(piece);
+  }
+}
+
+const RAIL_NAMES: Readonly<Record<RailId, string>> = {
+  'main-5v': 'the +5\u00a0V rail',
+  'main-12v': 'the +12\u00a0V rail',
+  'main-3v3': 'the +3.3\u00a0V rail',
+  'main-minus-12v': 'the −12\u00a0V rail',
+  'main-minus-5v': 'the −5\u00a0V rail',
+  'standby-5v': 'the +5\u00a0V standby rail',
+  logic: 'the supply of the board’s inputs',
+  audio: 'the audio supply of the board',
+  serial: 'the supply of the serial outputs',
+  cell: 'the coin cell of the board',
+};
+
+function railWords(rail: RailId, live: boolean): string {
+  return `${RAIL_NAMES[rail]}${live ? '' : ', which is off,'}`;
+}
+
+/** Less than this is a plain piece of copper. */
+const LEAST_TOLD_OHMS = 1;
+
+function stubWords(build: Build, pin: PinRef, stub: StubElement): string {
+  switch (stub.kind) {
+    case 'rail':
+      return isCopper(stub.ohms) ? 'a trace of the board' : ohmsOf(build, pin, stub.ohms, ' in the board');
+    case 'fused-rail':
+      return 'a resettable fuse in the board';
+    case 'ground':
+      return isCopper(stub.ohms)
+        ? 'the ground of the board'
+        : `${ohmsOf(build, pin, stub.ohms, ' in the board')}, to ground`;
+    case 'pulls-low':
+      return `an output of the board that pulls down, ${ohmsOf(build, pin, stub.ohms)}, to ground`;
+    default:
+      return never(stub);
+  }
+}
+
+function isCopper(ohms: ParameterId): boolean {
+  return parameterAt(ohms, 'usual') < LEAST_TOLD_OHMS;
+}
+
+/** "about 330 Ω in the board (150 Ω to 1 kΩ)", or what the sheet states. */
+function ohmsOf(
+  build: Build,
+  { connector: id, pin: label }: PinRef,
+  parameter: ParameterId,
+  where = '',
+): string {
+  const connector = connectorOf(build.board, id);
+  const stated = connector && pinOf(connector, label).values?.find((value) => value.parameter === parameter);
+  if (stated) return `${ohmsText(stated.value)}${where} (from the board sheet)`;
+  const [strong, weak] = [parameterAt(parameter, 'strong'), parameterAt(parameter, 'weak')];
+  const range = ohmsSpanText(Math.min(strong, weak), Math.max(strong, weak));
+  return `about ${ohmsText(parameterAt(parameter, 'usual'))}${where} (${range})`;
+}
+
+function stillWords(build: Build, { volts, holder }: Extract<Path, { kind: 'still' }>): string {
+  if (!holder) return 'Nothing flows here, and nothing holds a level.';
+  const level = volts === undefined ? 'no certain level' : voltsExactText(volts);
+  return `Nothing flows here; it is held at ${level} by ${holderWords(build, holder)}.`;
+}
+
+function holderWords(build: Build, { pin, stub, live }: Holder): string {
+  const at = `at ${pinText(build, pin)}`;
+  if (stub.kind === 'rail' || stub.kind === 'fused-rail')
+    return `${railWords(stub.rail, live)} through ${stubWords(build, pin, stub)}, ${at}`;
+  return `${stubWords(build, pin, stub)}, ${at}`;
+}
+
+function pinText(build: Build, pin: PinRef): string {
+  return `${pinWithJob(build, pin)} of ${connectorName(build, pin.connector)}`;
+}
