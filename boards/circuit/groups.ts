@@ -1,9 +1,11 @@
+import { byIdentity } from '../base/by-identity';
 import type { Corner } from './corner';
 import { GROUND } from './device';
 import type { Element, Factor } from './elements';
 import { Groups } from './islands';
-import { ALL_STATES, type MachineState, stateKey } from './machine-state';
+import type { MachineState } from './machine-state';
 import { type Solution, solve } from './solve';
+import { feltThrough } from './state-code';
 
 /** Elements that can meet in some state, and so are solved together in every state. */
 export interface Group {
@@ -38,28 +40,27 @@ export interface SolvedGroup {
   readonly states: readonly MachineState[];
 }
 
-/** Solves a group when first asked, and remembers it for every state that the group cannot tell apart. */
-export function solvedGroup({ elements, factors }: Group): SolvedGroup {
-  const felt = (state: MachineState): MachineState => ({
-    supply: state.supply,
-    held: state.held.filter((button) => factors.has(button)),
-    drive: factors.has('drive') ? state.drive : 'idle',
-    attached: factors.has('attached') && state.attached,
-  });
-  const states = [...new Map(ALL_STATES.map(felt).map((state) => [stateKey(state), state])).values()];
-  const solved = new Map<string, Map<Corner, Solution>>();
-  return {
-    states,
-    solution: (state, corner) => {
-      const own = felt(state);
-      const key = stateKey(own);
-      const corners = solved.get(key) ?? new Map<Corner, Solution>();
-      solved.set(key, corners);
-      const known = corners.get(corner);
-      if (known) return known;
-      const solution = solve(elements.flatMap((element) => element.devices(own, corner)));
-      corners.set(corner, solution);
-      return solution;
-    },
-  };
-}
+/**
+ * Solves a group when first asked, and remembers it for every state that the group cannot tell
+ * apart. A group of the very same elements is the same group: most stay from one edit to the next.
+ */
+export const solvedGroup = byIdentity(
+  ({ elements, factors }: Group): SolvedGroup => {
+    const felt = feltThrough(factors);
+    const solved = new Map<Corner, Map<MachineState, Solution>>();
+    return {
+      states: felt.states,
+      solution: (state, corner) => {
+        const own = felt.as(state);
+        const atCorner = solved.get(corner) ?? new Map<MachineState, Solution>();
+        solved.set(corner, atCorner);
+        const known = atCorner.get(own);
+        if (known) return known;
+        const solution = solve(elements.flatMap((element) => element.devices(own, corner)));
+        atCorner.set(own, solution);
+        return solution;
+      },
+    };
+  },
+  ({ elements }) => elements,
+);

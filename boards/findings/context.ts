@@ -1,11 +1,10 @@
-import { byIdentity } from '../base/by-identity';
 import { type Circuit, circuitOf } from '../circuit/circuit';
 import type { Build, Seat } from '../document/build';
 import type { Lead, Plug } from '../document/lead';
 import { leadsOf, type PlugRef } from '../document/lookup';
 import type { Fit } from '../fit/fit';
 import { fitPlug } from '../fit/fit-seat';
-import { type Joint, jointsOfPlug } from '../fit/joints';
+import { type Joint, jointsKept } from '../fit/joints';
 import { properSeats } from '../fit/proper-seats';
 import { type SeatedPlug, seatedPlugs } from '../fit/seated-plug';
 import { type SeatedPart, seatedPartsOf } from './seated-part';
@@ -40,9 +39,6 @@ export interface CheckContext {
   /** Where a plug would be right if every other plug were off. */
   readonly properSeatsWhenBare: (ref: PlugRef) => readonly Seat[];
 }
-
-/** The joints of a plug change only with its seat, its lead or the connector: most stay from one edit to the next. */
-const jointsKept = byIdentity(jointsOfPlug, ({ seat, lead, connector }) => [seat, lead, connector]);
 
 /** Reads a build once for all rules. */
 export function contextOf(build: Build): CheckContext {

@@ -21,9 +21,12 @@ export interface Joint extends WireEnd {
 
 /** Every joint of a build: by seat, then by hole, then by wire. */
 export const jointsOf = byIdentity(
-  (build: Build): readonly Joint[] => seatedPlugs(build).flatMap(jointsOfPlug),
+  (build: Build): readonly Joint[] => seatedPlugs(build).flatMap(jointsKept),
   wiringOf,
 );
+
+/** The joints of a plug of a build: they change only with its seat, its lead or the connector, and most stay from one edit to the next. */
+export const jointsKept = byIdentity(jointsOfPlug, ({ seat, lead, connector }) => [seat, lead, connector]);
 
 /** The joints of one plug as it sits. */
 export function jointsOfPlug(seated: SeatedPlug): readonly Joint[] {
