@@ -1,16 +1,12 @@
 import type { Build } from '../document/build';
-import type { PinRef } from '../document/lookup';
-import type { StubElement } from '../signals/stub';
 import type { Surroundings } from './around';
 import type { Corner } from './corner';
 import { type Device, GROUND, type NodeName } from './device';
 import type { MachineState } from './machine-state';
-import { pieceOf } from './piece';
+import { type BoardPiece, pieceOf } from './piece';
 
 /** What ties a still node to its level: something that the board holds behind a pin. */
-export interface Holder {
-  readonly pin: PinRef;
-  readonly stub: StubElement;
+export interface Holder extends BoardPiece {
   /** Whether its rail is live; true for ground. */
   readonly live: boolean;
 }
@@ -18,7 +14,7 @@ export interface Holder {
 /** The nearest thing that pulls at an element: behind its own pin, or along wires and parts behind another. */
 export function holderOf(
   build: Build,
-  { element, elements }: Surroundings,
+  { element, elements, solution }: Surroundings,
   state: MachineState,
   corner: Corner,
 ): Holder | undefined {
@@ -29,9 +25,9 @@ export function holderOf(
       for (const device of own) {
         const far = device.a === node ? device.b : device.b === node ? device.a : undefined;
         if (far === undefined) continue;
-        const piece = pieceOf(build, each, device);
+        const piece = pieceOf(build, each, device, solution.tripped);
         if (piece.kind === 'board') {
-          return { pin: piece.pin, stub: piece.stub, live: !own.some((other) => isDeadRail(other, far)) };
+          return { ...piece, live: !own.some((other) => isDeadRail(other, far)) };
         }
         if (far !== GROUND) reached.add(far);
       }

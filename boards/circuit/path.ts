@@ -67,7 +67,7 @@ export function pathOf(build: Build, subject: Subject, state: MachineState, corn
   };
   const steps = [...walk(flows, start, 'up').reverse(), start, ...walk(flows, start, 'down')].map(
     ({ element, device, from, to, amps }): PathStep => ({
-      piece: pieceOf(build, element, device),
+      piece: pieceOf(build, element, device, around.solution.tripped),
       amps,
       from: point(from),
       to: point(to),

@@ -6,21 +6,34 @@ import type { Device } from './device';
 import { type Element, type Subject, stubDeviceId } from './elements';
 import { railDeviceId } from './pin-devices';
 
+/** Something that the board holds behind a pin; tripped where it is a fuse that has. */
+export interface BoardPiece {
+  readonly kind: 'board';
+  readonly pin: PinRef;
+  readonly stub: StubElement;
+  readonly tripped: boolean;
+}
+
 /** What current passes on its way: a rail, what the board holds behind a pin, a wire or a part. */
 export type Piece =
   /** A rail that is not live is a load to ground. */
   | { readonly kind: 'rail'; readonly rail: RailId; readonly live: boolean }
-  | { readonly kind: 'board'; readonly pin: PinRef; readonly stub: StubElement }
+  | BoardPiece
   | Exclude<Subject, { kind: 'pin' }>;
 
-/** What of a build a device of an element is. */
-export function pieceOf(build: Build, { id, subject }: Element, device: Device): Piece {
+/** What of a build a device of an element is, with the fuses that have tripped. */
+export function pieceOf(
+  build: Build,
+  { id, subject }: Element,
+  device: Device,
+  tripped: ReadonlySet<string>,
+): Piece {
   if (subject.kind !== 'pin') return subject;
   const connector = connectorOf(build.board, subject.pin.connector);
   const stubs = STUBS[(connector && pinOf(connector, subject.pin.pin).signal) ?? 'unknown'];
   for (const [index, stub] of stubs.entries()) {
     const own = stubDeviceId(id, index);
-    if (device.id === own) return { kind: 'board', pin: subject.pin, stub };
+    if (device.id === own) return { kind: 'board', pin: subject.pin, stub, tripped: tripped.has(own) };
     if (device.id === railDeviceId(own) && 'rail' in stub)
       return { kind: 'rail', rail: stub.rail, live: device.kind === 'voltage' };
   }

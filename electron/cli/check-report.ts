@@ -21,6 +21,11 @@ const FindingZ = z.strictObject({
   remedies: z.array(z.string()),
   leads: z.array(z.string()),
   pins: z.array(z.strictObject({ connector: z.string(), pin: z.string() })),
+  /**
+   * What the finding rests on, each number named with its unit: "amps", "watts". Of a value that
+   * depends on the board: "ampsUsual", "ampsLow", "ampsHigh". Absent where there are none.
+   */
+  numbers: z.record(z.string(), z.number()).optional(),
 });
 
 /** A build whose wiring was checked. */

@@ -1,8 +1,11 @@
 import { analyse } from '../../boards/analyse';
+import { type Result, refuse } from '../../boards/base/result';
 import type { Build } from '../../boards/document/build';
+import type { Document } from '../../boards/document/document';
 import { parseDocument } from '../../boards/document/parse';
 import type { OpenProblem } from '../../boards/document/problem';
 import { type OpenWords, openProblemWords } from '../../boards/document/problem-words';
+import { numbersOf } from '../../boards/findings/finding-numbers';
 import { wordsOf } from '../../boards/findings/words';
 import { DISK } from '../host/file-system';
 import { readTextFile } from '../host/read-file';
@@ -17,14 +20,24 @@ export async function check(files: readonly string[]): Promise<CheckReport> {
 }
 
 async function checkFile(file: string): Promise<FileReport> {
+  const opened = await openNamed(file);
+  return opened.ok ? reportOn(file, opened.value) : opened.problem;
+}
+
+/** The document in a file, or why there is none. */
+export async function openNamed(file: string): Promise<Result<Document, Refused>> {
   const found = await readTextFile(DISK, file);
-  if (!found.ok) return refused(file, found.problem.code, readProblemWords(found.problem, file), []);
+  if (!found.ok) return refuse(refused(file, found.problem.code, readProblemWords(found.problem, file), []));
   const parsed = parseDocument(found.value.text);
   if (!parsed.ok) {
     const { problem } = parsed;
-    return refused(file, problem.code, openProblemWords(problem, file), fieldsOf(problem));
+    return refuse(refused(file, problem.code, openProblemWords(problem, file), fieldsOf(problem)));
   }
-  const document = parsed.value;
+  return parsed;
+}
+
+/** What is found in a document that could be read. */
+export function reportOn(file: string, document: Document): FileReport {
   switch (document.format) {
     case 'leadwright/build':
       return { file, outcome: 'checked', kind: 'build', name: document.name, findings: findingsIn(document) };
@@ -43,7 +56,12 @@ function findingsIn(build: Build): Extract<FileReport, { outcome: 'checked' }>['
     remedies: finding.remedies.map(({ text }) => text),
     leads: [...finding.leads],
     pins: finding.pins.map(({ connector, pin }) => ({ connector, pin })),
+    ...measured(numbersOf(finding)),
   }));
+}
+
+function measured(numbers: Readonly<Record<string, number>>) {
+  return Object.keys(numbers).length === 0 ? {} : { numbers: { ...numbers } };
 }
 
 function refused(file: string, code: string, words: OpenWords, fields: Refused['fields']): Refused {

@@ -15,7 +15,7 @@ export const EXIT = {
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
 
 /** The gravest outcome of all files: one that could not be read is graver than one that was found wrong. */
-export function exitCodeOf({ files }: CheckReport): ExitCode {
+export function exitCodeOf({ files }: Pick<CheckReport, 'files'>): ExitCode {
   if (files.some(({ outcome }) => outcome === 'refused')) return EXIT.badInput;
   return files.some(isWrong) ? EXIT.wrong : EXIT.fine;
 }

@@ -1,6 +1,8 @@
 export const HELP = `Leadwright: the leads of a case on the right pins of a board, checked before power.
 
   leadwright check FILE... [--json]   check builds; board and case sheets for their form only
+  leadwright check FILE... --explain CODE[:LEAD]
+                                      the way of the current behind a finding, in every state
   leadwright schema KIND              print the JSON Schema of build, board or case
   leadwright --help, --version
 

@@ -2,8 +2,10 @@ import './plain-zod';
 
 import { jsonSchemaOf } from '../../boards/document/json-schema';
 import { BUILT } from '../built';
-import { check } from './check';
+import { check, openNamed, reportOn } from './check';
+import type { FileReport } from './check-report';
 import { EXIT, type ExitCode, exitCodeOf } from './exit-code';
+import { explanation, type Wanted, wantedFrom } from './explain';
 import { HELP } from './help-words';
 import { reportText } from './report-words';
 import { type Request, requestFrom } from './request';
@@ -31,7 +33,29 @@ async function run(request: Request): Promise<ExitCode> {
       }
       return exitCodeOf(report);
     }
+    case 'explain':
+      return explain(request.files, wantedFrom(request.wanted));
   }
+}
+
+/** Explains findings of each file; the exit status is that of its check, unless the finding is not there. */
+async function explain(names: readonly string[], wanted: Wanted): Promise<ExitCode> {
+  const files: FileReport[] = [];
+  let missing = false;
+  for (const name of names) {
+    const opened = await openNamed(name);
+    const report = opened.ok ? reportOn(name, opened.value) : opened.problem;
+    files.push(report);
+    if (!opened.ok || opened.value.format !== 'leadwright/build') {
+      stderr.write(reportText(report, paintFor(stderr, env)));
+      continue;
+    }
+    const told = explanation(opened.value, wanted, paintFor(stdout, env));
+    if (told.ok) stdout.write(told.value);
+    else stderr.write(`${visible(name)}: ${visible(told.problem)}\n`);
+    missing ||= !told.ok;
+  }
+  return missing ? EXIT.badInput : exitCodeOf({ files });
 }
 
 // Whoever reads our output may have seen enough: `leadwright check ... | head`.

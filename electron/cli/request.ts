@@ -5,6 +5,7 @@ import type { DocumentKind } from '../../boards/document/document';
 /** What a command line asks for. */
 export type Request =
   | { readonly command: 'check'; readonly files: readonly string[]; readonly json: boolean }
+  | { readonly command: 'explain'; readonly files: readonly string[]; readonly wanted: string }
   | { readonly command: 'schema'; readonly kind: DocumentKind }
   | { readonly command: 'help' }
   | { readonly command: 'version' };
@@ -19,13 +20,21 @@ export function requestFrom(args: readonly string[]): Result<Request, string> {
   const [command, ...rest] = positionals;
   if (values.help || command === 'help' || args.length === 0) return ok({ command: 'help' });
   if (values.version) return ok({ command: 'version' });
-  if (command === 'check') return checkRequest(rest, values.json);
+  if (command === 'check') return checkRequest(rest, values);
+  if (values.explain !== undefined) return refuse('“--explain” goes with “check” and a file.');
   if (command === 'schema') return schemaRequest(rest);
   return refuse(`Expected the command “check” or “schema”, found “${command}”.`);
 }
 
-function checkRequest(files: readonly string[], json: boolean): Result<Request, string> {
+interface CheckOptions {
+  readonly json: boolean;
+  readonly explain?: string | undefined;
+}
+
+function checkRequest(files: readonly string[], { json, explain }: CheckOptions): Result<Request, string> {
   if (files.length === 0) return refuse('Expected at least one file after “check”.');
+  if (explain !== undefined && json) return refuse('“--explain” is in words: it does not go with “--json”.');
+  if (explain !== undefined) return ok({ command: 'explain', files, wanted: explain });
   return ok({ command: 'check', files, json });
 }
 
@@ -39,6 +48,7 @@ function schemaRequest(rest: readonly string[]): Result<Request, string> {
 
 const OPTIONS = {
   json: { type: 'boolean', default: false },
+  explain: { type: 'string' },
   help: { type: 'boolean', short: 'h', default: false },
   version: { type: 'boolean', default: false },
 } as const;
@@ -46,13 +56,15 @@ const OPTIONS = {
 function readArguments(args: readonly string[]) {
   try {
     return ok(parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true, strict: true }));
-  } catch (thrown) {
-    // parseArgs tells of an unknown option by throwing, and nothing else of it can fail.
+  } catch {
+    // parseArgs tells of an unknown option, and of a missing or an unwanted value, by throwing.
     const option = args.find((arg) => arg.startsWith('-') && !isKnown(arg));
-    return refuse(`There is no option “${option ?? thrown}”.`);
+    if (option !== undefined) return refuse(`There is no option “${option}”.`);
+    return refuse('Expected a finding after “--explain”, as “reversed” or “reversed:power-led”.');
   }
 }
 
 function isKnown(option: string): boolean {
-  return option === '-h' || (option.startsWith('--') && Object.hasOwn(OPTIONS, option.slice(2)));
+  const [name = ''] = option.slice(2).split('=');
+  return option === '-h' || (option.startsWith('--') && Object.hasOwn(OPTIONS, name));
 }

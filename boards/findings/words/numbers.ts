@@ -14,6 +14,11 @@ export function ampsText(amps: Amps): string {
   return amps < 1e-4 ? `less than 0.1${NBSP}mA` : `${figures(amps * 1e3)}${NBSP}mA`;
 }
 
+/** As above, and below a tenth of a milliampere "3 µA": where one state is told and no range. */
+export function smallAmpsText(amps: Amps): string {
+  return amps < 1e-4 ? `${figures(amps * 1e6)}${NBSP}µA` : ampsText(amps);
+}
+
 /** "6 to 14 mA": the least and the most over usual boards. */
 export function ampsSpanText({ low, high }: Span): string {
   const [least, most] = [ampsText(Math.max(0, low)), ampsText(high)];

@@ -2,15 +2,15 @@ import { never } from '../../base/never';
 import { GROUND } from '../../circuit/device';
 import type { Holder } from '../../circuit/holder';
 import type { Path, PathStep } from '../../circuit/path';
-import type { Piece } from '../../circuit/piece';
+import type { BoardPiece, Piece } from '../../circuit/piece';
 import type { Build } from '../../document/build';
 import { connectorOf, leadOf, type PinRef, pinOf } from '../../document/lookup';
 import { connectorName, leadName } from '../../document/names';
 import { type ParameterId, parameterAt } from '../../signals/parameters';
 import { partKindOf } from '../../signals/part-kinds';
-import type { RailId, StubElement } from '../../signals/stub';
+import type { RailId } from '../../signals/stub';
 import { pinWithJob } from './names';
-import { ampsText, ohmsSpanText, ohmsText, voltsExactText } from './numbers';
+import { ohmsSpanText, ohmsText, smallAmpsText, voltsExactText } from './numbers';
 
 /** A path told: a line above it, and a line for each step; no steps where nothing flows. */
 export interface PathWords {
@@ -23,14 +23,14 @@ export function pathWords(build: Build, path: Path): PathWords {
   if (path.kind === 'still') return { head: stillWords(build, path), steps: [] };
   const most = Math.max(...path.steps.map(({ amps }) => amps));
   return {
-    head: `${ampsText(most)} flows, from the supply to ground:`,
+    head: `${smallAmpsText(most)} flows, from the supply to ground:`,
     steps: path.steps.map((step) => stepWords(build, step)),
   };
 }
 
 /** "through about 330 Ω in the board (150 Ω to 1 kΩ), to pin 1 (drive LED +) of PANEL: 2.1 V, 8.9 mA". */
 function stepWords(build: Build, { piece, to, amps }: PathStep): string {
-  const numbers = `${voltsExactText(to.volts)}, ${ampsText(amps)}`;
+  const numbers = `${voltsExactText(to.volts)}, ${smallAmpsText(amps)}`;
   const into = piece.kind === 'rail' && to.node === GROUND;
   const target = to.pin ? `, to ${pinText(build, to.pin)}` : '';
   return `${into ? 'into ' : ''}${pieceWords(build, piece)}${target}: ${numbers}`;
@@ -41,7 +41,7 @@ function pieceWords(build: Build, piece: Piece): string {
     case 'rail':
       return railWords(piece.rail, piece.live);
     case 'board':
-      return `through ${stubWords(build, piece.pin, piece.stub)}`;
+      return `through ${stubWords(build, piece)}`;
     case 'wire': {
       const wire = leadOf(build, piece.lead)?.wires[piece.wire];
       const colour = wire?.stripe ? `${wire.colour} and ${wire.stripe}` : wire?.colour;
@@ -76,12 +76,12 @@ function railWords(rail: RailId, live: boolean): string {
 /** Less than this is a plain piece of copper. */
 const LEAST_TOLD_OHMS = 1;
 
-function stubWords(build: Build, pin: PinRef, stub: StubElement): string {
+function stubWords(build: Build, { pin, stub, tripped }: BoardPiece): string {
   switch (stub.kind) {
     case 'rail':
       return isCopper(stub.ohms) ? 'a trace of the board' : ohmsOf(build, pin, stub.ohms, ' in the board');
     case 'fused-rail':
-      return 'a resettable fuse in the board';
+      return `a resettable fuse in the board${tripped ? ', which has tripped' : ''}`;
     case 'ground':
       return isCopper(stub.ohms)
         ? 'the ground of the board'
@@ -118,11 +118,12 @@ function stillWords(build: Build, { volts, holder }: Extract<Path, { kind: 'stil
   return `Nothing flows here; it is held at ${level} by ${holderWords(build, holder)}.`;
 }
 
-function holderWords(build: Build, { pin, stub, live }: Holder): string {
+function holderWords(build: Build, holder: Holder): string {
+  const { pin, stub, live } = holder;
   const at = `at ${pinText(build, pin)}`;
   if (stub.kind === 'rail' || stub.kind === 'fused-rail')
-    return `${railWords(stub.rail, live)} through ${stubWords(build, pin, stub)}, ${at}`;
-  return `${stubWords(build, pin, stub)}, ${at}`;
+    return `${railWords(stub.rail, live)} through ${stubWords(build, holder)}, ${at}`;
+  return `${stubWords(build, holder)}, ${at}`;
 }
 
 function pinText(build: Build, pin: PinRef): string {
