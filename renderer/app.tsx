@@ -1,14 +1,19 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
 import { useKeys } from './actions/use-keys';
+import { BOARD_CANVAS } from './areas/wire/board-canvas-part';
 import { DialogLayer } from './dialogs/dialog-layer';
+import { fetched, usePart } from './fetched';
 import { DropTarget } from './frame/drop-target';
 import { LiveRegion } from './frame/live-region';
 import { StartScreen } from './start/start-screen';
 import { useEditor } from './workbench';
 
-/** Fetches what comes after the start screen. */
-export const fetchFrame = () => import('./frame/frame');
-const Frame = lazy(() => fetchFrame().then((part) => ({ default: part.Frame })));
+const FRAME = fetched(() => import('./frame/frame').then(({ Frame }) => Frame));
+
+/** Fetches what an open build is shown with, before it is wanted. */
+export async function fetchBench(): Promise<void> {
+  await Promise.all([FRAME.fetch(), BOARD_CANVAS.fetch()]);
+}
 
 /** The window: the start screen until something is open, then the frame. */
 export function App() {
@@ -18,7 +23,7 @@ export function App() {
     <>
       {anythingOpen ? (
         <Suspense fallback={null}>
-          <Frame />
+          <Bench />
         </Suspense>
       ) : (
         <StartScreen />
@@ -28,4 +33,9 @@ export function App() {
       <DropTarget />
     </>
   );
+}
+
+function Bench() {
+  const Frame = usePart(FRAME);
+  return <Frame />;
 }

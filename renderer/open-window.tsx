@@ -1,7 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import type { HostApi } from '../boards/host';
-import { App, fetchFrame } from './app';
+import { App, fetchBench } from './app';
 import { CrashScreen } from './errors/crash-screen';
 import { ErrorBoundary } from './errors/error-boundary';
 import { openHandle } from './files/open-document';
@@ -27,6 +27,11 @@ export async function openWindow(): Promise<void> {
   if (host === null) return;
   const workbench = await makeWorkbench(host);
   answerRequests(workbench);
+  const [first] = workbench.about.toOpen;
+  if (first !== undefined) {
+    // Not for long: a file on a slow disk must not keep the window away.
+    await Promise.race([Promise.all([openHandle(workbench, first), fetchBench()]), after(LONGEST_BLANK_MS)]);
+  }
   root.render(
     <StrictMode>
       <WorkbenchContext value={workbench}>
@@ -38,9 +43,13 @@ export async function openWindow(): Promise<void> {
   );
   // After the first paint: the machine takes it as the sign that the page is there.
   requestAnimationFrame(() => tellState(workbench));
-  requestIdleCallback(() => void fetchFrame());
-  const [first] = workbench.about.toOpen;
-  if (first !== undefined) await openHandle(workbench, first);
+  requestIdleCallback(() => void fetchBench());
+}
+
+const LONGEST_BLANK_MS = 500;
+
+function after(ms: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, ms));
 }
 
 async function makeWorkbench(host: HostApi): Promise<Workbench> {

@@ -22,9 +22,10 @@ export function shownValue(value: unknown): string {
   return String(value);
 }
 
-/** 12345 as "12,345". */
+/** 12345 as "12,345". Without the engine's own tables of languages, whose loading the start would wait for. */
 export function count(number: number): string {
-  return number.toLocaleString('en-US');
+  const [whole = '', ...decimals] = String(number).split('.');
+  return [whole.replace(/\B(?=(\d{3})+$)/g, ','), ...decimals].join('.');
 }
 
 /** A path as in "leads[3].plugs[0].grid"; a key that is no plain word stands in quotes. */

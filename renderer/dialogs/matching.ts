@@ -1,3 +1,5 @@
+import { count } from '../../boards/document/shown-value';
+
 /** How many matches a list shows; the rest is one more word away. */
 export const SHOWN = 60;
 
@@ -12,7 +14,5 @@ export function matches(text: string, typed: string): boolean {
 
 /** "Showing 60 of 1,340; type to narrow." when there are more than are shown. */
 export function cutWords(found: number): string {
-  return found <= SHOWN
-    ? ''
-    : `Showing ${SHOWN} of ${found.toLocaleString('en')}. Type more to narrow the list.`;
+  return found <= SHOWN ? '' : `Showing ${SHOWN} of ${count(found)}. Type more to narrow the list.`;
 }

@@ -1,18 +1,17 @@
-import { lazy, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { Target } from '../../canvas/canvas-props';
+import { usePart } from '../../fetched';
 import { useReducedMotion, useShownTheme } from '../../look/use-media';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
+import { BOARD_CANVAS } from './board-canvas-part';
 import { HandBar } from './hand-bar';
 import { marksOf } from './marks';
 import { drag, seatHand } from './placing/hand';
 import { useHandKeys } from './placing/use-hand-keys';
 
-const BoardCanvas = lazy(() =>
-  import('../../canvas/board-canvas').then(({ BoardCanvas }) => ({ default: BoardCanvas })),
-);
-
 /** The board in the middle, and the plug in the hand over it. */
 export function CanvasPane() {
+  const BoardCanvas = usePart(BOARD_CANVAS);
   const workbench = useWorkbench();
   const { session } = workbench;
   const build = useBuild();
