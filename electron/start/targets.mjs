@@ -21,12 +21,12 @@ export const TARGETS = {
   door: {
     sources: [...MACHINE, ...PAGE, 'electron/browser'],
     made: 'dist/browser-door.mjs',
-    config: () => nodeConfig('electron/browser/main.ts', 'browser-door.mjs', 'es'),
+    config: () => nodeConfig('electron/browser/main.ts', 'browser-door.mjs', 'es', { page: pageNames() }),
   },
   main: {
     sources: [...MACHINE, ...PAGE, ...shellFiles()],
     made: 'dist/main.cjs',
-    config: () => nodeConfig('electron/main.ts', 'main.cjs', 'cjs'),
+    config: () => nodeConfig('electron/main.ts', 'main.cjs', 'cjs', { page: pageNames() }),
   },
   preload: {
     sources: [...COMMON, ...shellFiles()],
@@ -36,7 +36,8 @@ export const TARGETS = {
   cli: {
     sources: [...MACHINE, 'electron/cli'],
     made: 'dist/leadwright.mjs',
-    config: () => nodeConfig('electron/cli/main.ts', 'leadwright.mjs', 'es', '#!/usr/bin/env node'),
+    config: () =>
+      nodeConfig('electron/cli/main.ts', 'leadwright.mjs', 'es', { banner: '#!/usr/bin/env node' }),
   },
 };
 
@@ -82,17 +83,18 @@ async function pageConfig() {
  * @param {string} entry
  * @param {string} file
  * @param {'es' | 'cjs'} format
- * @param {string} [banner]
+ * @param {{ readonly banner?: string, readonly page?: readonly string[] }} [more] the files of the built page
+ *   where the program serves it
  * @returns {import('vite').InlineConfig}
  */
-function nodeConfig(entry, file, format, banner = '') {
+function nodeConfig(entry, file, format, { banner = '', page = [] } = {}) {
   return {
     ...BASE,
     root: inRoot(),
     publicDir: false,
     define: {
       LEADWRIGHT_VERSION: JSON.stringify(JSON.parse(readFileSync(inRoot('package.json'), 'utf8')).version),
-      LEADWRIGHT_PAGE: JSON.stringify(pageNames()),
+      LEADWRIGHT_PAGE: JSON.stringify(page),
     },
     ssr: { noExternal: true, external: ['electron'] },
     build: {

@@ -64,6 +64,8 @@ describe('pressing power with leads in wrong places', () => {
 
   test('with the power lead on the shelf the reason is that', () => {
     const { build } = panel.lead('power-switch-1x2', 'power');
-    expect(storyWords(build, { ...RESTING, held: POWER }).reason).toContain('The power button is on the shelf');
+    expect(storyWords(build, { ...RESTING, held: POWER }).reason).toContain(
+      'The power button is on the shelf',
+    );
   });
 });
