@@ -137,7 +137,7 @@ function leadElements(lead: Lead, seated: ReadonlyMap<NodeName, NodeName>): read
       subject: { kind: 'part', lead: lead.id, part: part.id },
       nodes: kind.terminals.map((terminal) => node(terminal.id)),
       factors: factorsOf(kind.job, kind.path),
-      devices: (state, corner) => partDevices({ id, kind: part.kind, node, state, end: corner.lead }),
+      devices: (state, corner) => partDevices({ id, part, node, state, end: corner.lead }),
     };
   });
   return [...wires, ...parts];

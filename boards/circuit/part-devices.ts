@@ -1,4 +1,5 @@
 import type { Ohms, Volts } from '../base/units';
+import type { Part } from '../document/lead';
 import { parameterAt, type RangeEnd } from '../signals/parameters';
 import type { PartKindId } from '../signals/part-kinds';
 import type { Device, DiodeModel, NodeName } from './device';
@@ -38,7 +39,7 @@ const SILICON: DiodeModel = { saturationAmps: 1e-12, ideality: 1.1, seriesOhms: 
 /** What the wires of one part are joined by inside it. */
 export interface PartContext {
   readonly id: string;
-  readonly kind: PartKindId;
+  readonly part: Part;
   readonly node: (terminal: string) => NodeName;
   readonly state: MachineState;
   readonly end: RangeEnd;
@@ -46,10 +47,15 @@ export interface PartContext {
 
 type Maker = (part: PartContext) => readonly Device[];
 
+/** Closed when it is pressed, stuck or not; never when it is broken. */
+function isClosed({ condition }: Part, pressed: boolean): boolean {
+  return condition === 'stuck' || (pressed && condition !== 'broken');
+}
+
 const switchClosedBy =
-  (closed: (state: MachineState) => boolean): Maker =>
-  ({ id, node, state, end }) =>
-    closed(state)
+  (pressed: (state: MachineState) => boolean): Maker =>
+  ({ id, part, node, state, end }) =>
+    isClosed(part, pressed(state))
       ? [{ id, kind: 'resistor', a: node('a'), b: node('b'), ohms: parameterAt('switch-ohms', end) }]
       : [];
 
@@ -57,10 +63,11 @@ const never = switchClosedBy(() => false);
 const always = switchClosedBy(() => true);
 
 const led =
-  (volts: 'power-led-volts' | 'drive-led-volts'): Maker =>
-  ({ id, node, end }) => [
-    { id, kind: 'diode', a: node('anode'), b: node('cathode'), model: ledModel(parameterAt(volts, end)) },
-  ];
+  (unstated: 'power-led-volts' | 'drive-led-volts'): Maker =>
+  ({ id, part: { colour }, node, end }) => {
+    const volts = parameterAt(colour ? `${colour}-led-volts` : unstated, end);
+    return [{ id, kind: 'diode', a: node('anode'), b: node('cathode'), model: ledModel(volts) }];
+  };
 
 const resistor =
   (a: string, b: string, ohms: Parameters<typeof parameterAt>[0]): Maker =>
@@ -156,8 +163,10 @@ const ieee1394Port: Maker = ({ id, node, state, end }) =>
 const MAKERS: Readonly<Record<PartKindId, Maker>> = {
   'power-switch': switchClosedBy((state) => state.held.includes('power')),
   'reset-switch': switchClosedBy((state) => state.held.includes('reset')),
-  'electronic-power-switch': ({ id, node, state }) =>
-    state.held.includes('power') ? [{ id, kind: 'diode', a: node('a'), b: node('b'), model: SILICON }] : [],
+  'electronic-power-switch': ({ id, part, node, state }) =>
+    isClosed(part, state.held.includes('power'))
+      ? [{ id, kind: 'diode', a: node('a'), b: node('b'), model: SILICON }]
+      : [],
   'power-led': led('power-led-volts'),
   'two-colour-power-led': ({ id, node, end }) => {
     const model = ledModel(parameterAt('power-led-volts', end));
@@ -193,6 +202,6 @@ const MAKERS: Readonly<Record<PartKindId, Maker>> = {
 };
 
 /** The devices inside a part, in a machine state and a end of the ranges. */
-export function partDevices(part: PartContext): readonly Device[] {
-  return MAKERS[part.kind](part);
+export function partDevices(context: PartContext): readonly Device[] {
+  return MAKERS[context.part.kind](context);
 }

@@ -1,6 +1,7 @@
 import { partKindOf } from '../signals/part-kinds';
+import { hasOneColour, isSwitch } from '../signals/part-traits';
 import { checkCells, checkGrid } from './check-grid';
-import { type Lead, type Plug, splitEnd } from './lead';
+import { type Lead, type Part, type Plug, splitEnd } from './lead';
 import { LIMITS } from './limits';
 import { gridIndex } from './numbering';
 import { Once } from './once';
@@ -37,8 +38,9 @@ export function checkLeads(shelves: readonly Shelf[], list: ProblemList): void {
 
 function checkLead(lead: Lead, path: string, list: ProblemList): void {
   const ids = new Once('an id', list);
-  lead.parts.forEach(({ id }, at) => {
-    ids.enter(id, `${path}.parts[${at}].id`);
+  lead.parts.forEach((part, at) => {
+    ids.enter(part.id, `${path}.parts[${at}].id`);
+    checkPart(part, `${path}.parts[${at}]`, list);
   });
   lead.plugs.forEach((plug, at) => {
     const here = `${path}.plugs[${at}]`;
@@ -57,6 +59,23 @@ function checkLead(lead: Lead, path: string, list: ProblemList): void {
     if (from === to)
       list.add(() => ({ path: `${here}.to`, expected: 'another end than “from”', found: shownText(to) }));
   });
+}
+
+/** Only an LED of one colour has a colour, and only a switch can be stuck or broken. */
+function checkPart({ kind: id, colour, condition }: Part, path: string, list: ProblemList): void {
+  const kind = partKindOf(id);
+  if (colour !== undefined && !hasOneColour(kind))
+    list.add(() => ({
+      path: `${path}.colour`,
+      expected: `no colour for a ${kind.name}`,
+      found: shownText(colour),
+    }));
+  if (condition !== undefined && !isSwitch(kind))
+    list.add(() => ({
+      path: `${path}.condition`,
+      expected: `no condition for a ${kind.name}`,
+      found: shownText(condition),
+    }));
 }
 
 function checkHoles(plug: Plug, path: string, list: ProblemList): void {

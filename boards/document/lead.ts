@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { LAMP_COLOURS } from '../signals/lamp-colours';
 import { PART_KIND_IDS } from '../signals/part-kinds';
 import { ChannelZ, FamilyZ, SIDES } from './connector';
 import { GridZ } from './grid';
@@ -23,6 +24,12 @@ export const WIRE_COLOURS = [
 
 export const WireColourZ = z.enum(WIRE_COLOURS);
 
+/** What is wrong with a switch: closed without being pressed, or never closed. */
+export const CONDITIONS = ['stuck', 'broken'] as const;
+
+export const LampColourZ = z.enum(LAMP_COLOURS);
+export const ConditionZ = z.enum(CONDITIONS);
+
 /** What the wires of a lead end at: a switch, an LED, a USB socket. */
 const PartZ = z.strictObject({
   id: IdZ,
@@ -30,6 +37,9 @@ const PartZ = z.strictObject({
   /** Which of several like ports this one is made for. */
   channel: ChannelZ.optional(),
   name: LineZ.optional(),
+  /** Of an LED, where it is known. */
+  colour: LampColourZ.optional(),
+  condition: ConditionZ.optional(),
 });
 
 /** A plug as it lies on the pins, seen from above with the wires towards you. */

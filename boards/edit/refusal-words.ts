@@ -19,6 +19,12 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `${plugName(build, refusal)} has no hole\u00a0${refusal.hole}.`;
     case 'unknown-wire':
       return `${leadName(build, refusal.lead)} has no wire\u00a0${refusal.wire + 1}.`;
+    case 'unknown-part':
+      return `${leadName(build, refusal.lead)} has no part “${refusal.part}”.`;
+    case 'no-colour':
+      return `“${refusal.part}” of ${leadName(build, refusal.lead)} is no LED of one colour.`;
+    case 'no-switch':
+      return `“${refusal.part}” of ${leadName(build, refusal.lead)} is no switch, and only a switch can be stuck or broken.`;
     case 'unknown-connector':
       return `There is no connector “${refusal.connector}” on this board.`;
     case 'unknown-pin':

@@ -11,6 +11,9 @@ export type Refusal =
   | { readonly code: 'unknown-plug'; readonly lead: string; readonly plug: string }
   | { readonly code: 'unknown-hole'; readonly lead: string; readonly plug: string; readonly hole: string }
   | { readonly code: 'unknown-wire'; readonly lead: string; readonly wire: number }
+  | { readonly code: 'unknown-part'; readonly lead: string; readonly part: string }
+  | { readonly code: 'no-colour'; readonly lead: string; readonly part: string }
+  | { readonly code: 'no-switch'; readonly lead: string; readonly part: string }
   | { readonly code: 'unknown-connector'; readonly connector: string }
   | { readonly code: 'unknown-pin'; readonly connector: string; readonly pin: string }
   | { readonly code: 'not-seated'; readonly lead: string; readonly plug: string }

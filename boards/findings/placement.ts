@@ -1,8 +1,9 @@
 import { byIdentity } from '../base/by-identity';
 import { couldSuit, verdictOf } from '../fit/match';
+import { isLed, isSwitch } from '../signals/part-traits';
 import type { Job } from '../signals/signal';
 import { across } from './across';
-import { isLed, isSwitch, jobAt, type Leg, pairOf, type SeatedPart } from './seated-part';
+import { jobAt, type Leg, pairOf, type SeatedPart } from './seated-part';
 
 /** How the wires of a part lie, judged by signals alone. */
 type Placement = 'right' | 'reversed' | 'ports-mixed' | 'wrong';

@@ -10,7 +10,7 @@ import { nearestSeats } from './nearest-seats';
 import { placementOf, wrongLegs } from './placement';
 import type { Leg, SeatedPart } from './seated-part';
 import { tooWideFor } from './too-wide';
-import { clearText, leaveOffText, moveText, onePortText, takeOffText } from './words/remedies';
+import { clearText, leaveOffText, moveText, onePortText, stuckText, takeOffText } from './words/remedies';
 
 /** What to do with a plug that is not where it should be: its right place, or how to come by one. */
 export function remediesFor(context: CheckContext, ref: PlugRef): readonly Remedy[] {
@@ -46,6 +46,14 @@ export function remediesForPart(context: CheckContext, part: SeatedPart): readon
   if (plugsOf(part.legs).length > 1 && portsOf(part.legs).size > 0)
     return [{ text: onePortText(part.kind.name) }];
   return refs.flatMap((ref) => remediesFor(context, ref));
+}
+
+/** For a switch that is where it belongs and cannot open: no other place helps. */
+export function remediesForStuck({ build }: CheckContext, part: SeatedPart): readonly Remedy[] {
+  return plugsOf(part.legs).map((ref) => ({
+    text: stuckText(build, ref, part.kind.name),
+    command: { name: 'unseat-plug', args: ref },
+  }));
 }
 
 function plugsOf(legs: readonly Leg[]): readonly PlugRef[] {

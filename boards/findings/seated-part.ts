@@ -60,12 +60,3 @@ export function pairOf(part: SeatedPart): readonly [Leg, Leg] | undefined {
 export function jobAt({ signal, pin }: OnPin): Job | undefined {
   return signal.job ?? pin.belongsTo;
 }
-
-export function isLed(kind: PartKind): boolean {
-  return kind.job === 'power-led' || kind.job === 'drive-led' || kind.job === 'message-led';
-}
-
-/** A switch of either kind: a contact, or a transistor that stands in for one. */
-export function isSwitch(kind: PartKind): boolean {
-  return kind.path === 'closes-when-pressed' || (kind.path === 'one-way' && !isLed(kind));
-}

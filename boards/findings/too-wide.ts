@@ -7,8 +7,8 @@ import { couldSuit } from '../fit/match';
 import { wireEndsAt } from '../fit/wire-ends';
 import type { Terminal } from '../signals/part-kind';
 import { partKindOf } from '../signals/part-kinds';
+import { isLed } from '../signals/part-traits';
 import type { CheckContext } from './context';
-import { isLed } from './seated-part';
 
 /** One wire of an LED in its plug. */
 interface Contact {

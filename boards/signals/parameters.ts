@@ -6,6 +6,7 @@ const USB = 'Universal Serial Bus 2.0, 7.1.5 and 7.2';
 const HD = 'HD Audio specification, as drawn in codec data sheets';
 const FAN = '4-Wire PWM Controlled Fans Specification rev 1.3, 2.1';
 const LED = 'indicator LED data, reference page';
+const LEDS = `${LED} and a supplier table`;
 const NONE = 'common practice, no source';
 
 type Row = readonly [
@@ -219,7 +220,7 @@ const ROWS = [
     'power-led-volts',
     'forward voltage of a power LED at 10 mA',
     'V',
-    [1.8, 2.1, 3.5],
+    [1.7, 2.1, 3.5],
     'low',
     LED,
     'read in secondary',
@@ -228,11 +229,41 @@ const ROWS = [
     'drive-led-volts',
     'forward voltage of a drive LED at 10 mA',
     'V',
-    [1.8, 1.9, 3.5],
+    [1.7, 1.9, 3.5],
     'low',
     LED,
     'read in secondary',
   ],
+  ['red-led-volts', 'forward voltage of a red LED', 'V', [1.7, 1.9, 2.5], 'low', LEDS, 'read in secondary'],
+  [
+    'orange-led-volts',
+    'forward voltage of an orange LED',
+    'V',
+    [2, 2.05, 2.1],
+    'low',
+    LED,
+    'read in secondary',
+  ],
+  [
+    'yellow-led-volts',
+    'forward voltage of a yellow LED',
+    'V',
+    [2.1, 2.15, 2.5],
+    'low',
+    LEDS,
+    'read in secondary',
+  ],
+  [
+    'green-led-volts',
+    'forward voltage of a green LED',
+    'V',
+    [2.1, 2.2, 3.5],
+    'low',
+    LEDS,
+    'read in secondary',
+  ],
+  ['blue-led-volts', 'forward voltage of a blue LED', 'V', [3, 3.2, 3.3], 'low', LED, 'read in secondary'],
+  ['white-led-volts', 'forward voltage of a white LED', 'V', [3, 3.2, 3.3], 'low', LED, 'read in secondary'],
 ] as const satisfies readonly Row[];
 
 export type ParameterId = (typeof ROWS)[number][0];

@@ -17,6 +17,7 @@ import { replaceBoard } from './replace-board';
 import { replaceCase } from './replace-case';
 import { seatPlug } from './seat-plug';
 import { setLeadAside } from './set-lead-aside';
+import { setPart } from './set-part';
 import { splitPlug } from './split-plug';
 import { turnPlug } from './turn-plug';
 import { turnView } from './turn-view';
@@ -33,6 +34,7 @@ export const COMMANDS = [
   removeLead,
   renameLead,
   setLeadAside,
+  setPart,
   moveContact,
   splitPlug,
   colourWire,

@@ -2,13 +2,15 @@ import { pinNode } from '../../circuit/elements';
 import { type MachineState, RESTING, RUNNING } from '../../circuit/machine-state';
 import { inputVolts } from '../../circuit/readings/inputs';
 import { levelOf } from '../../circuit/readings/level';
+import { isSwitch } from '../../signals/part-traits';
 import type { Job } from '../../signals/signal';
 import { atPart, partOnPins } from '../about';
 import type { CheckContext } from '../context';
 import type { FindingOf } from '../finding';
-import { remediesForPart } from '../remedies';
+import { placementOf } from '../placement';
+import { remediesForPart, remediesForStuck } from '../remedies';
 import type { Rule } from '../rule';
-import { isSwitch, type Leg, type SeatedPart } from '../seated-part';
+import type { Leg, SeatedPart } from '../seated-part';
 
 /** The inputs that a person presses, and when each is listened to. */
 const LISTENED: Readonly<Partial<Record<Job, MachineState>>> = {
@@ -23,6 +25,7 @@ const LISTENED: Readonly<Partial<Record<Job, MachineState>>> = {
  *
  * Good: a speaker between the speaker pins.
  * Bad: a speaker on the power switch pins: the machine would start by itself and go off after some seconds.
+ * So would it with a power switch that is stuck.
  */
 export const inputHeld: Rule<'input-held'> = {
   id: 'input-held',
@@ -30,7 +33,8 @@ export const inputHeld: Rule<'input-held'> = {
   explains: ['pair-split', 'wrong-pins', 'wrong-function', 'places-exchanged'],
   check: (context) =>
     context.parts.flatMap((part): readonly FindingOf<'input-held'>[] => {
-      const held = isSwitch(part.kind) ? undefined : firstHeld(context, part);
+      const stuck = part.part.condition === 'stuck';
+      const held = isSwitch(part.kind) && !stuck ? undefined : firstHeld(context, part);
       if (!held) return [];
       return [
         {
@@ -38,7 +42,10 @@ export const inputHeld: Rule<'input-held'> = {
           severity: held.certain ? 'fault' : 'doubt',
           ...atPart(part),
           data: { ...partOnPins(part), ...held },
-          remedies: remediesForPart(context, part),
+          remedies:
+            stuck && placementOf(part) === 'right'
+              ? remediesForStuck(context, part)
+              : remediesForPart(context, part),
         },
       ];
     }),

@@ -1,12 +1,13 @@
 import { RUNNING } from '../../circuit/machine-state';
 import { brighterGlow, lampOf } from '../../circuit/readings/lamps';
+import { isLed } from '../../signals/part-traits';
 import { atPart, partOnPins } from '../about';
 import { across } from '../across';
 import type { FindingOf } from '../finding';
 import { placementOf } from '../placement';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
-import { isLed, pairOf } from '../seated-part';
+import { pairOf } from '../seated-part';
 
 /**
  * An LED needs the series resistor that the board puts before its own LED pins, and no bare supply.

@@ -1,13 +1,14 @@
 import { RUNNING } from '../../circuit/machine-state';
 import { brighterGlow, lampOf } from '../../circuit/readings/lamps';
 import type { PartKind } from '../../signals/part-kind';
+import { isLed } from '../../signals/part-traits';
 import { signalOf } from '../../signals/signals';
 import { atPart, partOnPins } from '../about';
 import { across } from '../across';
 import type { FindingOf } from '../finding';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
-import { isLed, type Leg, pairOf } from '../seated-part';
+import { type Leg, pairOf } from '../seated-part';
 
 /**
  * An LED has to return to the pin that switches it, not to plain ground, or it shows nothing by being lit.

@@ -1,9 +1,9 @@
+import { isLed } from '../../signals/part-traits';
 import { atPlug, plugOnConnector } from '../about';
 import type { FindingOf } from '../finding';
 import { PANEL_JOBS, partsMeeting } from '../job-met';
 import { remediesFor } from '../remedies';
 import type { Rule } from '../rule';
-import { isLed } from '../seated-part';
 
 /**
  * Panel leads must not sit on a serial header: the key is the same, and its lines swing to both sides of ground.

@@ -1,11 +1,12 @@
 import { partLoad } from '../../circuit/readings/part-load';
+import { isLed, isSwitch } from '../../signals/part-traits';
 import { atPart, partOnPins } from '../about';
 import { across } from '../across';
 import type { FindingOf } from '../finding';
 import { placementOf } from '../placement';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
-import { isLed, isSwitch, pairOf, type SeatedPart } from '../seated-part';
+import { pairOf, type SeatedPart } from '../seated-part';
 import { tripAt } from '../trip';
 
 /**

@@ -1,9 +1,8 @@
 import { listed } from '../../base/listed';
 import type { Build } from '../../document/build';
+import type { Part } from '../../document/lead';
 import { connectorOf, leadOf, type PinRef, type PlugRef, pinOf } from '../../document/lookup';
 import { connectorName } from '../../document/names';
-import type { PartKind } from '../../signals/part-kind';
-import { partKindOf } from '../../signals/part-kinds';
 import type { Job } from '../../signals/signal';
 import { type SignalId, signalOf } from '../../signals/signals';
 
@@ -57,11 +56,11 @@ export function voltsText(volts: number): string {
   return `${volts < 0 ? '−' : '+'}${Math.abs(volts)}${NBSP}V`;
 }
 
-/** The kind of a part of a lead; a finding's part is always there. */
-export function kindOfPart(build: Build, lead: string, part: string): PartKind {
+/** A part of a lead; a finding's part is always there. */
+export function partOfLead(build: Build, lead: string, part: string): Part {
   const found = leadOf(build, lead)?.parts.find(({ id }) => id === part);
   if (!found) throw new Error(`No part ${part} in ${lead}`);
-  return partKindOf(found.kind);
+  return found;
 }
 
 /** What the pins of a function are called. */

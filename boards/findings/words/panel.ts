@@ -4,12 +4,12 @@ import { LED_REVERSE_VOLTS } from '../../circuit/part-devices';
 import { LED_MOST_AMPS } from '../../circuit/readings/glow';
 import { CONTACT_MOST_AMPS } from '../../circuit/readings/wire-loads';
 import { connectorName } from '../../document/names';
+import { isSwitch } from '../../signals/part-traits';
 import type { Job } from '../../signals/signal';
-import { isSwitch } from '../seated-part';
 import type { Said, WordsFor } from './finding-words';
 import { jobName, pinsOf, plugText, signalName, voltsText } from './names';
 import { ampsSpanText, ampsText, fuseText, voltsExactText, voltsSpanText, wattsText } from './numbers';
-import { kindOf, partName, where } from './where';
+import { kindOf, partName, partOf, where } from './where';
 
 const THERE: Readonly<Partial<Record<Job, string>>> = {
   'power-switch': 'would start the machine, and switch it off after a long press',
@@ -105,7 +105,8 @@ export const PANEL_WORDS: WordsFor<
 
   'supply-joined': (finding, build) => {
     const { volts, other, amps, watts, tripAmps } = finding.data;
-    const when = isSwitch(kindOf(finding, build)) ? ' when it is pressed' : '';
+    const opens = isSwitch(kindOf(finding, build)) && partOf(finding, build).condition !== 'stuck';
+    const when = opens ? ' when it is pressed' : '';
     return other === 'ground'
       ? {
           title: `${partName(finding, build)} would short ${voltsText(volts)} to ground${when}.`,

@@ -23,6 +23,10 @@ export function takeOffText(build: Build, ref: PlugRef): string {
   return `Take ${plugText(build, ref)} off${cable ? '' : ': this board has no free place for it'}.`;
 }
 
+export function stuckText(build: Build, ref: PlugRef, part: string): string {
+  return `Take ${plugText(build, ref)} off, and change or free the ${part}.`;
+}
+
 export function onePortText(part: string): string {
   return `Put every wire of the ${part} on the pins of one port of the board, each on its own.`;
 }

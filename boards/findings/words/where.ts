@@ -1,9 +1,11 @@
 import { listed } from '../../base/listed';
 import type { Build } from '../../document/build';
+import type { Part } from '../../document/lead';
 import { connectorName, leadName } from '../../document/names';
 import type { PartKind } from '../../signals/part-kind';
+import { partKindOf } from '../../signals/part-kinds';
 import type { Meeting, PartOnPins } from '../finding-data';
-import { kindOfPart, pinWithJob, plugText, unbroken } from './names';
+import { partOfLead, pinWithJob, plugText, unbroken } from './names';
 
 /** A finding about some wires of a part. */
 interface OfPart {
@@ -11,8 +13,12 @@ interface OfPart {
   readonly data: PartOnPins;
 }
 
-export function kindOf({ leads: [lead = ''], data }: OfPart, build: Build): PartKind {
-  return kindOfPart(build, lead, data.part);
+export function partOf({ leads: [lead = ''], data }: OfPart, build: Build): Part {
+  return partOfLead(build, lead, data.part);
+}
+
+export function kindOf(finding: OfPart, build: Build): PartKind {
+  return partKindOf(partOf(finding, build).kind);
 }
 
 /** "The power LED". */

@@ -64,6 +64,15 @@ describe('a document that contradicts itself', () => {
     ]);
   });
 
+  it('says of a part what only another kind can be', () => {
+    expect(faults(spoilt('case.leads.1.parts.0.condition', 'stuck'))).toEqual([
+      'case.leads[1].parts[0].condition: expected no condition for a drive LED, found “stuck”',
+    ]);
+    expect(faults(spoilt('case.leads.0.parts.0.colour', 'red'))).toEqual([
+      'case.leads[0].parts[0].colour: expected no colour for a power switch, found “red”',
+    ]);
+  });
+
   it('has a wire that ends at nothing', () => {
     const end = (value: string) => faults(spoilt('case.leads.1.wires.0.to', value));
     const at = 'case.leads[1].wires[0].to';

@@ -3,11 +3,14 @@ import type { BoardSheet } from '../../../boards/document/board-sheet';
 import type { Build, Seat } from '../../../boards/document/build';
 import type { CaseSheet } from '../../../boards/document/case-sheet';
 import type { Connector } from '../../../boards/document/connector';
-import { type Lead, type Plug, WIRE_COLOURS } from '../../../boards/document/lead';
+import { CONDITIONS, type Lead, type Plug, WIRE_COLOURS } from '../../../boards/document/lead';
 import { holeState, leadsOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
 import type { Command, CommandName } from '../../../boards/edit/command';
 import { placesOf } from '../../../boards/fit/places';
+import { LAMP_COLOURS } from '../../../boards/signals/lamp-colours';
+import { partKindOf } from '../../../boards/signals/part-kinds';
+import { hasOneColour, isSwitch } from '../../../boards/signals/part-traits';
 import { numberingFor, pinFor } from '../arbitrary-build';
 import type { Dice } from '../dice';
 
@@ -53,6 +56,15 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
     'remove-lead': (given) => withLead(given, (lead) => ({ lead: lead.id })),
     'rename-lead': (given) => withLead(given, (lead) => ({ lead: lead.id, name: given.text })),
     'set-lead-aside': (given) => withLead(given, (lead) => ({ lead: lead.id, aside: given.dice.oneIn(2) })),
+    'set-part': (given) =>
+      withLead(given, (lead) => {
+        const part = given.dice.pick(lead.parts);
+        if (part === undefined) return undefined;
+        const kind = partKindOf(part.kind);
+        const colour = hasOneColour(kind) ? given.dice.pick(LAMP_COLOURS) : undefined;
+        const condition = isSwitch(kind) ? given.dice.pick(CONDITIONS) : undefined;
+        return { lead: lead.id, part: part.id, colour: colour ?? null, condition: condition ?? null };
+      }),
     'move-contact': (given) => {
       const ref = somePlug(given);
       if (ref === undefined) return undefined;

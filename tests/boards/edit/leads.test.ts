@@ -98,6 +98,40 @@ describe('what a person says of a lead', () => {
     expect(toldNo(onTheBench, colour(2, null))).toBe(`POWER-LED has no wire${NBSP}3.`);
   });
 
+  it('is the colour of an LED, or that it is not known', () => {
+    const colour = (part: string, to: 'green' | null): Command => ({
+      name: 'set-part',
+      args: { lead: 'power-led', part, colour: to, condition: null },
+    });
+    const green = done(onTheBench, colour('part', 'green'));
+    expect(leadOf(green, 'power-led')?.parts).toEqual([{ id: 'part', kind: 'power-led', colour: 'green' }]);
+    expect(done(green, colour('part', null))).toEqual(onTheBench);
+    expect(toldNo(onTheBench, colour('lamp', null))).toBe('POWER-LED has no part “lamp”.');
+    const two = bench([], [partLead('two', 'two-colour-power-led', grid(1, 2), { first: '1' })]);
+    expect(
+      toldNo(two, {
+        name: 'set-part',
+        args: { lead: 'two', part: 'part', colour: 'red', condition: null },
+      }),
+    ).toBe('“part” of TWO is no LED of one colour.');
+  });
+
+  it('is that a switch is stuck or broken, and then that it is sound', () => {
+    const reset = partLead('reset', 'reset-switch', grid(1, 2), { a: '1', b: '2' });
+    const condition = (lead: string, to: 'stuck' | 'broken' | null): Command => ({
+      name: 'set-part',
+      args: { lead, part: 'part', colour: null, condition: to },
+    });
+    const start = bench([], [reset, spare]);
+    const stuck = done(start, condition('reset', 'stuck'));
+    expect(leadOf(stuck, 'reset')?.parts[0]?.condition).toBe('stuck');
+    expect(leadOf(done(stuck, condition('reset', 'broken')), 'reset')?.parts[0]?.condition).toBe('broken');
+    expect(done(stuck, condition('reset', null))).toEqual(start);
+    expect(toldNo(start, condition('buzzer', 'stuck'))).toBe(
+      '“part” of BUZZER is no switch, and only a switch can be stuck or broken.',
+    );
+  });
+
   it('is which hole has the mark, or that none has', () => {
     const mark = (hole: string | null): Command => ({
       name: 'mark-plug',

@@ -46,4 +46,21 @@ describe('something of low resistance between an input and ground', () => {
   test('a switch there is open until it is pressed', () => {
     expect(board.lead('reset-switch-1x2', 'reset').seat('reset', 'panel', '5').faults()).toEqual([]);
   });
+
+  test('a stuck switch on its own pins holds its input: take it off, no other place helps', () => {
+    const parts = [{ id: 'switch', kind: 'power-switch', condition: 'stuck' }] as const;
+    const build = board.lead('power-switch-1x2', 'power', { parts: [...parts] }).seat('power', 'panel', '6');
+    expect(build.finding('input-held')).toMatchObject({
+      severity: 'fault',
+      data: { part: 'switch', job: 'power-switch', certain: true },
+      remedies: [{ text: 'Take POWER off, and change or free the power switch.' }],
+    });
+    expect(build.faults()).toEqual(['input-held']);
+  });
+
+  test('a broken switch holds nothing', () => {
+    const parts = [{ id: 'switch', kind: 'power-switch', condition: 'broken' }] as const;
+    const build = board.lead('power-switch-1x2', 'power', { parts: [...parts] }).seat('power', 'panel', '6');
+    expect(build.faults()).toEqual([]);
+  });
 });
