@@ -9,8 +9,6 @@ export interface OpenWords {
   readonly advice: string;
 }
 
-const KEPT = 'What is open stays as it is.';
-
 /** Why a file was not opened, in words. The name is that of the file as the person knows it. */
 export function openProblemWords(problem: OpenProblem, fileName: string): OpenWords {
   const title = `“${fileName}” cannot be opened`;
@@ -21,13 +19,13 @@ export function openProblemWords(problem: OpenProblem, fileName: string): OpenWo
         lines: [
           `It is ${megabytes(problem.bytes)} long, and a file can be at most ${megabytes(problem.limitBytes)}.`,
         ],
-        advice: `Check that it is the file you meant. ${KEPT}`,
+        advice: 'Check that it is the file you meant.',
       };
     case 'empty':
       return {
         title,
         lines: ['There is nothing in it.'],
-        advice: `Open an earlier copy of it, or begin a new build. ${KEPT}`,
+        advice: 'Open an earlier copy of it, or begin a new build.',
       };
     case 'not-json':
       return {
@@ -35,7 +33,7 @@ export function openProblemWords(problem: OpenProblem, fileName: string): OpenWo
         lines: [
           `It is not JSON from line\u00a0${problem.line}, column\u00a0${problem.column} on: ${problem.detail}.`,
         ],
-        advice: `Correct that line in a text editor, or open an earlier copy. ${KEPT}`,
+        advice: 'Correct that line in a text editor, or open an earlier copy.',
       };
     case 'too-deep':
       return {
@@ -43,7 +41,7 @@ export function openProblemWords(problem: OpenProblem, fileName: string): OpenWo
         lines: [
           `From line\u00a0${problem.line} on, its brackets stand more than ${problem.limit}\u00a0levels deep.`,
         ],
-        advice: `No build, board sheet or case sheet is like that: check that it is the file you meant. ${KEPT}`,
+        advice: 'No build, board sheet or case sheet is like that: check that it is the file you meant.',
       };
     case 'not-ours':
       return {
@@ -51,7 +49,7 @@ export function openProblemWords(problem: OpenProblem, fileName: string): OpenWo
         lines: [
           `Expected “format” to be leadwright/build, leadwright/board or leadwright/case, found ${problem.found}.`,
         ],
-        advice: `Choose a build, a board sheet or a case sheet. ${KEPT}`,
+        advice: 'Choose a build, a board sheet or a case sheet.',
       };
     case 'newer':
       return {
@@ -59,7 +57,7 @@ export function openProblemWords(problem: OpenProblem, fileName: string): OpenWo
         lines: [
           `It has version\u00a0${problem.version} of “${problem.format}”, and this Leadwright reads up to version\u00a0${problem.known}.`,
         ],
-        advice: `Open it with a newer Leadwright. The file was not changed. ${KEPT}`,
+        advice: 'Open it with a newer Leadwright. The file was not changed.',
       };
     case 'invalid':
       return {
@@ -72,7 +70,7 @@ export function openProblemWords(problem: OpenProblem, fileName: string): OpenWo
           ),
           ...moreLines(problem.more),
         ],
-        advice: `Correct ${problem.fields.length === 1 ? 'this place' : 'these places'} in a text editor, or open an earlier copy. ${KEPT}`,
+        advice: `Correct ${problem.fields.length === 1 ? 'this place' : 'these places'} in a text editor, or open an earlier copy.`,
       };
   }
 }

@@ -6,7 +6,7 @@ import { openProblemWords } from '../../boards/document/problem-words';
 import { askOpen } from '../store/ask';
 import type { Message } from '../store/dialog';
 import type { BuildFile } from '../store/editor';
-import { readProblemWords } from '../words/host-words';
+import { besideWork, readProblemWords } from '../words/host-words';
 import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
 import { offerSheet } from './offer-sheet';
@@ -36,7 +36,7 @@ export async function readHandle(workbench: Workbench, handle: string): Promise<
 function parsed(workbench: Workbench, text: string, file: BuildFile): ReadDocument | null {
   const result = parseDocument(text);
   if (result.ok) return { document: result.value, file };
-  show(workbench, openProblemWords(result.problem, file.name));
+  show(workbench, besideWork(openProblemWords(result.problem, file.name)));
   return null;
 }
 
@@ -59,7 +59,7 @@ export async function openHandle(workbench: Workbench, handle: string): Promise<
 export async function openDropped(workbench: Workbench, dropped: File): Promise<void> {
   if (dropped.size > LIMITS.fileBytes) {
     const problem = { code: 'too-large', bytes: dropped.size, limitBytes: LIMITS.fileBytes } as const;
-    show(workbench, openProblemWords(problem, dropped.name));
+    show(workbench, besideWork(openProblemWords(problem, dropped.name)));
     return;
   }
   const file = { handle: null, name: dropped.name, folder: null, stamp: null, readOnly: false };

@@ -1,7 +1,7 @@
 import { parseDocument } from '../../boards/document/parse';
 import { openProblemWords } from '../../boards/document/problem-words';
 import type { RecoveryOffer } from '../../boards/host';
-import { readProblemWords } from '../words/host-words';
+import { besideWork, readProblemWords } from '../words/host-words';
 import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
 
@@ -18,7 +18,7 @@ export async function openRecovered(workbench: Workbench, offer: RecoveryOffer):
   const result = parseDocument(text);
   if (!result.ok || result.value.format !== 'leadwright/build') {
     const problem = result.ok ? ({ code: 'not-ours', found: result.value.format } as const) : result.problem;
-    session.getState().openDialog({ kind: 'message', message: openProblemWords(problem, name) });
+    session.getState().openDialog({ kind: 'message', message: besideWork(openProblemWords(problem, name)) });
     return;
   }
   recovery.begin(offer.id);

@@ -5,6 +5,11 @@ import type { Message } from '../store/dialog';
 const KEPT = 'What you have open stays as it is.';
 const SAFE = 'Your work is still here, and a recovery copy is kept.';
 
+/** Words about a file that could not be opened, and that nothing is lost by it. */
+export function besideWork(words: Message): Message {
+  return { ...words, advice: `${words.advice} ${KEPT}` };
+}
+
 function megabytes(bytes: number): string {
   return `${(bytes / (1024 * 1024)).toFixed(1)}\u00a0MB`;
 }

@@ -1,14 +1,17 @@
+import type { MachineState } from '../../boards/circuit/machine-state';
+import { pinVolts } from '../../boards/circuit/readings/pin-volts';
 import type { Build } from '../../boards/document/build';
-import { connectorOf, leadOf, pinOf, plugOf, seatOf } from '../../boards/document/lookup';
+import { connectorOf, leadOf, type PinRef, pinOf, plugOf, seatOf } from '../../boards/document/lookup';
 import { connectorName } from '../../boards/document/names';
+import { voltsExactText } from '../../boards/findings/words/numbers';
 import type { Hovered } from '../store/session';
 import { occupantWords } from './occupant-words';
 import { pinWords, sourceWords } from './pin-words';
 import { plugTitle, plugWords, shapeWords } from './plug-words';
 import { seatWords } from './seat-words';
 
-/** What is under the pointer, in one line. */
-export function pointedWords(build: Build, hovered: Hovered): string | null {
+/** What is under the pointer, in one line; of a pin also its level in a state of the machine. */
+export function pointedWords(build: Build, hovered: Hovered, machine: MachineState): string | null {
   switch (hovered.kind) {
     case 'plug': {
       const lead = leadOf(build, hovered.plug.lead);
@@ -23,7 +26,7 @@ export function pointedWords(build: Build, hovered: Hovered): string | null {
       const pin = pinOf(connector, hovered.pin.pin);
       const occupant = occupantWords(build, hovered.pin);
       const source = pin.missing ? '' : `, ${sourceWords(pin)}`;
-      return `${connectorName(build, connector.id)}, pin\u00a0${pin.pin}: ${pinWords(pin)}${source}${
+      return `${connectorName(build, connector.id)}, pin\u00a0${pin.pin}: ${pinWords(pin)}${source}${levelWords(build, hovered.pin, machine)}${
         occupant === '' ? '' : `. ${occupant}`
       }`;
     }
@@ -34,4 +37,10 @@ export function pointedWords(build: Build, hovered: Hovered): string | null {
         : null;
     }
   }
+}
+
+/** ", 3.3 V now": what a meter against ground would usually show. */
+function levelWords(build: Build, pin: PinRef, machine: MachineState): string {
+  const volts = pinVolts(build, pin, machine);
+  return volts === undefined ? '' : `, ${voltsExactText(volts)} now`;
 }

@@ -3,7 +3,6 @@ import { serialize } from '../../../boards/document/serialize';
 import { faults, refused, soundBuild, spoilt, told } from './refused';
 
 const NBSP = '\u00a0';
-const KEPT = 'What is open stays as it is.';
 
 describe('a file that is no document of ours', () => {
   it('is told to be empty, also when it only has blanks or a byte order mark', () => {
@@ -11,7 +10,7 @@ describe('a file that is no document of ours', () => {
       expect(told(text)).toEqual({
         title: '“desk.build.json” cannot be opened',
         lines: ['There is nothing in it.'],
-        advice: `Open an earlier copy of it, or begin a new build. ${KEPT}`,
+        advice: 'Open an earlier copy of it, or begin a new build.',
       });
     }
   });
@@ -48,7 +47,7 @@ describe('a file that is no document of ours', () => {
       expect(told(text)).toEqual({
         title: '“desk.build.json” cannot be opened',
         lines: [`It is not JSON from line${NBSP}${line}, column${NBSP}${column} on: ${detail}.`],
-        advice: `Correct that line in a text editor, or open an earlier copy. ${KEPT}`,
+        advice: 'Correct that line in a text editor, or open an earlier copy.',
       });
     }
   });
@@ -69,7 +68,7 @@ describe('a file that is no document of ours', () => {
         lines: [
           `Expected “format” to be leadwright/build, leadwright/board or leadwright/case, found ${words}.`,
         ],
-        advice: `Choose a build, a board sheet or a case sheet. ${KEPT}`,
+        advice: 'Choose a build, a board sheet or a case sheet.',
       });
     }
   });
@@ -80,7 +79,7 @@ describe('a file that is no document of ours', () => {
       lines: [
         `It has version${NBSP}7 of “leadwright/build”, and this Leadwright reads up to version${NBSP}1.`,
       ],
-      advice: `Open it with a newer Leadwright. The file was not changed. ${KEPT}`,
+      advice: 'Open it with a newer Leadwright. The file was not changed.',
     });
   });
 
@@ -102,7 +101,7 @@ describe('a file made to bring the program down', () => {
     expect(told('x'.repeat(50 * 1024 * 1024))).toEqual({
       title: '“desk.build.json” cannot be opened',
       lines: [`It is 50${NBSP}MB long, and a file can be at most 32${NBSP}MB.`],
-      advice: `Check that it is the file you meant. ${KEPT}`,
+      advice: 'Check that it is the file you meant.',
     });
   });
 
@@ -111,7 +110,7 @@ describe('a file made to bring the program down', () => {
     expect(told(deep)).toEqual({
       title: '“desk.build.json” cannot be opened',
       lines: [`From line${NBSP}4 on, its brackets stand more than 64${NBSP}levels deep.`],
-      advice: `No build, board sheet or case sheet is like that: check that it is the file you meant. ${KEPT}`,
+      advice: 'No build, board sheet or case sheet is like that: check that it is the file you meant.',
     });
   });
 
