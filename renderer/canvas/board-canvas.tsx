@@ -6,6 +6,7 @@ import { boardWords } from './board-words';
 import type { CanvasProps, CanvasView } from './canvas-props';
 import { drawGround } from './drawing/draw-ground';
 import { drawConnectors, drawWiring } from './drawing/draw-layers';
+import { dangerContacts, drawDangers, drawDangerWords, drawLive } from './drawing/draw-live';
 import { drawMarks, worstMarks } from './drawing/draw-marks';
 import { drawAnchors, drawGhost, drawInHand } from './drawing/draw-placing';
 import { drawHover, drawSelection } from './drawing/draw-selection';
@@ -31,7 +32,7 @@ interface BoardCanvasProps extends CanvasProps {
  * technology it is one picture with a summary: the equal way is the list beside it.
  */
 export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
-  const { build, marks, placing, selection, theme } = props;
+  const { build, live, marks, placing, selection, theme } = props;
   const wrapper = useRef<HTMLDivElement>(null);
   const topLayer = useRef<Konva.Layer | null>(null);
   const [stage, setStage] = useState<Konva.Stage | null>(null);
@@ -40,6 +41,7 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
 
   const scene = useMemo(() => sceneOf(build, { view: build.view, measure: measureByTable }), [build]);
   const worst = useMemo(() => worstMarks(marks), [marks]);
+  const dangers = useMemo(() => dangerContacts(scene, worst), [scene, worst]);
   const { view, commands } = useView(stage, size, scene, ref);
   usePixelRatio(stage);
   const redrawTop = useCallback(() => {
@@ -63,8 +65,11 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
     [scene, worst, inHand],
   );
   const top = (pen: Pen) => {
+    drawDangers(pen, scene, dangers);
+    if (live) drawLive(pen, scene, live);
     drawMarks(pen, scene, worst);
     drawSelection(pen, scene, selection);
+    drawDangerWords(pen, scene, dangers);
     if (!placing) {
       drawHover(pen, scene, bench.hovered());
       return;

@@ -13,10 +13,23 @@ export interface Mark {
   readonly leads: readonly string[];
 }
 
+/** A contact of a plug, by its hole. */
+export interface Contact {
+  readonly plug: PlugRef;
+  readonly hole: string;
+}
+
+/** What the chosen current goes through, to be marked on the drawing. */
+export interface Live {
+  readonly contacts: readonly Contact[];
+  readonly pins: readonly PinRef[];
+}
+
 /** The canvas shows and reports; it changes nothing by itself. */
 export interface CanvasProps {
   readonly build: Build;
   readonly marks: readonly Mark[];
+  readonly live: Live | null;
   readonly selection: Selection;
   readonly placing: Placing | null;
   readonly theme: 'light' | 'dark' | 'forced';

@@ -34,8 +34,9 @@ function Pointed() {
   const build = useBuild();
   const message = useSession((session) => session.message);
   const hovered = useSession((session) => session.hovered);
+  const machine = useSession((session) => session.machine);
   const area = useSession((session) => session.area);
-  const words = (hovered && pointedWords(build, hovered)) ?? message ?? HINTS[area];
+  const words = (hovered && pointedWords(build, hovered, machine)) ?? message ?? HINTS[area];
   return <p className="strip-pointed">{words}</p>;
 }
 

@@ -76,6 +76,7 @@ function windowCanvas(build: Build, zoom: number, host: HTMLElement): number {
         ref={view}
         build={build}
         marks={[]}
+        live={null}
         selection={{ kind: 'nothing' }}
         placing={null}
         theme="light"

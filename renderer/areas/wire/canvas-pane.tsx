@@ -8,6 +8,8 @@ import { HandBar } from './hand-bar';
 import { marksOf } from './marks';
 import { drag, seatHand } from './placing/hand';
 import { useHandKeys } from './placing/use-hand-keys';
+import { liveOf } from './power/chosen-way';
+import { useChosenWay } from './power/use-chosen-way';
 
 /** The board in the middle, and the plug in the hand over it. */
 export function CanvasPane() {
@@ -19,6 +21,8 @@ export function CanvasPane() {
   const placing = useSession((state) => state.placing);
   const theme = useShownTheme(useSession((state) => state.settings.theme));
   const reducedMotion = useReducedMotion();
+  const way = useChosenWay();
+  const live = useMemo(() => liveOf(build, way), [build, way]);
   useHandKeys(placing?.by);
 
   const listeners = useMemo(
@@ -39,6 +43,7 @@ export function CanvasPane() {
           ref={workbench.canvas}
           build={build}
           marks={marksOf(build)}
+          live={live}
           selection={selection}
           placing={placing}
           theme={theme}

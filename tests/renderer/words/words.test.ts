@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { RESTING } from '../../../boards/circuit/machine-state';
 import { leadOf, leadsOf, plugOf } from '../../../boards/document/lookup';
 import { LEAD_TYPES } from '../../../boards/library/leads/index';
 import { readProblemWords, saveProblemWords } from '../../../renderer/words/host-words';
@@ -45,10 +46,22 @@ test('every seat of the demo is told by its connector and pins', () => {
 
 describe('what is under the pointer', () => {
   test('a pin tells its signal, where that was read, and who is on it', () => {
-    const words = plain(pointedWords(build, { kind: 'pin', pin: { connector: 'panel', pin: '6' } }) ?? '');
+    const words = plain(
+      pointedWords(build, { kind: 'pin', pin: { connector: 'panel', pin: '6' } }, RESTING) ?? '',
+    );
     expect(words).toMatch(/^PANEL, pin 6: power switch/);
     expect(words).toContain('standard');
     expect(words).toContain('Power switch, green wire');
+  });
+
+  // 3.3 V behind the pull-up of a switch input, and ground when the button is pressed: common practice.
+  test.each([
+    ['at rest', '6', RESTING, '3.3 V now'],
+    ['with power held', '6', { ...RESTING, held: ['power'] as const }, '0 V now'],
+    ['unplugged', '6', { ...RESTING, supply: 'unplugged' as const }, '0 V now'],
+  ])('a pin tells its level: %s', (_, pin, machine, level) => {
+    const hovered = { kind: 'pin', pin: { connector: 'panel', pin } } as const;
+    expect(plain(pointedWords(build, hovered, machine) ?? '')).toContain(level);
   });
 
   test('a missing pin says so and nothing else', () => {
@@ -56,7 +69,7 @@ describe('what is under the pointer', () => {
   });
 
   test('something that is gone says nothing', () => {
-    expect(pointedWords(build, { kind: 'connector', connector: 'gone' })).toBeNull();
+    expect(pointedWords(build, { kind: 'connector', connector: 'gone' }, RESTING)).toBeNull();
   });
 });
 

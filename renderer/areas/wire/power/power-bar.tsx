@@ -6,6 +6,7 @@ import { type Button, SUPPLY_STATES, type SupplyState } from '../../../../boards
 import { storyWords } from '../../../../boards/findings/words/story';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
 import { Lamps } from './lamps';
+import { WayList } from './way-list';
 import './power.css';
 
 const SUPPLY_WORDS: Readonly<Record<SupplyState, string>> = {
@@ -33,6 +34,7 @@ export function PowerBar() {
         <Lamps />
       </div>
       <Story />
+      <WayList />
     </section>
   );
 }
