@@ -4,7 +4,7 @@ import type { Pin } from '../document/connector';
 import type { Lead } from '../document/lead';
 import { leadsOf, type PinRef } from '../document/lookup';
 import type { Joint } from '../fit/joints';
-import { parameterAt } from '../signals/parameters';
+import { parameterAt, type RangeEnd } from '../signals/parameters';
 import { partKindOf } from '../signals/part-kinds';
 import { STUBS } from '../signals/stubs';
 import type { Corner } from './corner';
@@ -106,8 +106,15 @@ export function pinElement(connector: string, pin: Pin): Element {
     nodes: [node],
     factors: busy ? ['drive'] : [],
     devices: (state, corner) => {
-      const valueIn: ValueIn = (id) => stated.get(id) ?? parameterAt(id, corner.board);
-      return stub.flatMap((element, i) => pinDevices(element, stubDeviceId(node, i), node, state, valueIn));
+      const valuesAt =
+        (end: RangeEnd): ValueIn =>
+        (id) =>
+          stated.get(id) ?? parameterAt(id, end);
+      return stub.flatMap((element, i) => {
+        const feeds = element.kind === 'rail' || element.kind === 'fused-rail';
+        const values = valuesAt(feeds ? corner.feed : corner.back);
+        return pinDevices(element, stubDeviceId(node, i), node, state, values);
+      });
     },
   };
 }
