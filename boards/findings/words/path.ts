@@ -28,7 +28,7 @@ export function pathWords(build: Build, path: Path): PathWords {
   };
 }
 
-/** "through about 330 Ω in the board (150 Ω to 1 kΩ), to pin 1 (drive LED +) of PANEL: 2.1 V, 8.9 mA". */
+/** "through about 330 Ω (150 Ω to 1 kΩ), to pin 1 (drive LED +) of PANEL: 2.1 V, 8.9 mA". */
 function stepWords(build: Build, { piece, to, amps }: PathStep): string {
   const numbers = `${voltsExactText(to.volts)}, ${smallAmpsText(amps)}`;
   const into = piece.kind === 'rail' && to.node === GROUND;
@@ -57,12 +57,12 @@ function pieceWords(build: Build, piece: Piece): string {
 }
 
 const RAIL_NAMES: Readonly<Record<RailId, string>> = {
-  'main-5v': 'the +5\u00a0V rail',
-  'main-12v': 'the +12\u00a0V rail',
-  'main-3v3': 'the +3.3\u00a0V rail',
-  'main-minus-12v': 'the −12\u00a0V rail',
-  'main-minus-5v': 'the −5\u00a0V rail',
-  'standby-5v': 'the +5\u00a0V standby rail',
+  'main-5v': 'the +5\u00a0V rail of the board',
+  'main-12v': 'the +12\u00a0V rail of the board',
+  'main-3v3': 'the +3.3\u00a0V rail of the board',
+  'main-minus-12v': 'the −12\u00a0V rail of the board',
+  'main-minus-5v': 'the −5\u00a0V rail of the board',
+  'standby-5v': 'the +5\u00a0V standby rail of the board',
   logic: 'the supply of the board’s inputs',
   audio: 'the audio supply of the board',
   serial: 'the supply of the serial outputs',
@@ -79,13 +79,11 @@ const LEAST_TOLD_OHMS = 1;
 function stubWords(build: Build, { pin, stub, tripped }: BoardPiece): string {
   switch (stub.kind) {
     case 'rail':
-      return isCopper(stub.ohms) ? 'a trace of the board' : ohmsOf(build, pin, stub.ohms, ' in the board');
+      return isCopper(stub.ohms) ? 'a trace of the board' : ohmsOf(build, pin, stub.ohms);
     case 'fused-rail':
       return `a resettable fuse in the board${tripped ? ', which has tripped' : ''}`;
     case 'ground':
-      return isCopper(stub.ohms)
-        ? 'the ground of the board'
-        : `${ohmsOf(build, pin, stub.ohms, ' in the board')}, to ground`;
+      return isCopper(stub.ohms) ? 'the ground of the board' : `${ohmsOf(build, pin, stub.ohms)}, to ground`;
     case 'pulls-low':
       return `an output of the board that pulls down, ${ohmsOf(build, pin, stub.ohms)}, to ground`;
     default:
@@ -97,19 +95,14 @@ function isCopper(ohms: ParameterId): boolean {
   return parameterAt(ohms, 'usual') < LEAST_TOLD_OHMS;
 }
 
-/** "about 330 Ω in the board (150 Ω to 1 kΩ)", or what the sheet states. */
-function ohmsOf(
-  build: Build,
-  { connector: id, pin: label }: PinRef,
-  parameter: ParameterId,
-  where = '',
-): string {
+/** "about 330 Ω (150 Ω to 1 kΩ)", or what the sheet states. */
+function ohmsOf(build: Build, { connector: id, pin: label }: PinRef, parameter: ParameterId): string {
   const connector = connectorOf(build.board, id);
   const stated = connector && pinOf(connector, label).values?.find((value) => value.parameter === parameter);
-  if (stated) return `${ohmsText(stated.value)}${where} (from the board sheet)`;
+  if (stated) return `${ohmsText(stated.value)} (from the board sheet)`;
   const [strong, weak] = [parameterAt(parameter, 'strong'), parameterAt(parameter, 'weak')];
   const range = ohmsSpanText(Math.min(strong, weak), Math.max(strong, weak));
-  return `about ${ohmsText(parameterAt(parameter, 'usual'))}${where} (${range})`;
+  return `about ${ohmsText(parameterAt(parameter, 'usual'))} (${range})`;
 }
 
 function stillWords(build: Build, { volts, holder }: Extract<Path, { kind: 'still' }>): string {

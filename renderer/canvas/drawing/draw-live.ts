@@ -12,6 +12,8 @@ import { drawText, isReadable, type Pen, stroke, traceRounded } from './pen';
 const LIVE_DASH = [0.7, 0.35];
 const DANGER_DASH = [0.14, 0.24];
 const BEND = 0.28;
+/** How much of the dashes, both sides together, is left free next to the wire. */
+const GAP = 0.9;
 const WORD_MM = 0.42;
 /** Clear of the outline of a chosen flag. */
 const WORD_GAP_MM = 0.2;
@@ -39,7 +41,7 @@ function marked(pen: Pen, scene: Scene, contacts: readonly Contact[]): Marked {
 export function drawLive(pen: Pen, scene: Scene, { contacts, pins }: Live): void {
   const { context, palette } = pen;
   if (wiresNeeded(pen.scale))
-    drawPattern(pen, marked(pen, scene, contacts), palette.ink, LIVE_DASH, stroke(pen, 3, 0.09));
+    drawPattern(pen, marked(pen, scene, contacts), palette.ink, LIVE_DASH, stroke(pen, 4, 0.13));
   for (const { connector, pins: own } of scene.blocks)
     for (const { pin, box } of own)
       if (pins.some((one) => one.connector === connector.id && one.pin === pin)) drawLivePin(pen, box);
@@ -61,7 +63,7 @@ export function dangerContacts(scene: Scene, { ofPin }: WorstMarks): readonly Co
 /** Close ties across the wires on the pins of a danger. */
 export function drawDangers(pen: Pen, scene: Scene, contacts: readonly Contact[]): void {
   if (!wiresNeeded(pen.scale) || contacts.length === 0) return;
-  drawPattern(pen, marked(pen, scene, contacts), pen.palette.danger, DANGER_DASH, stroke(pen, 4, 0.14));
+  drawPattern(pen, marked(pen, scene, contacts), pen.palette.danger, DANGER_DASH, stroke(pen, 5, 0.17));
 }
 
 /** The word at the flags of those wires, where there is room for it. */
@@ -73,14 +75,15 @@ export function drawDangerWords(pen: Pen, scene: Scene, contacts: readonly Conta
   }
 }
 
-/** Above or below a flag, off every other flag, title and connector; undefined where neither is free. */
-function roomFor({ flags, titles, blocks }: Scene, flag: Rect): Rect | undefined {
+/** Above or below a flag, off every other flag, title, wire and connector; undefined where neither is free. */
+function roomFor({ flags, titles, blocks, wires }: Scene, flag: Rect): Rect | undefined {
   const [width, height] = [WORD_MM * 4.3, WORD_MM * 1.15];
   const x = flag.x + flag.width - width;
   const taken = [
     ...flags.map(({ box }) => box).filter((box) => box !== flag),
     ...titles.map(({ box }) => box),
     ...blocks.map(({ shell }) => shell),
+    ...wires.map(({ path }) => grown(rectRound(path), 0.2)),
   ];
   return [flag.y - height - WORD_GAP_MM, flag.y + flag.height + WORD_GAP_MM]
     .map((y): Rect => ({ x, y, width, height }))
@@ -95,17 +98,21 @@ function drawPattern(
   dash: number[],
   beside: number,
 ): void {
-  const { context } = pen;
+  const { context, palette } = pen;
   context.lineCap = 'butt';
-  context.strokeStyle = style;
-  context.setLineDash(dash);
   for (const { path, width } of [...wires, ...sleeves]) {
     context.beginPath();
     traceRounded(context, path, BEND);
+    context.setLineDash(dash);
+    context.strokeStyle = style;
     context.lineWidth = width + 2 * beside;
     context.stroke();
+    // A gap, so that dashes and wire of one colour stay apart.
+    context.setLineDash([]);
+    context.strokeStyle = palette.ground;
+    context.lineWidth = width + GAP * beside;
+    context.stroke();
   }
-  context.setLineDash([]);
   for (const sleeve of sleeves) drawSleeve(pen, sleeve);
   drawWires(pen, wires);
 }

@@ -21,8 +21,8 @@ test('the loop of a lit drive LED reads from the supply to ground, with volts an
   const { head, steps, raw } = told(drive, '1', BUSY);
   expect(head).toBe('8.9 mA flows, from the supply to ground:');
   expect(steps).toEqual([
-    'the +5 V rail: 5 V, 8.9 mA',
-    'through about 330 Ω in the board (150 Ω to 1 kΩ), to pin 1 (drive LED +) of PANEL: 2.1 V, 8.9 mA',
+    'the +5 V rail of the board: 5 V, 8.9 mA',
+    'through about 330 Ω (150 Ω to 1 kΩ), to pin 1 (drive LED +) of PANEL: 2.1 V, 8.9 mA',
     'through the red wire of DRIVE: 2.1 V, 8.9 mA',
     'through the drive LED: 0.18 V, 8.9 mA',
     'through the white wire of DRIVE, to pin 3 (drive LED −) of PANEL: 0.18 V, 8.9 mA',
@@ -34,14 +34,16 @@ test('the loop of a lit drive LED reads from the supply to ground, with volts an
 
 test('a waiting power input says its level and what holds it', () => {
   expect(told(power, '6', RESTING)).toMatchObject({
-    head: 'Nothing flows here; it is held at 3.3 V by the supply of the board’s inputs through about 10 kΩ in the board (1 to 100 kΩ), at pin 6 (power switch) of PANEL.',
+    head: 'Nothing flows here; it is held at 3.3 V by the supply of the board’s inputs through about 10 kΩ (1 to 100 kΩ), at pin 6 (power switch) of PANEL.',
     steps: [],
   });
 });
 
 test('a dark LED’s other pin is held up by the feed on the far side of it', () => {
-  expect(told(drive, '3', RUNNING).head).toContain('by the +5 V rail through about 330 Ω');
-  expect(told(drive, '1', RESTING).head).toContain('held at 0 V by the +5 V rail, which is off, through');
+  expect(told(drive, '3', RUNNING).head).toContain('by the +5 V rail of the board through about 330 Ω');
+  expect(told(drive, '1', RESTING).head).toContain(
+    'held at 0 V by the +5 V rail of the board, which is off, through',
+  );
 });
 
 test('where there is no pin nothing is said of a level', () => {

@@ -14,7 +14,7 @@ describe('The way of the current behind a finding', () => {
     expect({ code, err }).toEqual({ code: 1, err: '' });
     expect(plain(out)).toMatch(/^usb-on-1394 front-usb: /);
     expect(plain(out)).toMatch(/^ {2}Running, sockets in use: 23 mA flows, from the supply to ground:$/m);
-    expect(plain(out)).toMatch(/^ {4}1\. the \+12 V rail: 12 V, 23 mA$/m);
+    expect(plain(out)).toMatch(/^ {4}1\. the \+12 V rail of the board: 12 V, 23 mA$/m);
     expect(plain(out)).toMatch(
       /^ {4}2\. through a resettable fuse in the board, which has tripped, to pin 7 /m,
     );
