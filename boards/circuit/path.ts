@@ -10,7 +10,7 @@ import type { MachineState } from './machine-state';
 import { type Piece, pieceOf } from './piece';
 
 /** A node on the way; a pin where it is one. */
-export interface Point {
+interface Point {
   readonly node: NodeName;
   /** Against ground. */
   readonly volts: Volts;
@@ -32,7 +32,7 @@ export type Path =
   | { readonly kind: 'still'; readonly volts: Volts | undefined; readonly holder: Holder | undefined };
 
 /** Less than this is leakage, and is told as nothing. */
-export const LEAST_AMPS: Amps = 1e-6;
+const LEAST_AMPS: Amps = 1e-6;
 
 interface Flow {
   readonly element: Element;
