@@ -16,17 +16,18 @@ const Message = lazy(() => import('./message-dialog').then((part) => ({ default:
 const Question = lazy(() => import('./question-dialog').then((part) => ({ default: part.QuestionDialog })));
 const Browse = lazy(() => import('./browse-dialog').then((part) => ({ default: part.BrowseDialog })));
 
-/** The open dialogs, each fetched when it is first wanted. */
+/**
+ * The open dialogs, each fetched when it is first wanted. Each waits for itself: one that is fetched
+ * while another is open must not hide that one, or the two would take the focus from each other.
+ */
 export function DialogLayer() {
   const dialogs = useSession((session) => session.dialogs);
-  return (
-    <Suspense fallback={null}>
-      {dialogs.map((dialog, place) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a dialog's place in the stack is what tells it apart
-        <Shown key={`${place} ${dialog.kind}`} dialog={dialog} />
-      ))}
+  return dialogs.map((dialog, place) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: a dialog's place in the stack is what tells it apart
+    <Suspense key={`${place} ${dialog.kind}`} fallback={null}>
+      <Shown dialog={dialog} />
     </Suspense>
-  );
+  ));
 }
 
 function Shown({ dialog }: { readonly dialog: Dialog }) {
