@@ -132,17 +132,19 @@ const ac97Audio: Maker = ({ id, node, state }) => [
   { id: `${id}.left`, kind: 'switch', a: node('out-left'), b: node('return-left'), closed: !state.attached },
 ];
 
-const fan: Maker = ({ id, node, end }) => [
-  { id, kind: 'resistor', a: node('supply'), b: node('ground'), ohms: parameterAt('fan-ohms', end) },
-  {
-    id: `${id}.pwm`,
-    kind: 'resistor',
-    a: node('supply'),
-    b: node('pwm'),
-    ohms: parameterAt('fan-pull-ohms', end),
-  },
-  { id: `${id}.tach`, kind: 'diode', a: node('ground'), b: node('tach'), model: SILICON },
-];
+/** The fan's own 5 V behind its PWM pull-up is made from its supply: a divider of the same level and resistance. */
+const FAN_LOGIC_SHARE = 5 / 12;
+
+const fan: Maker = ({ id, node, end }) => {
+  const pull = parameterAt('fan-pull-ohms', end);
+  const [supply, ground, pwm] = [node('supply'), node('ground'), node('pwm')];
+  return [
+    { id, kind: 'resistor', a: supply, b: ground, ohms: parameterAt('fan-ohms', end) },
+    { id: `${id}.pwm`, kind: 'resistor', a: supply, b: pwm, ohms: pull / FAN_LOGIC_SHARE },
+    { id: `${id}.logic`, kind: 'resistor', a: pwm, b: ground, ohms: pull / (1 - FAN_LOGIC_SHARE) },
+    { id: `${id}.tach`, kind: 'diode', a: ground, b: node('tach'), model: SILICON },
+  ];
+};
 
 const serialPort: Maker = () => [];
 

@@ -126,7 +126,7 @@ const ROWS = [
     'from memory',
   ],
   ['usb-line-ohms', 'termination of a fast pair', 'ohm', [40, 45, 50], 'low', USB, 'from memory'],
-  ['usb-device-ohms', 'load of a USB device', 'ohm', [10, 50, 1000], 'low', USB, 'read in secondary'],
+  ['usb-device-ohms', 'load of a USB device', 'ohm', [10.5, 50, 1000], 'low', USB, 'read in secondary'],
   [
     'usb-device-pull-ohms',
     'device pull-up on a data line',
@@ -179,8 +179,18 @@ const ROWS = [
 
   ['tach-pull-ohms', 'pull-up of the tach line', 'ohm', [2200, 10_000, 47_000], 'low', FAN, 'from memory'],
   ['pwm-ohms', 'PWM output when low', 'ohm', [20, 100, 160], 'low', FAN, 'read'],
-  ['fan-ohms', 'a fan as a load', 'ohm', [8, 60, 240], 'low', FAN, 'read'],
-  ['fan-pull-ohms', 'pull-up inside the fan', 'ohm', [1050, 4700, 10_000], 'low', FAN, 'from memory'],
+  ['fan-ohms', 'a fan as a load', 'ohm', [8.4, 60, 240], 'low', FAN, 'read'],
+  ['fan-pull-ohms', 'pull-up to 5 V inside the fan', 'ohm', [1050, 4700, 10_000], 'low', FAN, 'read'],
+
+  [
+    'ps-on-pull-ohms',
+    'pull-up of PS_ON# in the supply',
+    'ohm',
+    [3030, 10_000, 100_000],
+    'low',
+    'ATX 3.0 multi-rail design guide (336521), Table 4-11',
+    'read',
+  ],
 
   ['serial-volts', 'level of a serial output', 'V', [5, 9, 15], 'high', 'TIA-232', 'from memory'],
   ['serial-out-ohms', 'a serial output', 'ohm', [300, 300, 1000], 'low', 'TIA-232', 'from memory'],

@@ -107,7 +107,7 @@ export const STUBS: Readonly<Record<SignalId, Stub>> = {
   'fan-supply': [rail('main-12v')],
   'fan-tach': [rail('main-12v', 'tach-pull-ohms')],
   'fan-pwm': [{ kind: 'pulls-low', when: 'never-at-rest', ohms: 'pwm-ohms' }],
-  'ps-on': [rail('standby-5v', 'switch-pull-ohms')],
+  'ps-on': [rail('standby-5v', 'ps-on-pull-ohms')],
   'power-ok': NOTHING,
   'card-sense': [rail('main-3v3', 'switch-pull-ohms')],
   'card-sense0': [rail('main-3v3', 'switch-pull-ohms')],

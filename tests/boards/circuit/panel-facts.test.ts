@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { spanOf } from '../../../boards/circuit/corner';
 import { BUSY, RESTING, RUNNING } from '../../../boards/circuit/machine-state';
+import { levelOf } from '../../../boards/circuit/readings/level';
 import { bench } from './bench';
 
 /**
@@ -43,6 +45,20 @@ describe('a switch on the panel', () => {
     expect(panel.volts('7', held('power'))).toBeGreaterThan(HIGH_VOLTS);
   });
 
+  test.each(['5', '6', '7', '8'])('from %s onto 9, which is not connected, does nothing', (pin) => {
+    const panel = bench('panel-2x5', 'power-switch-1x2', { 1: '9', 2: pin });
+    expect(panel.partAmps('switch', held('power')).high).toBeLessThan(1e-9);
+    if (pin === '6' || pin === '7') expect(panel.volts(pin, held('power'))).toBeGreaterThan(HIGH_VOLTS);
+  });
+
+  test('the two switches in each other’s place exchange their buttons, and nothing is harmed', () => {
+    const reset = bench('panel-2x5', 'reset-switch-1x2', { 1: '6', 2: '8' });
+    const power = bench('panel-2x5', 'power-switch-1x2', { 1: '5', 2: '7' });
+    expect(reset.volts('6', held('reset'))).toBeLessThan(LOW_VOLTS);
+    expect(power.volts('7', { ...RUNNING, held: ['power'] })).toBeLessThan(LOW_VOLTS);
+    expect(reset.partAmps('switch', held('reset')).high).toBeLessThan(0.006);
+  });
+
   test('across an LED feed and ground draws what the feed resistor lets through, about 15 mA at 330 Ω', () => {
     const panel = bench('panel-2x5', 'power-switch-1x2', { 1: '1', 2: '5' });
     const amps = panel.partAmps('switch', { ...RUNNING, held: ['power'] });
@@ -56,6 +72,22 @@ describe('an LED on the panel', () => {
     const panel = bench('panel-2x5', 'drive-led-1x2', { 1: '1', 2: '3' });
     expect(panel.partAmps('led', RUNNING).high).toBeLessThan(1e-6);
     expect(panel.partAmps('led', BUSY).low).toBeGreaterThan(1e-3);
+  });
+
+  test('across 2 and 4 the right way shows that the machine runs', () => {
+    const panel = bench('panel-2x5', 'power-led-1x2', { 1: '2', 2: '4' });
+    expect(panel.partAmps('led', RESTING).high).toBeLessThan(1e-6);
+    expect(panel.partAmps('led', RUNNING).low).toBeGreaterThan(1e-3);
+  });
+
+  test('of two colours shows its other colour the wrong way round', () => {
+    const other = 'part.lead.led.other';
+    const right = bench('panel-2x5', 'two-colour-power-led-1x2', { 1: '2', 2: '4' });
+    const turned = bench('panel-2x5', 'two-colour-power-led-1x2', { 1: '4', 2: '2' });
+    expect(right.partAmps('led', RUNNING).low).toBeGreaterThan(1e-3);
+    expect(Math.abs(right.partAmps('led', RUNNING, other).high)).toBeLessThan(1e-6);
+    expect(turned.partAmps('led', RUNNING, other).low).toBeGreaterThan(1e-3);
+    expect(Math.abs(turned.partAmps('led', RUNNING).high)).toBeLessThan(1e-6);
   });
 
   test('the wrong way round is dark, and sees no more than its 5 V reverse limit on a usual rail', () => {
@@ -84,11 +116,15 @@ describe('an LED on the panel', () => {
     expect(panel.partAmps('led', BUSY).low).toBeGreaterThan(1e-3);
   });
 
-  test('across 6 and 8 clamps the power input: low on some boards, on others not', () => {
-    const panel = bench('panel-2x5', 'power-led-1x2', { 1: '6', 2: '8' });
-    const volts = panel.volts('6', RESTING) ?? 0;
-    expect(volts).toBeGreaterThan(1.2);
-    expect(volts).toBeLessThan(2.4);
+  test.each([
+    ['power', '6', '8'],
+    ['reset', '7', '5'],
+  ])('on the %s input clamps it: neither a sure high nor a sure low', (_, input, ground) => {
+    const panel = bench('panel-2x5', 'power-led-1x2', { 1: input, 2: ground });
+    const volts = spanOf((corner) => panel.volts(input, RUNNING, corner) ?? Number.NaN);
+    expect(volts.usual).toBeGreaterThan(1.2);
+    expect(volts.usual).toBeLessThan(2.4);
+    expect(levelOf(volts)).toBe('depends');
   });
 });
 
