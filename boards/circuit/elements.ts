@@ -89,7 +89,7 @@ const touchedLead = byIdentity(
   ({ lead, joints }) => [lead, ...new Set(joints.flatMap(({ seat, connector }) => [seat, connector]))],
 );
 
-/** The whole build as one netlist, for a reference solver and for papers. */
+/** Elements as one netlist, in a state and at a corner. */
 export function netlistOf(elements: readonly Element[], state: MachineState, corner: Corner): Netlist {
   return elements.flatMap((element) => element.devices(state, corner));
 }

@@ -1,7 +1,7 @@
 import { byIdentity } from '../base/by-identity';
 import type { Corner } from './corner';
 import { GROUND } from './device';
-import type { Element, Factor } from './elements';
+import { type Element, type Factor, netlistOf } from './elements';
 import { Groups } from './islands';
 import type { MachineState } from './machine-state';
 import { type Solution, solve } from './solve';
@@ -56,7 +56,7 @@ export const solvedGroup = byIdentity(
         solved.set(corner, atCorner);
         const known = atCorner.get(own);
         if (known) return known;
-        const solution = solve(elements.flatMap((element) => element.devices(own, corner)));
+        const solution = solve(netlistOf(elements, own, corner));
         atCorner.set(own, solution);
         return solution;
       },

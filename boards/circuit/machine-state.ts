@@ -28,8 +28,3 @@ export const ALL_STATES: readonly MachineState[] = SUPPLY_STATES.flatMap((supply
 export const RESTING: MachineState = { supply: 'standby', held: [], drive: 'idle', attached: false };
 export const RUNNING: MachineState = { ...RESTING, supply: 'running' };
 export const BUSY: MachineState = { ...RUNNING, drive: 'busy' };
-
-/** A name for a state that is the same for equal states. */
-export function stateKey({ supply, held, drive, attached }: MachineState): string {
-  return `${supply}/${held.join('+')}/${drive}/${attached ? 'attached' : 'empty'}`;
-}

@@ -84,9 +84,9 @@ function wholeCheck() {
   );
 }
 
-/** Each plug in turn sits somewhere else than in the build checked before; on copies, so that no move is known. */
+/** Each plug in turn sits elsewhere than in the build checked before; on copies, so that no move is known. */
 function movedPlugs() {
-  const moves = Array.from({ length: 3 }, () => wired.seats)
+  const moves = Array.from({ length: 5 }, () => wired.seats)
     .flat()
     .flatMap((seat) => {
       const start = structuredClone(wired);
@@ -95,9 +95,11 @@ function movedPlugs() {
       const moved = away && applyCommand(start, { name: 'seat-plug', args: away });
       return moved?.ok ? [moved.value] : [];
     });
-  const times = moves.map((build) => timed(() => analyse(build)));
+  // The first plugs warm the rules up that only wrong seats call.
+  const times = moves.map((build) => timed(() => analyse(build))).slice(wired.seats.length);
   say(
-    `a check after one plug moved, ${times.length} moves: ${ms(times)}, worst ${Math.max(...times).toFixed(2)} ms`,
+    `a check after one plug moved to a wrong place, ${times.length} moves: ${ms(times)}, ` +
+      `worst ${Math.max(...times).toFixed(2)} ms (aim under ${CHECK_AIM_MS})`,
   );
 }
 

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, expect, test } from 'vitest';
 import { USUAL } from '../../../boards/circuit/corner';
 import { type Device, GROUND, type Netlist } from '../../../boards/circuit/device';
-import { elementsOf } from '../../../boards/circuit/elements';
+import { elementsOf, netlistOf } from '../../../boards/circuit/elements';
 import { groupsOf, solvedGroup } from '../../../boards/circuit/groups';
 import { Groups } from '../../../boards/circuit/islands';
 import { solve } from '../../../boards/circuit/solve';
@@ -48,7 +48,7 @@ function everyCircuit(): Netlist[] {
         const build = { ...WIRED, seats: [...others, seat] };
         for (const group of groupsOf(elementsOf(build, jointsOf(build)))) {
           for (const state of solvedGroup(group).states) {
-            const netlist = anonymous(group.elements.flatMap((element) => element.devices(state, USUAL)));
+            const netlist = anonymous(netlistOf(group.elements, state, USUAL));
             circuits.set(JSON.stringify(netlist), netlist);
           }
         }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { USUAL } from '../../../boards/circuit/corner';
 import { type Device, GROUND, type Netlist } from '../../../boards/circuit/device';
-import { pinNode } from '../../../boards/circuit/elements';
+import { netlistOf, pinNode } from '../../../boards/circuit/elements';
 import { RESTING, RUNNING } from '../../../boards/circuit/machine-state';
 import { portSupplyOf } from '../../../boards/circuit/readings/ports';
 import { solve } from '../../../boards/circuit/solve';
@@ -125,7 +125,7 @@ test('an HD lead leaves 5 and 6, and 9 and 10, of an AC’97 header apart: the r
 
 /** Whether what is fed into one pin arrives at another, with nothing plugged in at the front. */
 function joined({ circuit }: ReturnType<typeof bench>, one: string, other: string): boolean {
-  const devices = circuit.elements.flatMap((element) => element.devices(RUNNING, USUAL));
+  const devices = netlistOf(circuit.elements, RUNNING, USUAL);
   const tone: Device = {
     id: 'tone',
     kind: 'voltage',
