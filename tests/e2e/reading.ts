@@ -54,11 +54,6 @@ export async function stateOf(page: Page): Promise<string> {
   return plain(await page.getByRole('banner').getByRole('paragraph').textContent());
 }
 
-/** What the strip at the bottom says was done last. */
-export async function saidIn(page: Page): Promise<string> {
-  return plain(await page.getByRole('contentinfo').getByRole('paragraph').first().textContent());
-}
-
 /** A message or a question on the screen: all of its words. */
 export async function messageIn(page: Page): Promise<string> {
   const dialog = page.getByRole('alertdialog');
