@@ -13,14 +13,19 @@ export function Lamps() {
   const lamps = lampsOf(build, circuitOf(build));
   return (
     <ul className="lamps" aria-label="Lamps">
-      {lamps.map((lamp) => (
-        <LampRow
-          key={`${lamp.lead} ${lamp.part}`}
-          lamp={lamp}
-          name={leadOf(build, lamp.lead)?.name ?? ''}
-          state={machine}
-        />
-      ))}
+      {lamps.map((lamp) => {
+        const lead = leadOf(build, lamp.lead);
+        const colour = lead?.parts.find(({ id }) => id === lamp.part)?.colour ?? 'green';
+        return (
+          <LampRow
+            key={`${lamp.lead} ${lamp.part}`}
+            lamp={lamp}
+            name={lead?.name ?? ''}
+            colour={colour}
+            state={machine}
+          />
+        );
+      })}
     </ul>
   );
 }
@@ -28,21 +33,34 @@ export function Lamps() {
 interface LampRowProps {
   readonly lamp: Lamp;
   readonly name: string;
+  readonly colour: string;
   readonly state: MachineState;
 }
 
-function LampRow({ lamp, name, state }: LampRowProps) {
+function LampRow({ lamp, name, colour, state }: LampRowProps) {
   const glow = brighterGlow(lamp, state);
   return (
     <li className="lamp">
-      <svg className={`lamp-sign lamp-${glow.usual}`} viewBox="0 0 16 16" aria-hidden="true">
-        <circle cx="8" cy="8" r="6" />
+      <svg className="lamp-sign" viewBox="0 0 24 24" data-wire={colour} aria-hidden="true">
+        <circle
+          className="lamp-halo"
+          cx="12"
+          cy="12"
+          r="11"
+          fillOpacity={brightness(glow.amps.usual) * 0.4}
+        />
+        <circle className="lamp-lens" cx="12" cy="12" r="6.5" fillOpacity={brightness(glow.amps.usual)} />
       </svg>
       <span>
         {name}: {glowWords(glow)}
       </span>
     </li>
   );
+}
+
+/** How full the lens is drawn: eyes tell currents apart by their ratio, from 0.05 to 10 mA. */
+function brightness(amps: number): number {
+  return Math.min(1, Math.max(0, Math.log10(Math.max(amps, 1e-9) / 50e-6) / Math.log10(200)));
 }
 
 /** "lit, 4 to 14 mA", "dark". */

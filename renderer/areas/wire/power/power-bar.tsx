@@ -1,11 +1,11 @@
-import { HardDrive, Power, RotateCcw, Usb } from 'lucide-react';
+import { HardDrive, Usb } from 'lucide-react';
 import type { ReactNode } from 'react';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
-import { type Button, SUPPLY_STATES, type SupplyState } from '../../../../boards/circuit/machine-state';
+import { SUPPLY_STATES, type SupplyState } from '../../../../boards/circuit/machine-state';
 import { storyWords } from '../../../../boards/findings/words/story';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
-import { Lamps } from './lamps';
+import { CaseFront } from './case-front';
 import { WayList } from './way-list';
 import './power.css';
 
@@ -21,18 +21,10 @@ export function PowerBar() {
     <section className="power-bar" aria-label="What would happen">
       <div className="power-controls">
         <Supply />
-        <div className="power-toggles">
-          <Hold button="power" icon={<Power size={18} aria-hidden="true" />}>
-            Hold power
-          </Hold>
-          <Hold button="reset" icon={<RotateCcw size={18} aria-hidden="true" />}>
-            Hold reset
-          </Hold>
-          <DriveBusy />
-          <SocketsInUse />
-        </div>
-        <Lamps />
+        <DriveBusy />
+        <SocketsInUse />
       </div>
+      <CaseFront />
       <Story />
       <WayList />
     </section>
@@ -76,24 +68,6 @@ function Toggle({ on, onChange, icon, children }: ToggleProps) {
       {icon}
       {children}
     </ToggleButton>
-  );
-}
-
-interface HoldProps {
-  readonly button: Button;
-  readonly icon: ReactNode;
-  readonly children: ReactNode;
-}
-
-function Hold({ button, icon, children }: HoldProps) {
-  const { session } = useWorkbench();
-  const held = useSession(({ machine }) => machine.held);
-  const change = (on: boolean) =>
-    session.getState().setMachine({ held: on ? [...held, button] : held.filter((one) => one !== button) });
-  return (
-    <Toggle on={held.includes(button)} onChange={change} icon={icon}>
-      {children}
-    </Toggle>
   );
 }
 
