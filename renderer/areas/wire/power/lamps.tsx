@@ -51,8 +51,8 @@ function LampRow({ lamp, name, colour, state }: LampRowProps) {
         />
         <circle className="lamp-lens" cx="12" cy="12" r="6.5" fillOpacity={brightness(glow.amps.usual)} />
       </svg>
-      <span>
-        {name}: {glowWords(glow)}
+      <span className="lamp-words">
+        <span>{name}</span> <span className="soft">{glowWords(glow)}</span>
       </span>
     </li>
   );
