@@ -1,0 +1,79 @@
+import { copyFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Build, Seat } from '../../boards/document/build';
+import { wired } from '../boards/library/demo-files';
+import { demoFile } from './bench-work';
+import { moveByMouse, seatByMouse, takeOff } from './hands';
+import { plain } from './reading';
+import { workplaceFor } from './workplace';
+
+/** The button on the screen is pressed before the real one, and what would happen is read in words. */
+const workplace = workplaceFor('all tests');
+let page: Page;
+
+const seatOf = (lead: string): Seat => {
+  const seat = wired.seats.find((one) => one.lead === lead);
+  if (!seat) throw new Error(`The demo has a seat for ${lead}`);
+  return seat;
+};
+
+beforeAll(async () => {
+  copyFileSync(demoFile('wired.build.json'), join(workplace.home, 'wired.build.json'));
+  page = await workplace.open([join(workplace.home, 'wired.build.json')]);
+  await page.getByRole('grid', { name: 'Leads' }).waitFor();
+});
+
+async function story(): Promise<string> {
+  return plain(
+    await page.getByRole('region', { name: 'What would happen' }).getByRole('status').textContent(),
+  );
+}
+
+async function hold(button: 'power' | 'reset', on: boolean): Promise<void> {
+  const toggle = page.getByRole('button', { name: `Hold ${button}` });
+  if ((await toggle.getAttribute('aria-pressed')) !== String(on)) await toggle.click();
+}
+
+describe('the machine wired right', () => {
+  it('starts when power is held, and shows which lamps are lit once it runs', async () => {
+    await hold('power', true);
+    expect(await story()).toContain('The machine starts.');
+    await hold('power', false);
+    await page.getByRole('radio', { name: 'Running' }).click();
+    await page.getByRole('button', { name: 'Drive busy' }).click();
+    const lamps = page.getByRole('list', { name: 'Lamps' });
+    expect(plain(await lamps.textContent())).toMatch(/Drive LED\s*lit, [\d.]+ to [\d.]+ mA/);
+    await page.getByRole('radio', { name: 'Standby' }).click();
+  });
+});
+
+describe('the power lead on the drive LED pins', () => {
+  it('nothing happens on a press, and the words say where the button is and why', async () => {
+    const drive = seatOf('drive-led');
+    const wrong: Seat = { ...drive, lead: 'power-switch', plug: seatOf('power-switch').plug };
+    await takeOff(page, wired, drive);
+    const without: Build = { ...wired, seats: wired.seats.filter((seat) => seat !== drive) };
+    await moveByMouse(page, without, wrong);
+    await hold('power', true);
+    const words = await story();
+    expect(words).toContain('Nothing happens.');
+    expect(words).toMatch(/joins pin 1 \(drive LED \+\) of PANEL and pin 3 \(drive LED −\) of PANEL/);
+    expect(words).toContain('Nothing touches the power switch input');
+    await hold('power', false);
+  });
+
+  it('moved back with the board live, the next press starts the machine', async () => {
+    const right = seatOf('power-switch');
+    const before: Build = {
+      ...wired,
+      seats: wired.seats.filter(({ lead }) => lead !== 'drive-led' && lead !== 'power-switch'),
+    };
+    const wrong: Seat = { ...seatOf('drive-led'), lead: 'power-switch', plug: right.plug };
+    await hold('power', true);
+    await moveByMouse(page, { ...before, seats: [...before.seats, wrong] }, right);
+    expect(await story()).toContain('The machine starts.');
+    await seatByMouse(page, { ...before, seats: [...before.seats, right] }, seatOf('drive-led'));
+  });
+});
