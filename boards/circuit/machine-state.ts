@@ -1,7 +1,7 @@
 /** A button of the case, by what it is for. */
 export type Button = 'power' | 'reset';
 
-export const SUPPLY_STATES = ['unplugged', 'standby', 'running'] as const;
+export const SUPPLY_STATES = ['unplugged', 'standby', 'asleep', 'running'] as const;
 export type SupplyState = (typeof SUPPLY_STATES)[number];
 
 /** Everything outside the wiring that a level can depend on. */
@@ -15,7 +15,7 @@ export interface MachineState {
 
 const HELD: readonly (readonly Button[])[] = [[], ['power'], ['reset'], ['power', 'reset']];
 
-/** Every state there is: 3 supplies × 4 ways to hold buttons × drive idle or busy × sockets empty or used. */
+/** Every state there is: 4 supplies × 4 ways to hold buttons × drive idle or busy × sockets empty or used. */
 export const ALL_STATES: readonly MachineState[] = SUPPLY_STATES.flatMap((supply) =>
   HELD.flatMap((held) =>
     (['idle', 'busy'] as const).flatMap((drive) =>

@@ -7,6 +7,7 @@ const RANK: Readonly<Record<SupplyState | 'always', number>> = {
   always: 0,
   unplugged: 0,
   standby: 1,
+  asleep: 1,
   running: 2,
 };
 
@@ -24,6 +25,7 @@ function railDevice(id: string, rail: RailId, node: NodeName, state: MachineStat
 }
 
 function pullsNow(when: PullCondition, state: MachineState): boolean {
+  if (when === 'asleep') return state.supply === 'asleep';
   if (state.supply !== 'running') return false;
   return when === 'running' || (when === 'drive-busy' && state.drive === 'busy');
 }
@@ -43,6 +45,7 @@ export function pinDevices(
 ): readonly Device[] {
   switch (element.kind) {
     case 'rail': {
+      if (element.when !== undefined && element.when !== state.supply) return [];
       const inner = railDeviceId(id);
       return [
         railDevice(inner, element.rail, inner, state, valueIn),

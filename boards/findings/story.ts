@@ -13,6 +13,10 @@ export type StoryCode =
   | 'starts-by-reset'
   | 'starts-by-itself'
   | 'press-does-nothing'
+  | 'sleeps'
+  | 'wakes'
+  | 'wakes-by-reset'
+  | 'wakes-by-itself'
   | 'runs'
   | 'held-in-reset'
   | 'restarts'
@@ -53,6 +57,8 @@ function happens(state: MachineState, levels: Levels): Happening {
       return { code: 'unplugged', certain: true };
     case 'standby':
       return standing(state.held, levels.power);
+    case 'asleep':
+      return sleeping(state.held, levels.power);
     case 'running':
       return running(state.held, levels);
   }
@@ -63,6 +69,14 @@ function standing(held: readonly Button[], power: Level): Happening {
   const certain = power === 'low';
   if (held.includes('power')) return { code: 'starts', certain };
   return { code: held.includes('reset') ? 'starts-by-reset' : 'starts-by-itself', certain };
+}
+
+/** Asleep the power button wakes: the same input is asked, and something else comes of it. */
+function sleeping(held: readonly Button[], power: Level): Happening {
+  if (power === 'high') return { code: held.length === 0 ? 'sleeps' : 'press-does-nothing', certain: true };
+  const certain = power === 'low';
+  if (held.includes('power')) return { code: 'wakes', certain };
+  return { code: held.includes('reset') ? 'wakes-by-reset' : 'wakes-by-itself', certain };
 }
 
 /** Reset wins: a machine held in reset runs nothing that could listen to the power button but its override. */

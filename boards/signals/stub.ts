@@ -22,11 +22,17 @@ export const RAILS = [
 export type RailId = (typeof RAILS)[number]['id'];
 
 /** When an output on the board pulls its pin down. */
-export type PullCondition = 'running' | 'drive-busy' | 'speaker-sounds' | 'never-at-rest';
+export type PullCondition = 'running' | 'asleep' | 'drive-busy' | 'speaker-sounds' | 'never-at-rest';
 
 /** One thing that hangs on a pin inside the board. */
 export type StubElement =
-  | { readonly kind: 'rail'; readonly rail: RailId; readonly ohms: ParameterId }
+  | {
+      readonly kind: 'rail';
+      readonly rail: RailId;
+      readonly ohms: ParameterId;
+      /** Joined only while the machine sleeps: the other colour of a two-colour LED. */
+      readonly when?: 'asleep';
+    }
   | {
       readonly kind: 'fused-rail';
       readonly rail: RailId;

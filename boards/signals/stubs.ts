@@ -39,8 +39,16 @@ export const STUBS: Readonly<Record<SignalId, Stub>> = {
   'reset-switch-input': [rail('logic', 'switch-pull-ohms')],
   'drive-led-feed': [rail('main-5v', 'led-feed-ohms')],
   'drive-led-sink': [{ kind: 'pulls-low', when: 'drive-busy', ohms: 'led-sink-ohms' }],
-  'power-led-feed': [rail('main-5v', 'led-feed-ohms')],
-  'power-led-sink': [{ kind: 'pulls-low', when: 'running', ohms: 'led-sink-ohms' }],
+  // Asleep the board turns the pair round, and a two-colour LED shows its other colour:
+  // Front Panel I/O Connectivity Design Guide v1.3 (2005), Table 3; the reversal read in secondary.
+  'power-led-feed': [
+    rail('main-5v', 'led-feed-ohms'),
+    { kind: 'pulls-low', when: 'asleep', ohms: 'led-sink-ohms' },
+  ],
+  'power-led-sink': [
+    { kind: 'pulls-low', when: 'running', ohms: 'led-sink-ohms' },
+    { kind: 'rail', rail: 'standby-5v', ohms: 'led-feed-ohms', when: 'asleep' },
+  ],
   'message-led-feed': [rail('main-5v', 'led-feed-ohms')],
   'message-led-sink': [{ kind: 'pulls-low', when: 'never-at-rest', ohms: 'led-sink-ohms' }],
   'speaker-feed': [rail('main-5v', 'speaker-feed-ohms')],

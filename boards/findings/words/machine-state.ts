@@ -3,6 +3,7 @@ import type { MachineState, SupplyState } from '../../circuit/machine-state';
 const SUPPLY_WORDS: Readonly<Record<SupplyState, string>> = {
   unplugged: 'unplugged',
   standby: 'on standby',
+  asleep: 'asleep',
   running: 'running',
 };
 

@@ -3,9 +3,11 @@ import type { Span } from '../../circuit/corner';
 import { LED_REVERSE_VOLTS } from '../../circuit/part-devices';
 import { LED_MOST_AMPS } from '../../circuit/readings/glow';
 import { CONTACT_MOST_AMPS } from '../../circuit/readings/wire-loads';
+import type { Build } from '../../document/build';
 import { connectorName } from '../../document/names';
 import { isSwitch } from '../../signals/part-traits';
 import type { Job } from '../../signals/signal';
+import type { FindingOf } from '../finding';
 import type { Said, WordsFor } from './finding-words';
 import { jobName, pinsOf, plugText, signalName, voltsText } from './names';
 import { ampsSpanText, ampsText, fuseText, voltsExactText, voltsSpanText, wattsText } from './numbers';
@@ -42,6 +44,14 @@ function acrossLed({ amps, reverseVolts }: { readonly amps: Span; readonly rever
   return reverseVolts === 0
     ? `${ampsSpanText(amps)} would flow, and an indicator LED bears ${ampsText(LED_MOST_AMPS)}.`
     : `${voltsExactText(reverseVolts)} backwards, where data sheets allow ${voltsExactText(LED_REVERSE_VOLTS)}.`;
+}
+
+/** The one state in which a power LED the wrong way round may light. */
+function whenAsleep(finding: FindingOf<'reversed'>, build: Build): string {
+  const { job } = kindOf(finding, build);
+  return job === 'power-led' && finding.data.effect === 'dark'
+    ? ' Asleep it may light, where the board turns the pair round for a two-colour LED.'
+    : '';
 }
 
 function backwards(reverseVolts: Volts): string {
@@ -138,7 +148,7 @@ export const PANEL_WORDS: WordsFor<
     };
     return {
       title: titles[finding.data.effect],
-      reason: `${where(finding, build)} It is the wrong way round${backwards(finding.data.reverseVolts)}.`,
+      reason: `${where(finding, build)} It is the wrong way round${backwards(finding.data.reverseVolts)}.${whenAsleep(finding, build)}`,
     };
   },
 

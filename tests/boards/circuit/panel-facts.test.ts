@@ -138,3 +138,24 @@ test('330 Ω from 5 V through a red LED of 1.9 V is about 9.4 mA (computed from 
   // 1.9 V is the voltage at 10 mA; at 9.3 mA it is a few millivolts less, and the rail drops by its own 0.03 Ω.
   expect(panel.partAmps('led', RUNNING).usual * 1e3).toBeCloseTo((5 - 1.9) / 0.33, 0);
 });
+
+/** Front Panel I/O Connectivity Design Guide v1.3 (2005), Tables 2 and 3; the reversal of the pair read in secondary. */
+describe('the power LED pair while the machine sleeps', () => {
+  const ASLEEP = { ...RESTING, supply: 'asleep' } as const;
+  const two = bench('panel-2x5', 'two-colour-power-led-1x2', { 1: '2', 2: '4' });
+  const other = 'part.lead.led.other';
+
+  test('a two-colour LED shows one colour running, the other asleep, and none when off', () => {
+    expect(two.partAmps('led', RUNNING).low).toBeGreaterThan(1e-3);
+    expect(two.partAmps('led', RUNNING, other).high).toBeLessThan(1e-6);
+    expect(two.partAmps('led', ASLEEP).high).toBeLessThan(1e-6);
+    expect(two.partAmps('led', ASLEEP, other).low).toBeGreaterThan(1e-3);
+    expect(two.partAmps('led', RESTING, other).high).toBeLessThan(1e-6);
+  });
+
+  test('a single-colour LED is dark asleep, with less than its reverse limit across it on a usual rail', () => {
+    const one = bench('panel-2x5', 'power-led-1x2', { 1: '2', 2: '4' });
+    expect(one.partAmps('led', ASLEEP).high).toBeLessThan(1e-6);
+    expect((one.volts('4', ASLEEP) ?? 0) - (one.volts('2', ASLEEP) ?? 0)).toBeLessThanOrEqual(5);
+  });
+});

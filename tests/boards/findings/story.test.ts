@@ -17,6 +17,8 @@ describe('pressing the buttons of a machine wired right', () => {
     ['off, it waits', RESTING, 'waits'],
     ['off, power starts it', { ...RESTING, held: POWER }, 'starts'],
     ['off, reset does nothing', { ...RESTING, held: RESET }, 'press-does-nothing'],
+    ['asleep, power wakes it', { ...RESTING, supply: 'asleep', held: POWER }, 'wakes'],
+    ['asleep, it sleeps', { ...RESTING, supply: 'asleep' }, 'sleeps'],
     ['on, it runs', RUNNING, 'runs'],
     // ACPI 6.0, 4.8.2.2.1: power held for four seconds or more is an unconditional off.
     ['on, power switches it off', { ...RUNNING, held: POWER }, 'goes-off'],

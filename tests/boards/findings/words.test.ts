@@ -57,7 +57,7 @@ test('a reason names every pin by what it does, as the manual would', () => {
   const { build } = EXAMPLES.reversed;
   const { reason } = wordsOf(EXAMPLES.reversed.finding('reversed'), build);
   expect(reason).toBe(
-    'LED has the + wire on pin\u00a04 (power LED −) and the − wire on pin\u00a02 (power LED +) of PANEL. It is the wrong way round: up to 5.2\u00a0V backwards, and no current.',
+    'LED has the + wire on pin\u00a04 (power LED −) and the − wire on pin\u00a02 (power LED +) of PANEL. It is the wrong way round: up to 5.2\u00a0V backwards, and no current. Asleep it may light, where the board turns the pair round for a two-colour LED.',
   );
 });
 

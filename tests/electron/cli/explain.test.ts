@@ -21,9 +21,15 @@ describe('The way of the current behind a finding', () => {
     expect(plain(out)).toMatch(/, to ground: 0 V, [\d.]+ mA$/m);
   });
 
-  test('of an LED the wrong way round is that there is none', async () => {
+  test('of a power LED the wrong way round is there only while the machine sleeps and turns the pair', async () => {
     const { code, out } = await leadwright(['check', SLIPS, '--explain', 'reversed:power-led']);
     expect(code).toBe(1);
+    expect(out.match(/^ {2}\S.* flows, from the supply to ground:$/gm)).toHaveLength(1);
+    expect(out).toContain('Asleep: ');
+  });
+
+  test('of a lead that nothing flows through is that there is none', async () => {
+    const { out } = await leadwright(['check', SLIPS, '--explain', 'shifted:drive-led']);
     expect(out).toContain('In no state of the machine does a current flow there.');
   });
 

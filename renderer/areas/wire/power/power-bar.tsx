@@ -12,6 +12,7 @@ import './power.css';
 const SUPPLY_WORDS: Readonly<Record<SupplyState, string>> = {
   unplugged: 'Unplugged',
   standby: 'Standby',
+  asleep: 'Asleep',
   running: 'Running',
 };
 
