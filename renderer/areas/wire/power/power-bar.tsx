@@ -95,7 +95,7 @@ function SocketsInUse() {
       onChange={(on) => session.getState().setMachine({ attached: on })}
       icon={<Usb size={18} aria-hidden="true" />}
     >
-      Sockets in use
+      Sockets used
     </Toggle>
   );
 }
