@@ -114,7 +114,7 @@ function Entries({ folder, autoFocus, onChoose }: EntriesProps) {
         key={folder.handle}
         className="window-list"
         aria-label="Folders and files"
-        autoFocus={autoFocus}
+        autoFocus={autoFocus && 'first'}
         items={folder.entries}
         onAction={(key) => onChoose(String(key))}
         renderEmptyState={() => (
