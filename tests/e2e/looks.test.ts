@@ -68,7 +68,9 @@ describe.each(LOOKS)('$look', ({ put, takeBack }) => {
     expect(await faintSigns(page)).toEqual([]);
     for (const seat of slips.seats) {
       const at = await pointOnScreen(page, slips, seat);
-      expect(await contrastAround(page, at), `${seat.lead} on the drawing`).toBeGreaterThan(3);
+      await expect
+        .poll(() => contrastAround(page, at), { message: `${seat.lead} on the drawing` })
+        .toBeGreaterThan(3);
     }
     await page.keyboard.press('Control+1');
     await page.getByRole('main', { name: 'Document' }).waitFor();
