@@ -100,6 +100,8 @@ declare global {
     /** The drawing library lists its stages on itself; the view of the drawing is the stage's own. */
     readonly Konva?: {
       readonly stages: readonly {
+        readonly width: () => number;
+        readonly height: () => number;
         readonly scaleX: () => number;
         readonly x: () => number;
         readonly y: () => number;

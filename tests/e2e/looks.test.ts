@@ -63,20 +63,28 @@ describe.each(LOOKS)('$look', ({ put, takeBack }) => {
 
   it('clips nothing at the sides and lets no mark vanish', async () => {
     await put();
+    await drawingFills(page);
     await page.keyboard.press('Control+0');
     expect(await clippedAtSides(page)).toEqual([]);
     expect(await faintSigns(page)).toEqual([]);
     for (const seat of slips.seats) {
-      const at = await pointOnScreen(page, slips, seat);
-      await expect
-        .poll(() => contrastAround(page, at), { message: `${seat.lead} on the drawing` })
-        .toBeGreaterThan(3);
+      const contrast = async () => contrastAround(page, await pointOnScreen(page, slips, seat));
+      await expect.poll(contrast, { message: `${seat.lead} on the drawing` }).toBeGreaterThan(3);
     }
     await page.keyboard.press('Control+1');
     await page.getByRole('main', { name: 'Document' }).waitFor();
     expect(await clippedAtSides(page)).toEqual([]);
   });
 });
+
+/** Waits until the drawing has followed its frame to a new size; only then "whole board" means this size. */
+function drawingFills(page: Page): Promise<unknown> {
+  return page.waitForFunction(() => {
+    const [stage] = window.Konva?.stages ?? [];
+    const frame = stage?.container();
+    return frame?.clientWidth === stage?.width() && frame?.clientHeight === stage?.height();
+  });
+}
 
 /** Visible elements that reach past the side of the window, or whose text is cut off by their own box. */
 function clippedAtSides(page: Page): Promise<readonly string[]> {
