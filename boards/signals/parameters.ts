@@ -156,6 +156,8 @@ const ROWS = [
     'read',
   ],
   ['sense-pull-ohms', 'pull-up of the sense line', 'ohm', [2643, 2670, 2697], 'low', HD, 'read in secondary'],
+  // Four resistors, 1 %, for the jacks of a line. Which jack has which depends on the codec's port;
+  // that the panel has the two largest is common practice, no source.
   [
     'sense1-ohms',
     'jack resistor of the microphone',
@@ -170,6 +172,24 @@ const ROWS = [
     'jack resistor of the phones',
     'ohm',
     [38_808, 39_200, 39_592],
+    'low',
+    HD,
+    'read in secondary',
+  ],
+  [
+    'sense3-ohms',
+    'third jack resistor of the sense line',
+    'ohm',
+    [9900, 10_000, 10_100],
+    'low',
+    HD,
+    'read in secondary',
+  ],
+  [
+    'sense4-ohms',
+    'fourth jack resistor of the sense line',
+    'ohm',
+    [5049, 5100, 5151],
     'low',
     HD,
     'read in secondary',

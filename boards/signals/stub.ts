@@ -22,7 +22,13 @@ export const RAILS = [
 export type RailId = (typeof RAILS)[number]['id'];
 
 /** When an output on the board pulls its pin down. */
-export type PullCondition = 'running' | 'asleep' | 'drive-busy' | 'speaker-sounds' | 'never-at-rest';
+export type PullCondition =
+  | 'running'
+  | 'asleep'
+  | 'drive-busy'
+  | 'speaker-sounds'
+  | 'never-at-rest'
+  | 'rear-jack-in';
 
 /** One thing that hangs on a pin inside the board. */
 export type StubElement =
