@@ -1,5 +1,6 @@
 import type { Amps, Volts } from '../base/units';
 import type { Span } from '../circuit/corner';
+import type { Level } from '../circuit/readings/level';
 import type { Side } from '../document/connector';
 import type { PinRef, PlugRef } from '../document/lookup';
 import type { FitRefusal } from '../fit/fit';
@@ -51,7 +52,8 @@ export interface FindingData {
   readonly 'ieee1394-on-usb': PlugOnConnector;
   readonly 'panel-on-serial': PlugOnConnector & { readonly parts: readonly string[] };
   readonly 'hd-audio-on-ac97': PlugOnConnector & { readonly variant: Ac97Variant };
-  readonly 'ac97-on-hd-audio': PlugOnConnector & { readonly presenceGrounded: boolean };
+  /** The level of the presence pin while the machine runs, where a wire lies on it. */
+  readonly 'ac97-on-hd-audio': PlugOnConnector & { readonly presence?: Level; readonly volts?: Span };
 
   /** "other" is the pin's signal that the supply would reach through the part. */
   /** The most that would flow through the part, and what each of its wires would turn into heat then. */

@@ -1,4 +1,5 @@
-import { atPlug, plugOnConnector } from '../about';
+import { presenceAt } from '../../circuit/readings/presence';
+import { atPlug, pinRefOf, plugOnConnector } from '../about';
 import type { FindingOf } from '../finding';
 import { partsMeeting } from '../job-met';
 import { remediesFor } from '../remedies';
@@ -18,15 +19,17 @@ export const ac97OnHdAudio: Rule<'ac97-on-hd-audio'> = {
     context.plugs.flatMap((plug): readonly FindingOf<'ac97-on-hd-audio'>[] => {
       const parts = partsMeeting(plug, ['ac97-audio'], ['hd-audio']);
       if (parts.length === 0) return [];
-      const presenceGrounded = parts.some(({ legs }) =>
-        legs.some(({ id, terminal }) => id === 'hd-presence' && terminal.wants.includes('ground')),
-      );
+      const onPresence = parts.flatMap(({ legs }) => legs.filter(({ id }) => id === 'hd-presence'))[0];
+      const presence = onPresence && presenceAt(context.circuit, pinRefOf(onPresence));
       return [
         {
           code: 'ac97-on-hd-audio',
           severity: 'fault',
           ...atPlug(plug),
-          data: { ...plugOnConnector(plug), presenceGrounded },
+          data: {
+            ...plugOnConnector(plug),
+            ...(presence && { presence: presence.level, volts: presence.volts }),
+          },
           remedies: remediesFor(context, plug.ref),
         },
       ];

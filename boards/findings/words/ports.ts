@@ -51,11 +51,11 @@ export const PORT_WORDS: WordsFor<
     }
   },
 
-  'ac97-on-hd-audio': ({ data: { plug, connector, presenceGrounded } }, build) => ({
+  'ac97-on-hd-audio': ({ data: { plug, connector, presence, volts } }, build) => ({
     title: `The jacks of ${plugText(build, plug)} would not be detected.`,
     reason: `${connectorName(build, connector)} expects an HD audio lead: an AC’97 lead brings no sense wires.${
-      presenceGrounded
-        ? ' Its ground wire on the presence pin makes the board believe that an HD panel is there.'
+      presence === 'low' && volts
+        ? ` Its ground wire on the presence pin makes the board believe that an HD panel is there: ${voltsSpanText(volts)} instead of the pull-up’s level.`
         : ''
     }`,
   }),

@@ -1,4 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { numbersOf } from '../../../../boards/findings/finding-numbers';
+import { wordsOf } from '../../../../boards/findings/words';
+import { makeLead } from '../../../../boards/library/make-lead';
 import { bench } from '../harness';
 
 describe('an AC’97 lead on an HD audio header', () => {
@@ -14,9 +17,31 @@ describe('an AC’97 lead on an HD audio header', () => {
     expect(build.finding('ac97-on-hd-audio')).toMatchObject({
       severity: 'fault',
       leads: ['jacks'],
-      data: { connector: 'hd', presenceGrounded: true },
+      data: { connector: 'hd', presence: 'low' },
       remedies: [{ command: { name: 'seat-plug', args: { connector: 'ac97' } } }],
     });
+  });
+
+  test('the finding says the volts: against 10 kΩ a ground wire leaves millivolts, on any board', () => {
+    // Pull-up: the guide, 2.3.5.1.1. Wires of 0.4 Ω at most (ASTM B258) and 3.47 V (microATX v1.2, Table 7).
+    const found = board.seat('jacks', 'hd', '1').finding('ac97-on-hd-audio');
+    const numbers = numbersOf(found);
+    expect(Object.keys(numbers)).toEqual(['voltsUsual', 'voltsLow', 'voltsHigh']);
+    expect(numbers.voltsHigh).toBeGreaterThan(0);
+    expect(numbers.voltsHigh).toBeLessThan(1e-3);
+  });
+
+  test('without a wire on pin 4 the board sees no panel, and nothing is said of one', () => {
+    const lead = makeLead('ac97-audio-block-2x5', { id: 'jacks', name: 'JACKS' });
+    const wires = lead.wires.filter(({ from, to }) => ![from, to].includes(`${lead.plugs[0]?.id}.4`));
+    expect(wires).toHaveLength(lead.wires.length - 1);
+    const bare = bench()
+      .header('hd-audio-2x5', 'hd')
+      .lead('ac97-audio-block-2x5', 'jacks', { wires })
+      .seat('jacks', 'hd', '1');
+    const found = bare.finding('ac97-on-hd-audio');
+    expect(found.data.presence).toBeUndefined();
+    expect(wordsOf(found, bare.build).reason).not.toContain('presence');
   });
 
   test('on an AC’97 header it is right', () => {
