@@ -2,6 +2,7 @@ import { leadOf, seatOf } from '../../boards/document/lookup';
 import { redoLabel, undoLabel } from '../../boards/edit/history';
 import { carry } from '../areas/wire/placing/hand';
 import { doCommand } from '../do-command';
+import { chosenPlug } from '../store/session';
 import type { Workbench } from '../workbench';
 import type { Action } from './action';
 
@@ -58,7 +59,7 @@ function step({ session }: Workbench, change: () => void, words: string): void {
 function plugActions(workbench: Workbench): readonly Action[] {
   const { selection, openDialog } = workbench.session.getState();
   const build = workbench.editor.getState().open?.history.present;
-  const plug = selection.kind === 'plug' ? selection.plug : undefined;
+  const plug = chosenPlug(selection);
   const lead = build && plug && leadOf(build, plug.lead);
   const seated = build !== undefined && plug !== undefined && seatOf(build, plug) !== undefined;
   const named = lead?.name ?? 'the chosen lead';

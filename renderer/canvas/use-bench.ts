@@ -1,6 +1,7 @@
 import { type RefObject, useLayoutEffect, useMemo, useRef } from 'react';
 import { samePlug } from '../../boards/document/lookup';
 import type { CanvasProps, CanvasView, Target } from './canvas-props';
+import { wiresNeeded } from './drawing/far-labels';
 import type { Bench } from './gestures/gesture';
 import { followPlacing, type PlacingPointer } from './gestures/placing';
 import { listenToPointer } from './gestures/pointer';
@@ -9,6 +10,9 @@ import type { Point } from './scene/geometry';
 import type { Scene } from './scene/scene';
 import { toMm } from './view';
 import type { ViewHandle } from './view-handle';
+
+/** How far beside a wire a click still means it. */
+const WIRE_REACH_PX = 4;
 
 export interface BenchState {
   /** What the pointer is over. */
@@ -45,7 +49,11 @@ export function useBench({ element, view, commands, props, scene, redrawTop }: B
       element: canvas,
       view,
       props: () => now.current.props,
-      targetAt: (screen) => now.current.hits(toMm(view.now(), screen)),
+      targetAt: (screen) => {
+        const { scale } = view.now();
+        const reach = wiresNeeded(scale) ? WIRE_REACH_PX / scale : undefined;
+        return now.current.hits(toMm(view.now(), screen), reach);
+      },
       setCursor: (cursor) => {
         canvas.dataset.cursor = cursor;
       },
@@ -89,6 +97,7 @@ function connectorUnder(scene: Scene, target: Target): string | undefined {
     case 'pin':
       return target.pin.connector;
     case 'plug':
+    case 'wire':
       return scene.plugs.find(({ ref }) => samePlug(ref, target.plug))?.connector;
   }
 }

@@ -6,23 +6,36 @@ export type Area = 'document' | 'wire';
 /** What the shelf beside the canvas lists. */
 export type ShelfTab = 'leads' | 'connectors';
 
+/** A wire by its place in its lead's list, and the plug it was pointed at by. */
+export interface WireRef {
+  readonly plug: PlugRef;
+  readonly wire: number;
+}
+
 /** What the pointer is over, on the canvas or in a list. */
 export type Hovered =
   | { readonly kind: 'plug'; readonly plug: PlugRef }
   | { readonly kind: 'pin'; readonly pin: PinRef }
-  | { readonly kind: 'connector'; readonly connector: string };
+  | { readonly kind: 'connector'; readonly connector: string }
+  | ({ readonly kind: 'wire' } & WireRef);
 
 /** What the person has pointed at last. Nothing of it is undone or saved. */
 export type Selection =
   | { readonly kind: 'nothing' }
   | { readonly kind: 'plug'; readonly plug: PlugRef }
   | { readonly kind: 'connector'; readonly connector: string; readonly pin?: string }
+  | ({ readonly kind: 'wire' } & WireRef)
   | {
       readonly kind: 'finding';
       readonly id: string;
       readonly pins: readonly PinRef[];
       readonly leads: readonly string[];
     };
+
+/** The plug that is chosen, also by one of its wires. */
+export function chosenPlug(selection: Selection): PlugRef | undefined {
+  return selection.kind === 'plug' || selection.kind === 'wire' ? selection.plug : undefined;
+}
 
 /** A plug in the hand: where it would go, before anything is changed. */
 export interface Placing {

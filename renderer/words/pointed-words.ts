@@ -2,12 +2,12 @@ import type { MachineState } from '../../boards/circuit/machine-state';
 import { pinVolts } from '../../boards/circuit/readings/pin-volts';
 import type { Build } from '../../boards/document/build';
 import { connectorOf, leadOf, type PinRef, pinOf, plugOf, seatOf } from '../../boards/document/lookup';
-import { connectorName } from '../../boards/document/names';
+import { connectorName, leadName } from '../../boards/document/names';
 import { voltsExactText } from '../../boards/findings/words/numbers';
 import type { Hovered } from '../store/session';
 import { occupantWords } from './occupant-words';
 import { pinWords, sourceWords } from './pin-words';
-import { plugTitle, plugWords, shapeWords } from './plug-words';
+import { colourWords, plugTitle, plugWords, shapeWords } from './plug-words';
 import { seatWords } from './seat-words';
 
 /** What is under the pointer, in one line; of a pin also its level in a state of the machine. */
@@ -19,6 +19,10 @@ export function pointedWords(build: Build, hovered: Hovered, machine: MachineSta
       const seat = seatOf(build, hovered.plug);
       if (!lead || !plug) return null;
       return `${plugTitle(lead, plug)}: ${plugWords(lead, plug)}${seat ? `, on ${seatWords(build, seat)}` : ''}`;
+    }
+    case 'wire': {
+      const wire = leadOf(build, hovered.plug.lead)?.wires[hovered.wire];
+      return wire ? `${capital(colourWords(wire))} wire of ${leadName(build, hovered.plug.lead)}` : null;
     }
     case 'pin': {
       const connector = connectorOf(build.board, hovered.pin.connector);
@@ -37,6 +41,10 @@ export function pointedWords(build: Build, hovered: Hovered, machine: MachineSta
         : null;
     }
   }
+}
+
+function capital(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
 
 /** ", 3.3 V now": what a meter against ground would usually show. */

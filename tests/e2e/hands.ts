@@ -3,7 +3,9 @@ import { expect } from 'vitest';
 import type { Build, Seat } from '../../boards/document/build';
 import { connectorOf, leadOf, plugOf, seatOf } from '../../boards/document/lookup';
 import { plugCentre } from '../../boards/fit/geometry';
+import { measureByTable } from '../../renderer/canvas/scene/measure';
 import { orientationOf, oriented } from '../../renderer/canvas/scene/orientation';
+import { sceneOf } from '../../renderer/canvas/scene/scene-of';
 import { toScreen, type View } from '../../renderer/canvas/view';
 import { plugTitle } from '../../renderer/words/plug-words';
 import { seatWords } from '../../renderer/words/seat-words';
@@ -66,6 +68,17 @@ export async function pointOnScreen(page: Page, build: Build, seat: Seat): Promi
   const { xMm, yMm } = plugCentre(plug, connector, seat);
   const { view, left, top } = await drawingOn(page);
   const { x, y } = toScreen(view, oriented(orientationOf(build.view), { x: xMm, y: yMm }));
+  return { x: left + x, y: top + y };
+}
+
+/** Where a wire of a lead is drawn, in the middle of its last straight piece. */
+export async function wireOnScreen(page: Page, build: Build, lead: string, index: number): Promise<OnPage> {
+  const { wires } = sceneOf(build, { view: build.view, measure: measureByTable });
+  const shape = wires.find(({ plug, wire }) => plug.lead === lead && wire === index);
+  const [from, to] = shape?.path.slice(-2) ?? [];
+  if (!from || !to) throw new Error(`${lead} has no such wire on the drawing`);
+  const { view, left, top } = await drawingOn(page);
+  const { x, y } = toScreen(view, { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 });
   return { x: left + x, y: top + y };
 }
 

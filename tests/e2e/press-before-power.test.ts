@@ -5,7 +5,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Build, Seat } from '../../boards/document/build';
 import { wired } from '../boards/library/demo-files';
 import { demoFile } from './bench-work';
-import { moveByMouse, seatByMouse, takeOff } from './hands';
+import { moveByMouse, rowOf, seatByMouse, takeOff, wireOnScreen } from './hands';
 import { plain } from './reading';
 import { workplaceFor } from './workplace';
 
@@ -49,6 +49,34 @@ describe('the machine wired right', () => {
   });
 });
 
+async function wayRead(): Promise<string> {
+  return plain(await page.getByRole('region', { name: 'Way of the current' }).textContent());
+}
+
+describe('a wire of a lit lead', () => {
+  it('clicked on the drawing, it tells the way of its current in volts and amps', async () => {
+    await page.getByRole('radio', { name: 'Running' }).click();
+    // Near enough to see single wires; the drawing may still be on its way there at the first click.
+    await rowOf(page, 'Power LED').click();
+    const clickWire = async () => {
+      const { x, y } = await wireOnScreen(page, wired, 'power-led', 0);
+      await page.mouse.click(x, y);
+      return wayRead();
+    };
+    await expect.poll(clickWire).toContain('The green wire of Power LED.');
+    expect(await wayRead()).toMatch(/through the green wire of Power LED.*: [\d.]+ V, [\d.]+ mA/);
+  });
+
+  it('is chosen among the wires of its plug by the keyboard too', async () => {
+    const choice = page.getByRole('list', { name: 'Wires by hole' }).getByRole('button', { name: /white/ });
+    await choice.focus();
+    await page.keyboard.press('Space');
+    expect(await choice.getAttribute('aria-pressed')).toBe('true');
+    expect(await wayRead()).toContain('The white wire of Power LED.');
+    await page.getByRole('radio', { name: 'Standby' }).click();
+  });
+});
+
 describe('the power lead on the drive LED pins', () => {
   it('nothing happens on a press, and the words say where the button is and why', async () => {
     const drive = seatOf('drive-led');
@@ -62,6 +90,11 @@ describe('the power lead on the drive LED pins', () => {
     expect(words).toMatch(/joins pin 1 \(drive LED \+\) of PANEL and pin 3 \(drive LED −\) of PANEL/);
     expect(words).toContain('Nothing touches the power switch input');
     await hold('power', false);
+  });
+
+  it('chosen among the findings, it tells the way that the current would take through the switch', async () => {
+    await page.getByRole('list', { name: 'Findings', exact: true }).getByRole('button').first().click();
+    await expect.poll(wayRead).toMatch(/power held.* flows, from the supply to ground:.*\d V, [\d.]+ mA/);
   });
 
   it('moved back with the board live, the next press starts the machine', async () => {

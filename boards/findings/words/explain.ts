@@ -12,11 +12,15 @@ import { type PathWords, pathWords } from './path';
 export interface Explained extends PathWords {
   /** "Running; running, power held". */
   readonly when: string;
+  readonly path: Path;
 }
 
 /** For each state in which something flows through a finding's pins, the way of the largest current. */
 export function explainWords(build: Build, { pins }: Finding): readonly Explained[] {
-  const told = new Map<string, { readonly states: string[]; readonly words: PathWords }>();
+  const told = new Map<
+    string,
+    { readonly states: string[]; readonly path: Path; readonly words: PathWords }
+  >();
   for (const state of statesOf(build, pins)) {
     const path = largestPath(build, pins, state);
     if (!path) continue;
@@ -24,9 +28,13 @@ export function explainWords(build: Build, { pins }: Finding): readonly Explaine
     const key = [words.head, ...words.steps].join('\n');
     const known = told.get(key);
     if (known) known.states.push(stateWords(state));
-    else told.set(key, { states: [stateWords(state)], words });
+    else told.set(key, { states: [stateWords(state)], path, words });
   }
-  return [...told.values()].map(({ states, words }) => ({ when: capital(states.join('; ')), ...words }));
+  return [...told.values()].map(({ states, path, words }) => ({
+    when: capital(states.join('; ')),
+    path,
+    ...words,
+  }));
 }
 
 /** Every state that some of the pins can tell apart. */

@@ -1,3 +1,4 @@
+import { chosenPlug } from '../../store/session';
 import { useBuild, useSession } from '../../workbench';
 import { FindingsPanel } from '../wire/findings-panel';
 import { BuildForm } from './build-form';
@@ -28,9 +29,9 @@ function Chosen() {
     const connector = build.board.connectors.find((each) => each.id === selection.connector);
     if (connector) return <ConnectorForm key={connector.id} connector={connector} pin={selection.pin} />;
   }
-  if (selection.kind === 'plug') {
-    const { lead: id } = selection.plug;
-    const lead = [...build.case.leads, ...build.extras].find((each) => each.id === id);
+  const plug = chosenPlug(selection);
+  if (plug) {
+    const lead = [...build.case.leads, ...build.extras].find((each) => each.id === plug.lead);
     if (lead) return <LeadForm key={lead.id} lead={lead} />;
   }
   return <BuildForm />;

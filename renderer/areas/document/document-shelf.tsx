@@ -5,6 +5,7 @@ import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import { leadsOf } from '../../../boards/document/lookup';
 import { connectorName } from '../../../boards/document/names';
 import { Button } from '../../look/button';
+import { chosenPlug } from '../../store/session';
 import { counted } from '../../words/list-words';
 import { shapeWords } from '../../words/plug-words';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
@@ -12,7 +13,7 @@ import { useBuild, useSession, useWorkbench } from '../../workbench';
 /** The connectors of the board and the leads of the case. */
 export function DocumentShelf() {
   const { session } = useWorkbench();
-  const selected = useSession(({ selection }) => (selection.kind === 'plug' ? 'case' : 'board'));
+  const selected = useSession(({ selection }) => (chosenPlug(selection) ? 'case' : 'board'));
   const [tab, setTab] = useState<string>(selected);
   return (
     <section className="shelf" aria-label="Sheets">
@@ -73,7 +74,7 @@ function Connectors() {
 function Leads() {
   const { session } = useWorkbench();
   const build = useBuild();
-  const chosen = useSession(({ selection }) => (selection.kind === 'plug' ? selection.plug.lead : null));
+  const chosen = useSession(({ selection }) => chosenPlug(selection)?.lead ?? null);
   return (
     <Entries
       label="Leads of the case"

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import type { Target } from '../../canvas/canvas-props';
 import { usePart } from '../../fetched';
 import { useReducedMotion, useShownTheme } from '../../look/use-media';
+import type { Selection } from '../../store/session';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { BOARD_CANVAS } from './board-canvas-part';
 import { HandBar } from './hand-bar';
@@ -56,14 +57,15 @@ export function CanvasPane() {
   );
 }
 
-function selectionOf(target: Target | null) {
-  if (target === null) return { kind: 'nothing' } as const;
+function selectionOf(target: Target | null): Selection {
+  if (target === null) return { kind: 'nothing' };
   switch (target.kind) {
     case 'plug':
-      return { kind: 'plug', plug: target.plug } as const;
+    case 'wire':
+      return target;
     case 'pin':
-      return { kind: 'connector', ...target.pin } as const;
+      return { kind: 'connector', ...target.pin };
     case 'connector':
-      return { kind: 'connector', connector: target.connector } as const;
+      return target;
   }
 }

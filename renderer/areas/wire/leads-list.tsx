@@ -4,6 +4,7 @@ import { GridList, GridListHeader, GridListItem, GridListSection } from 'react-a
 import { analyse } from '../../../boards/analyse';
 import { properSeats } from '../../../boards/fit/proper-seats';
 import { SeveritySign } from '../../look/severity-sign';
+import { chosenPlug } from '../../store/session';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { dragStart } from './drag-start';
 import { carry, drag } from './placing/hand';
@@ -14,7 +15,7 @@ import { plugKey, type ShelfRow, shelfRows } from './shelf-rows';
 export function LeadsList() {
   const workbench = useWorkbench();
   const build = useBuild();
-  const selection = useSession((session) => session.selection);
+  const chosen = useSession(({ selection }) => chosenPlug(selection));
   const rows = useMemo(() => shelfRows(build, analyse(build).findings), [build]);
   const all = [...rows.onShelf, ...rows.seated, ...rows.setAside];
   const rowOf = (key: unknown) => all.find((row) => row.key === key);
@@ -31,7 +32,7 @@ export function LeadsList() {
       aria-label="Leads"
       selectionMode="single"
       selectionBehavior="replace"
-      selectedKeys={selection.kind === 'plug' ? [plugKey(selection.plug)] : []}
+      selectedKeys={chosen ? [plugKey(chosen)] : []}
       onSelectionChange={(keys) => {
         const row = rowOf(keys === 'all' ? undefined : [...keys][0]);
         if (row) select(row);

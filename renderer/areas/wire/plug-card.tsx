@@ -2,6 +2,7 @@ import { Grip, ListTree, Repeat, RotateCw, Undo2 } from 'lucide-react';
 import { leadOf, type PlugRef, plugOf, seatOf } from '../../../boards/document/lookup';
 import { doCommand } from '../../do-command';
 import { Button } from '../../look/button';
+import { chosenPlug } from '../../store/session';
 import { markWords, plugTitle, plugWords } from '../../words/plug-words';
 import { seatWords, turnWords } from '../../words/seat-words';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
@@ -11,11 +12,11 @@ import { WireChips } from './wire-chips';
 
 /** The chosen plug, close to: what it looks like, where it is, what can be done with it. */
 export function PlugCard() {
-  const selection = useSession((session) => session.selection);
+  const plug = useSession(({ selection }) => chosenPlug(selection));
   return (
     <section className="plug-card" aria-label="Chosen lead">
-      {selection.kind === 'plug' ? (
-        <Chosen plug={selection.plug} />
+      {plug ? (
+        <Chosen plug={plug} />
       ) : (
         <p className="soft small">Choose a lead to see its plug and what can be done with it.</p>
       )}

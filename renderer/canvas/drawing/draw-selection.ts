@@ -1,7 +1,7 @@
 import { type PlugRef, samePlug } from '../../../boards/document/lookup';
 import type { Selection } from '../../store/session';
 import type { Target } from '../canvas-props';
-import { grown, type Rect } from '../scene/geometry';
+import { grown, legsOf, type Rect } from '../scene/geometry';
 import type { Scene } from '../scene/scene';
 import { type Pen, stroke } from './pen';
 
@@ -24,6 +24,7 @@ function rectsOfSelection(scene: Scene, selection: Selection): readonly Rect[] {
     case 'nothing':
       return [];
     case 'plug':
+    case 'wire':
       return rectsOfTarget(scene, selection);
     case 'connector':
       return selection.pin === undefined
@@ -44,6 +45,10 @@ function rectsOfTarget(
   switch (target.kind) {
     case 'plug':
       return rectsOfPlug(scene, target.plug);
+    case 'wire':
+      return scene.wires
+        .filter(({ plug, wire }) => wire === target.wire && samePlug(plug, target.plug))
+        .flatMap(({ path, width }) => legsOf(path, width));
     case 'connector':
       return scene.blocks
         .filter(({ connector }) => connector.id === target.connector)

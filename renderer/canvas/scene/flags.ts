@@ -181,6 +181,7 @@ function freeSpot(
 }
 
 function wireTo({ wired, end, path, width }: LanedWire, tip: { x: Mm; y: Mm }): WireShape {
-  const wire = { plug: wired.shape.ref, hole: end.hole, path: [...path, tip], width, colour: end.colour };
+  const { hole, wire: index } = end;
+  const wire = { plug: wired.shape.ref, hole, wire: index, path: [...path, tip], width, colour: end.colour };
   return end.stripe === undefined ? wire : { ...wire, stripe: end.stripe };
 }

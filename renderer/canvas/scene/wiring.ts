@@ -11,6 +11,8 @@ import type { PlugShape } from './plug-shape';
 export interface WireShape {
   readonly plug: PlugRef;
   readonly hole: string;
+  /** Its place in the lead's list of wires. */
+  readonly wire: number;
   readonly path: readonly Point[];
   readonly width: Mm;
   readonly colour: WireColour;
@@ -50,6 +52,7 @@ export interface WiredPlug {
 
 export interface WireEnd {
   readonly hole: string;
+  readonly wire: number;
   readonly row: number;
   readonly col: number;
   readonly centre: Point;
@@ -61,8 +64,13 @@ export interface WireEnd {
 export const MOST_SINGLE_WIRES = 4;
 
 export function wiredPlug(seated: SeatedPlug, shape: PlugShape, block: Block): WiredPlug {
-  const ends = jointsOfPlug(seated).map(({ hole, landing, wire }): WireEnd => {
-    const end = { hole, ...block.grid.place(landing.cell), colour: wire.colour };
+  const ends = jointsOfPlug(seated).map(({ lead, hole, landing, wire }): WireEnd => {
+    const end = {
+      hole,
+      wire: lead.wires.indexOf(wire),
+      ...block.grid.place(landing.cell),
+      colour: wire.colour,
+    };
     return wire.stripe === undefined ? end : { ...end, stripe: wire.stripe };
   });
   return { shape, block, ends };

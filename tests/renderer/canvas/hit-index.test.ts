@@ -72,6 +72,23 @@ describe('what lies under the pointer', () => {
     for (const { plug, box } of scene.flags) expect(hit(centreOf(box))).toEqual({ kind: 'plug', plug });
   });
 
+  it('is a wire within reach of it, the nearest of several, and none without a reach', () => {
+    const scene = drawn(5, 60);
+    const hit = hitIndex(scene);
+    let met = 0;
+    for (const { plug, wire, path } of scene.wires) {
+      const [from, to] = path.slice(-2);
+      if (!from || !to) throw new Error('A wire has a leg');
+      const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+      const under = hit(middle);
+      if (under?.kind === 'plug' || under?.kind === 'pin') continue;
+      expect(under?.kind).not.toBe('wire');
+      expect(hit(middle, 0.3)).toEqual({ kind: 'wire', plug, wire });
+      met += 1;
+    }
+    expect(met).toBeGreaterThan(0);
+  });
+
   it('is nothing on empty ground', () => {
     const scene = drawn(5, 60);
     expect(hitIndex(scene)({ x: scene.bounds.x - 50, y: scene.bounds.y - 50 })).toBeNull();

@@ -1,4 +1,3 @@
-import { useMemo } from 'react';
 import { useBuild, useSession } from '../../../workbench';
 import { type ChosenWay, chosenWay } from './chosen-way';
 
@@ -6,6 +5,6 @@ import { type ChosenWay, chosenWay } from './chosen-way';
 export function useChosenWay(): ChosenWay | null {
   const build = useBuild();
   const selection = useSession((session) => session.selection);
-  const machine = useSession((session) => session.machine);
-  return useMemo(() => chosenWay(build, selection, machine), [build, selection, machine]);
+  const state = useSession((session) => session.machine);
+  return chosenWay({ build, selection, state });
 }

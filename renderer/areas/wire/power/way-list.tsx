@@ -1,5 +1,4 @@
-import { pathWords } from '../../../../boards/findings/words/path';
-import { useBuild } from '../../../workbench';
+import type { ToldWay } from './chosen-way';
 import { useChosenWay } from './use-chosen-way';
 
 /** The way of the current through what is chosen, step by step. Its height stays, so that nothing jumps. */
@@ -11,20 +10,37 @@ export function WayList() {
       // biome-ignore lint/a11y/noNoninteractiveTabindex: a long way is scrolled with the arrow keys
       tabIndex={0}
     >
-      <Way />
+      <Chosen />
     </section>
   );
 }
 
-function Way() {
-  const build = useBuild();
-  const way = useChosenWay();
-  if (!way) return <p className="soft small">Choose a pin or a seated lead to see where its current goes.</p>;
-  const { head, steps } = pathWords(build, way.path);
+function Chosen() {
+  const chosen = useChosenWay();
+  if (!chosen)
+    return (
+      <p className="soft small">
+        Choose a pin, a wire, a seated lead or a finding to see where its current goes.
+      </p>
+    );
+  const { name, ways } = chosen;
+  return (
+    <>
+      <p className="small power-way-name">{name}.</p>
+      {ways.length === 0 && <p className="small">No current has a part in this.</p>}
+      {ways.map((way) => (
+        <Way key={way.when ?? ''} way={way} />
+      ))}
+    </>
+  );
+}
+
+function Way({ way: { when, head, steps } }: { readonly way: ToldWay }) {
   return (
     <>
       <p className="small">
-        <span className="power-way-name">{way.name}.</span> {head}
+        {when && <span className="power-way-when">{when}: </span>}
+        {head}
       </p>
       {steps.length > 0 && (
         <ol className="power-steps small">
