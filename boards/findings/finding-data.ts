@@ -1,6 +1,7 @@
 import type { Amps, Volts } from '../base/units';
 import type { Span } from '../circuit/corner';
 import type { Level } from '../circuit/readings/level';
+import type { StandbyLoad } from '../circuit/readings/standby-load';
 import type { Side } from '../document/connector';
 import type { PinRef, PlugRef } from '../document/lookup';
 import type { FitRefusal } from '../fit/fit';
@@ -91,7 +92,8 @@ export interface FindingData {
   readonly 'led-always-lit': PartOnPins & { readonly amps: Span };
   /** On its own pins, but the usual resistors of boards reach from bright to dim or dark. */
   readonly 'led-depends': PartOnPins & { readonly amps: Span; readonly least: 'dim' | 'dark' };
-  readonly 'standby-overload': { readonly amps: Amps; readonly mostAmps: Amps; readonly ports: number };
+  /** The rating that is recommended now, and the least that older supplies had to give. */
+  readonly 'standby-overload': StandbyLoad & { readonly mostAmps: Amps; readonly oldMostAmps: Amps };
 
   readonly 'switches-exchanged': { readonly power: PlugRef; readonly reset: PlugRef };
   readonly 'places-exchanged': { readonly first: PlugRef; readonly second: PlugRef };

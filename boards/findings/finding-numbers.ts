@@ -4,7 +4,9 @@ import type { Finding } from './finding';
 /** What each measured field of a finding's data is called, with its unit at the end. */
 const MEASURES: ReadonlyMap<string, string> = new Map([
   ['amps', 'amps'],
+  ['leastAmps', 'leastAmps'],
   ['mostAmps', 'mostAmps'],
+  ['oldMostAmps', 'oldMostAmps'],
   ['tripAmps', 'tripAmps'],
   ['watts', 'watts'],
   ['volts', 'volts'],

@@ -6,15 +6,18 @@ import { USUAL } from '../corner';
 import { pinNode } from '../elements';
 import { RESTING } from '../machine-state';
 
-/** What one port may draw by its standard: 500 mA for USB 2.0, 900 mA for USB 3 (read in secondary). */
-const PORT_AMPS: Readonly<Partial<Record<SignalId, Amps>>> = {
-  'usb-vbus': 0.5,
-  'usb3-vbus': 0.9,
-  'usbc-vbus': 0.9,
+/** What one port may draw by its standard: one unit load unasked, more once it is granted (read in secondary). */
+const PORT_AMPS: Readonly<Partial<Record<SignalId, { readonly unit: Amps; readonly full: Amps }>>> = {
+  'usb-vbus': { unit: 0.1, full: 0.5 },
+  'usb3-vbus': { unit: 0.15, full: 0.9 },
+  'usbc-vbus': { unit: 0.15, full: 0.9 },
 };
 
 /** Rating of +5 V standby that the ATX 3.0 design guide (336521) recommends. */
 export const STANDBY_MOST_AMPS: Amps = 3;
+
+/** The minimum of +5 V standby in an older supply design guide, v0.9 (read in secondary). */
+export const STANDBY_OLD_AMPS: Amps = 0.72;
 
 /** A supply pin of a socket at the front. */
 interface SuppliedPin {
@@ -23,14 +26,22 @@ interface SuppliedPin {
   readonly signal: SignalId;
 }
 
-/** What full sockets would draw from the standby rail while the machine is off: those that are live then. */
-export function standbyLoad(
-  circuit: Circuit,
-  pins: readonly SuppliedPin[],
-): { readonly amps: Amps; readonly ports: number } {
+/** What all the sockets that are live while the machine is off would draw from the standby rail. */
+export interface StandbyLoad {
+  readonly ports: number;
+  /** With a unit load in each. */
+  readonly leastAmps: Amps;
+  /** With as much in each as its standard allows. */
+  readonly amps: Amps;
+}
+
+/** The load of the standby rail by front sockets: a supply pin counts where the solver finds it live. */
+export function standbyLoad(circuit: Circuit, pins: readonly SuppliedPin[]): StandbyLoad {
   const live = pins.filter(({ connector, pin, signal }) => {
     const standby = STUBS[signal].some((one) => 'rail' in one && one.rail === 'standby-5v');
     return standby && (circuit.volts(pinNode(connector, pin), RESTING, USUAL) ?? 0) > 1;
   });
-  return { amps: live.reduce((sum, { signal }) => sum + (PORT_AMPS[signal] ?? 0), 0), ports: live.length };
+  const sum = (load: 'unit' | 'full') =>
+    live.reduce((amps, { signal }) => amps + (PORT_AMPS[signal]?.[load] ?? 0), 0);
+  return { ports: live.length, leastAmps: sum('unit'), amps: sum('full') };
 }

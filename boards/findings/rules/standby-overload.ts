@@ -1,4 +1,4 @@
-import { STANDBY_MOST_AMPS, standbyLoad } from '../../circuit/readings/standby-load';
+import { STANDBY_MOST_AMPS, STANDBY_OLD_AMPS, standbyLoad } from '../../circuit/readings/standby-load';
 import { pinRefOf } from '../about';
 import type { Rule } from '../rule';
 
@@ -14,18 +14,18 @@ export const standbyOverload: Rule<'standby-overload'> = {
   explains: [],
   check: ({ circuit, parts }) => {
     const legs = parts.flatMap((part) => part.legs.filter(({ signal }) => signal.nature === 'supply'));
-    const { amps, ports } = standbyLoad(
+    const load = standbyLoad(
       circuit,
       legs.map((leg) => ({ ...pinRefOf(leg), signal: leg.id })),
     );
-    if (amps <= STANDBY_MOST_AMPS) return [];
+    if (load.amps <= STANDBY_MOST_AMPS) return [];
     return [
       {
         code: 'standby-overload',
         severity: 'note',
         leads: [],
         pins: legs.map(pinRefOf),
-        data: { amps, mostAmps: STANDBY_MOST_AMPS, ports },
+        data: { ...load, mostAmps: STANDBY_MOST_AMPS, oldMostAmps: STANDBY_OLD_AMPS },
         remedies: [],
       },
     ];

@@ -65,9 +65,9 @@ export const PORT_WORDS: WordsFor<
     reason: `${where(finding, build)} Supply and ground are in each other’s place: ${voltsSpanText(finding.data.arrives)} at the empty socket.${fuseText(finding.data.tripAmps)}`,
   }),
 
-  'standby-overload': ({ data: { amps, mostAmps, ports } }) => ({
+  'standby-overload': ({ data: { leastAmps, amps, mostAmps, oldMostAmps, ports } }) => ({
     title: 'Full front sockets could overload the standby supply.',
-    reason: `While the machine is off, ${ports} supply pins of the front sockets are live. Their ports may draw ${ampsText(amps)} together; +5\u00a0V standby is often rated ${ampsText(mostAmps)}.`,
+    reason: `While the machine is off, ${ports} supply pins of the front sockets are live. Their ports may draw ${ampsText(leastAmps)} to ${ampsText(amps)} together; +5\u00a0V standby is often rated ${ampsText(mostAmps)}, on old supplies as little as ${ampsText(oldMostAmps)}.`,
   }),
 
   'supply-on-wire': (finding, build) => ({

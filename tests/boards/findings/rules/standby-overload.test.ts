@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { numbersOf } from '../../../../boards/findings/finding-numbers';
+import { wordsOf } from '../../../../boards/findings/words';
 import { bench } from '../harness';
 
 describe('front sockets that are live while the machine is off', () => {
@@ -13,6 +15,16 @@ describe('front sockets that are live while the machine is off', () => {
       data: { ports: 4, mostAmps: 3 },
     });
     expect(two.finding('standby-overload').data.amps).toBeCloseTo(3.6);
+  });
+
+  test('the note sets what they may draw, from a unit load of 150 mA each, against new and old ratings', () => {
+    // Unit loads: a handbook (read in secondary). 0.72 A at least: an older supply design guide, v0.9 (read in secondary).
+    const two = one.header('usb3-19', 'second').lead('usb3-block', 'top').seat('top', 'second', '1');
+    const found = two.finding('standby-overload');
+    expect(numbersOf(found)).toEqual({ leastAmps: 0.6, amps: 3.6, mostAmps: 3, oldMostAmps: 0.72 });
+    const { reason } = wordsOf(found, two.build);
+    expect(reason).toContain('600\u00a0mA to 3.6\u00a0A together');
+    expect(reason).toContain('rated 3\u00a0A, on old supplies as little as 720\u00a0mA');
   });
 
   test('two of them may not', () => {
