@@ -52,7 +52,12 @@ export interface FindingData {
   readonly 'usb-on-1394': PlugOnConnector;
   readonly 'ieee1394-on-usb': PlugOnConnector;
   readonly 'panel-on-serial': PlugOnConnector & { readonly parts: readonly string[] };
-  readonly 'hd-audio-on-ac97': PlugOnConnector & { readonly variant: Ac97Variant };
+  /** The level of the wire on the supply, or of the presence pin where there is no supply. */
+  readonly 'hd-audio-on-ac97': PlugOnConnector & {
+    readonly variant: Ac97Variant;
+    readonly volts?: Span;
+    readonly presence?: Level;
+  };
   /** The level of the presence pin while the machine runs, where a wire lies on it. */
   readonly 'ac97-on-hd-audio': PlugOnConnector & { readonly presence?: Level; readonly volts?: Span };
 

@@ -1,9 +1,11 @@
 import type { PinRef } from '../../document/lookup';
 import type { Circuit } from '../circuit';
-import { type Span, spanOf } from '../corner';
+import type { Span } from '../corner';
+import { GROUND } from '../device';
 import { pinNode } from '../elements';
 import { RUNNING } from '../machine-state';
 import { type Level, levelOf } from './level';
+import { voltsBetween } from './volts-between';
 
 /** What the board reads at its presence pin while it starts; low means that an HD audio panel is there. */
 export interface Presence {
@@ -17,8 +19,6 @@ export interface Presence {
  * then its own pull-up holds it high.
  */
 export function presenceAt(circuit: Circuit, { connector, pin }: PinRef): Presence | undefined {
-  const node = pinNode(connector, pin);
-  if (!circuit.element(node)) return undefined;
-  const volts = spanOf((corner) => circuit.volts(node, RUNNING, corner) ?? Number.POSITIVE_INFINITY);
-  return { volts, level: levelOf(volts) };
+  const volts = voltsBetween(circuit, pinNode(connector, pin), GROUND, RUNNING);
+  return volts && { volts, level: levelOf(volts) };
 }

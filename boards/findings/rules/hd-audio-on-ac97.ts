@@ -1,10 +1,12 @@
-import { atPlug, plugOnConnector } from '../about';
+import { presenceAt } from '../../circuit/readings/presence';
+import type { SignalId } from '../../signals/signals';
+import { atPlug, pinRefOf, plugOnConnector } from '../about';
 import type { FindingOf } from '../finding';
 import type { Ac97Variant } from '../finding-data';
 import { partsMeeting } from '../job-met';
 import { remediesFor } from '../remedies';
 import type { Rule } from '../rule';
-import type { SeatedPart } from '../seated-part';
+import type { Leg, SeatedPart } from '../seated-part';
 
 /**
  * An HD audio lead belongs on an HD audio header; the AC'97 header has the same shape and key.
@@ -22,23 +24,33 @@ export const hdAudioOnAc97: Rule<'hd-audio-on-ac97'> = {
     context.plugs.flatMap((plug): readonly FindingOf<'hd-audio-on-ac97'>[] => {
       const parts = partsMeeting(plug, ['hd-audio'], ['ac97-audio']);
       if (parts.length === 0) return [];
-      const variant = variantUnder(parts);
+      const { variant, leg } = variantUnder(parts);
+      const met = leg && presenceAt(context.circuit, pinRefOf(leg));
       return [
         {
           code: 'hd-audio-on-ac97',
           severity: variant === 'passive' ? 'fault' : 'danger',
           ...atPlug(plug),
-          data: { ...plugOnConnector(plug), variant },
+          data: {
+            ...plugOnConnector(plug),
+            variant,
+            ...(met && { volts: met.volts, ...(variant === 'passive' && { presence: met.level }) }),
+          },
           remedies: remediesFor(context, plug.ref),
         },
       ];
     }),
 };
 
-function variantUnder(parts: readonly SeatedPart[]): Ac97Variant {
-  const onSupply = parts.flatMap(({ legs }) => legs.filter(({ signal }) => signal.nature === 'supply'));
-  if (onSupply.some(({ terminal }) => terminal.wants.includes('hd-sense-send'))) return 'supply-on-sense';
-  return onSupply.some(({ terminal }) => terminal.wants.includes('hd-presence'))
-    ? 'supply-on-presence'
-    : 'passive';
+/** What the lead meets, and the wire whose level tells: the one on the supply, else the presence wire. */
+function variantUnder(parts: readonly SeatedPart[]): { readonly variant: Ac97Variant; readonly leg?: Leg } {
+  const legs = parts.flatMap((part) => part.legs);
+  const wanting = (signal: SignalId) => legs.filter(({ terminal }) => terminal.wants.includes(signal));
+  const onSupply = (signal: SignalId) => wanting(signal).find((leg) => leg.signal.nature === 'supply');
+  const sense = onSupply('hd-sense-send');
+  if (sense) return { variant: 'supply-on-sense', leg: sense };
+  const presence = onSupply('hd-presence');
+  if (presence) return { variant: 'supply-on-presence', leg: presence };
+  const read = wanting('hd-presence').find(({ id }) => id === 'hd-presence');
+  return { variant: 'passive', ...(read && { leg: read }) };
 }

@@ -30,7 +30,7 @@ export const PORT_WORDS: WordsFor<
     reason: `${connectorName(build, connector)} is a USB header. It has the shape and the missing pin of a 1394 header, and +5\u00a0V where 1394 has data.`,
   }),
 
-  'hd-audio-on-ac97': ({ data: { plug, connector, variant } }, build) => {
+  'hd-audio-on-ac97': ({ data: { plug, connector, variant, volts, presence } }, build) => {
     const header = connectorName(build, connector);
     switch (variant) {
       case 'supply-on-sense':
@@ -46,7 +46,11 @@ export const PORT_WORDS: WordsFor<
       case 'passive':
         return {
           title: `The jacks of ${plugText(build, plug)} would not be detected.`,
-          reason: `${header} is an AC’97 header: it has no sense pins. The rear output may stay silent or never go silent.`,
+          reason: `${header} is an AC’97 header: it has no sense pins. The rear output may stay silent or never go silent.${
+            volts && presence === 'low'
+              ? ` Its presence pin would be at ${voltsSpanText(volts)}, and tells of an HD panel.`
+              : ''
+          }`,
         };
     }
   },

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { numbersOf } from '../../../../boards/findings/finding-numbers';
+import { wordsOf } from '../../../../boards/findings/words';
 import { bench } from '../harness';
 
 describe('an HD audio lead on an AC’97 header', () => {
@@ -34,8 +36,26 @@ describe('an HD audio lead on an AC’97 header', () => {
     // A board product guide: pin 7 not connected, pins 6 and 10 ground.
     expect(on('ac97-audio-2x5-dual-mode').finding('hd-audio-on-ac97')).toMatchObject({
       severity: 'fault',
-      data: { variant: 'passive' },
+      data: { variant: 'passive', presence: 'low' },
     });
+  });
+
+  test('each is told with the volts over the ranges of the board', () => {
+    // +5 V ± 5 % (microATX v1.2, Table 7); 1 kΩ against 10 kΩ, each ± 5 %, on 3.14 to 3.47 V (the guide, 2.3.5).
+    for (const type of ['ac97-audio-2x5', 'ac97-audio-2x5-early']) {
+      const { voltsLow, voltsHigh } = numbersOf(on(type).finding('hd-audio-on-ac97'));
+      expect(voltsLow).toBeGreaterThan(4.7);
+      expect(voltsHigh).toBeLessThanOrEqual(5.25);
+    }
+    const dual = numbersOf(on('ac97-audio-2x5-dual-mode').finding('hd-audio-on-ac97'));
+    expect(dual.voltsUsual).toBeCloseTo(3.3 / 11, 3);
+    expect(dual.voltsHigh).toBeLessThan(0.36);
+  });
+
+  test('a dual-mode header reads an HD panel at its presence pin, and the finding says so', () => {
+    const dual = on('ac97-audio-2x5-dual-mode');
+    const { reason } = wordsOf(dual.finding('hd-audio-on-ac97'), dual.build);
+    expect(reason).toContain('0.26 to 0.35\u00a0V');
   });
 
   test('on an HD audio header it is right', () => {
