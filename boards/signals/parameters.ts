@@ -310,10 +310,15 @@ export const PARAMETER_IDS: readonly ParameterId[] = ROWS.map(([id]) => id);
 /** Which end of a range is meant: the usual value, or the one that lets most or least current flow. */
 export type RangeEnd = 'usual' | 'strong' | 'weak';
 
-/** The value of a parameter at an end of its range, in its own unit. */
-export function parameterAt(id: ParameterId, end: RangeEnd): number {
+export function parameterOf(id: ParameterId): Parameter {
   const parameter = PARAMETERS.get(id);
   if (!parameter) throw new Error(`No parameter ${id}`);
+  return parameter;
+}
+
+/** The value of a parameter at an end of its range, in its own unit. */
+export function parameterAt(id: ParameterId, end: RangeEnd): number {
+  const parameter = parameterOf(id);
   if (end === 'usual') return parameter.usual;
   const { strong } = parameter;
   return end === 'strong' ? parameter[strong] : parameter[strong === 'low' ? 'high' : 'low'];

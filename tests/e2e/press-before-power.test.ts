@@ -110,3 +110,28 @@ describe('the power lead on the drive LED pins', () => {
     await seatByMouse(page, { ...before, seats: [...before.seats, right] }, seatOf('drive-led'));
   });
 });
+
+describe('a resistor that was measured', () => {
+  it('stated for its pin, takes the place of the usual range; nonsense is refused in words', async () => {
+    await page.keyboard.press('Control+1');
+    await page.getByRole('tab', { name: 'Board' }).click();
+    await page.getByRole('option', { name: /^PANEL/ }).click();
+    const row = page.getByRole('grid', { name: 'Pins of PANEL' }).getByRole('row').nth(1);
+    await row.click();
+    const line = page.getByRole('textbox', { name: 'resistor in the LED feed, Ω' });
+    expect(plain(await line.getAttribute('placeholder'))).toBe('usually 150 Ω to 1 kΩ');
+    await line.fill('many');
+    await line.press('Enter');
+    await page.getByText('This is no number of ohms.').waitFor();
+    await line.fill('4.7k');
+    await line.press('Enter');
+    await page.getByText('Outside of what is usual').waitFor();
+    expect(await line.inputValue()).toBe('4700');
+    await line.fill('');
+    await line.press('Enter');
+    await expect.poll(() => page.getByText('Outside of what is usual').count()).toBe(0);
+    await row.click();
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => line.inputValue()).toBe('4700');
+  });
+});

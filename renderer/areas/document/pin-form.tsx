@@ -6,6 +6,7 @@ import { Choice } from '../../look/choice';
 import { TextLine } from '../../look/text-line';
 import { SOURCE_WORDS } from '../../words/pin-words';
 import { useWorkbench } from '../../workbench';
+import { PinValues } from './pin-values';
 import { SignalChoice } from './signal-choice';
 
 const KINDS = [
@@ -54,6 +55,7 @@ export function PinForm({ connector, pin }: { readonly connector: string; readon
         No pin stands here
       </Checkbox>
       <SignalChoice chosen={pin.signal ?? 'unknown'} onChoose={(signal) => change({ signal })} />
+      <PinValues key={pin.pin} pin={pin} onChange={(values) => change({ values })} />
       <TextLine
         label="Name in the manual or in print"
         value={pin.name ?? ''}
