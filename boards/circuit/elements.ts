@@ -6,7 +6,7 @@ import { leadsOf, type PinRef } from '../document/lookup';
 import type { Joint } from '../fit/joints';
 import { parameterAt, type RangeEnd } from '../signals/parameters';
 import { partKindOf } from '../signals/part-kinds';
-import { STUBS } from '../signals/stubs';
+import { stubOf } from '../signals/stub-of';
 import type { Corner } from './corner';
 import type { Device, Netlist, NodeName } from './device';
 import type { MachineState } from './machine-state';
@@ -97,7 +97,7 @@ export function netlistOf(elements: readonly Element[], state: MachineState, cor
 /** A pin with what the board holds behind it. */
 export function pinElement(connector: string, pin: Pin): Element {
   const node = pinNode(connector, pin.pin);
-  const stub = STUBS[pin.signal ?? 'unknown'];
+  const stub = stubOf(pin);
   const stated = new Map(pin.values?.map(({ parameter, value }) => [parameter, value]));
   const busy = stub.some((element) => element.kind === 'pulls-low' && element.when === 'drive-busy');
   return {

@@ -1,7 +1,7 @@
 import type { Build } from '../document/build';
 import { connectorOf, type PinRef, pinOf } from '../document/lookup';
 import type { RailId, StubElement } from '../signals/stub';
-import { STUBS } from '../signals/stubs';
+import { stubOf } from '../signals/stub-of';
 import type { Device } from './device';
 import { type Element, type Subject, stubDeviceId } from './elements';
 import { railDeviceId } from './pin-devices';
@@ -30,7 +30,7 @@ export function pieceOf(
 ): Piece {
   if (subject.kind !== 'pin') return subject;
   const connector = connectorOf(build.board, subject.pin.connector);
-  const stubs = STUBS[(connector && pinOf(connector, subject.pin.pin).signal) ?? 'unknown'];
+  const stubs = connector ? stubOf(pinOf(connector, subject.pin.pin)) : [];
   for (const [index, stub] of stubs.entries()) {
     const own = stubDeviceId(id, index);
     if (device.id === own) return { kind: 'board', pin: subject.pin, stub, tripped: tripped.has(own) };

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { PARAMETER_IDS } from '../signals/parameters';
 import { JOBS } from '../signals/signal';
 import { SIGNAL_IDS } from '../signals/signals';
+import { WAKE_SUPPLIES } from '../signals/stub-of';
 import { GridZ } from './grid';
 import { LIMITS } from './limits';
 import { IdZ, LabelZ, LineZ, NotesZ, shaped } from './text';
@@ -36,6 +37,8 @@ export const PinZ = z.strictObject({
     .array(z.strictObject({ parameter: z.enum(PARAMETER_IDS), value: z.number() }))
     .max(LIMITS.valuesPerPin)
     .optional(),
+  /** Which 5 V a jumper on the board lays on the supply pin of a socket; standby where nothing is said. */
+  wakeSupply: z.enum(WAKE_SUPPLIES).optional(),
   /** What other sources say of the same pin; both are kept. */
   alternatives: z
     .array(z.strictObject({ signal: SignalIdZ, channel: ChannelZ.optional(), source: SourceZ }))

@@ -1,12 +1,12 @@
 import { never } from '../base/never';
 import type { ParameterId } from './parameters';
-import type { SignalId } from './signals';
-import { RAILS, type StubElement } from './stub';
-import { STUBS } from './stubs';
 
-/** What a sheet may state of the board behind a pin of a signal, each once, in the order of its stub. */
-export function stubParameters(signal: SignalId): readonly ParameterId[] {
-  return [...new Set(STUBS[signal].flatMap(parametersIn))];
+import { RAILS, type StubElement } from './stub';
+import { stubOf } from './stub-of';
+
+/** What a sheet may state of the board behind a pin, each once, in the order of its stub. */
+export function stubParameters(pin: Parameters<typeof stubOf>[0]): readonly ParameterId[] {
+  return [...new Set(stubOf(pin).flatMap(parametersIn))];
 }
 
 function parametersIn(element: StubElement): readonly ParameterId[] {

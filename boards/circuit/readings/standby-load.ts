@@ -1,6 +1,6 @@
 import type { Amps } from '../../base/units';
 import type { SignalId } from '../../signals/signals';
-import { STUBS } from '../../signals/stubs';
+import { hasWakeJumper } from '../../signals/stub-of';
 import type { Circuit } from '../circuit';
 import { USUAL } from '../corner';
 import { pinNode } from '../elements';
@@ -35,11 +35,11 @@ export interface StandbyLoad {
   readonly amps: Amps;
 }
 
-/** The load of the standby rail by front sockets: a supply pin counts where the solver finds it live. */
+/** The load of the standby rail by front sockets: a supply pin counts where the solver finds it live,
+ *  so that one whose wake jumper lies on the main supply does not. */
 export function standbyLoad(circuit: Circuit, pins: readonly SuppliedPin[]): StandbyLoad {
   const live = pins.filter(({ connector, pin, signal }) => {
-    const standby = STUBS[signal].some((one) => 'rail' in one && one.rail === 'standby-5v');
-    return standby && (circuit.volts(pinNode(connector, pin), RESTING, USUAL) ?? 0) > 1;
+    return hasWakeJumper(signal) && (circuit.volts(pinNode(connector, pin), RESTING, USUAL) ?? 0) > 1;
   });
   const sum = (load: 'unit' | 'full') =>
     live.reduce((amps, { signal }) => amps + (PORT_AMPS[signal]?.[load] ?? 0), 0);

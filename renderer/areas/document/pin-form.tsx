@@ -1,6 +1,7 @@
 import { Checkbox } from 'react-aria-components/Checkbox';
 import { type Pin, PinZ, SOURCE_KINDS } from '../../../boards/document/connector';
 import { LIMITS } from '../../../boards/document/limits';
+import { hasWakeJumper } from '../../../boards/signals/stub-of';
 import { doCommand } from '../../do-command';
 import { Choice } from '../../look/choice';
 import { TextLine } from '../../look/text-line';
@@ -12,6 +13,12 @@ import { SignalChoice } from './signal-choice';
 const KINDS = [
   { id: 'unsaid', label: 'not said' },
   ...SOURCE_KINDS.map((id) => ({ id, label: SOURCE_WORDS[id] })),
+] as const;
+
+const WAKE = [
+  { id: 'unsaid', label: 'not said' },
+  { id: 'standby', label: '+5\u00a0V standby' },
+  { id: 'main', label: '+5\u00a0V, only while it runs' },
 ] as const;
 
 const SURENESS = [
@@ -56,6 +63,14 @@ export function PinForm({ connector, pin }: { readonly connector: string; readon
       </Checkbox>
       <SignalChoice chosen={pin.signal ?? 'unknown'} onChoose={(signal) => change({ signal })} />
       <PinValues key={pin.pin} pin={pin} onChange={(values) => change({ values })} />
+      {hasWakeJumper(pin.signal ?? 'unknown') && (
+        <Choice
+          label="Fed by (wake jumper)"
+          options={WAKE}
+          chosen={pin.wakeSupply ?? 'unsaid'}
+          onChoose={(id) => change({ wakeSupply: id === 'unsaid' ? undefined : id })}
+        />
+      )}
       <TextLine
         label="Name in the manual or in print"
         value={pin.name ?? ''}

@@ -19,8 +19,8 @@ interface PinValuesProps {
 
 /** What was measured or read of the circuit behind a pin: it takes the place of the usual range. */
 export function PinValues({ pin, onChange }: PinValuesProps) {
-  const { signal = 'unknown', values = [] } = pin;
-  const parameters = stubParameters(signal);
+  const { values = [] } = pin;
+  const parameters = stubParameters(pin);
   if (parameters.length === 0 || pin.missing) return null;
   const state = (id: ParameterId, value: number | undefined) => {
     // Values of a signal that the pin no longer has go with the next change.

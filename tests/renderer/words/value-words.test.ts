@@ -48,6 +48,6 @@ test('an unusual value stands, and is worth a second look', () => {
 });
 
 test('behind a drive LED feed are its resistor and its rail, behind an unconnected pin nothing', () => {
-  expect(stubParameters('drive-led-feed')).toEqual(['led-feed-ohms', 'main-5v']);
-  expect(stubParameters('no-connection')).toEqual([]);
+  expect(stubParameters({ signal: 'drive-led-feed' })).toEqual(['led-feed-ohms', 'main-5v']);
+  expect(stubParameters({ signal: 'no-connection' })).toEqual([]);
 });

@@ -27,6 +27,19 @@ describe('front sockets that are live while the machine is off', () => {
     expect(reason).toContain('rated 3\u00a0A, on old supplies as little as 720\u00a0mA');
   });
 
+  // Common practice, no source: a wake jumper lays the sockets on standby or on the main 5 V.
+  test('sockets whose wake jumper lies on the main supply take nothing from standby', () => {
+    const onMain = { '1': { wakeSupply: 'main' }, '19': { wakeSupply: 'main' } } as const;
+    const two = one.header('usb3-19', 'second', onMain).lead('usb3-block', 'top').seat('top', 'second', '1');
+    expect(two.codes()).not.toContain('standby-overload');
+    const onStandby = { '1': { wakeSupply: 'standby' }, '19': { wakeSupply: 'standby' } } as const;
+    const woken = one
+      .header('usb3-19', 'second', onStandby)
+      .lead('usb3-block', 'top')
+      .seat('top', 'second', '1');
+    expect(woken.finding('standby-overload').data.ports).toBe(4);
+  });
+
   test('two of them may not', () => {
     expect(one.codes()).not.toContain('standby-overload');
   });
