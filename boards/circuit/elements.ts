@@ -6,6 +6,7 @@ import { leadsOf, type PinRef } from '../document/lookup';
 import type { Joint } from '../fit/joints';
 import { parameterAt, type RangeEnd } from '../signals/parameters';
 import { partKindOf } from '../signals/part-kinds';
+import type { PullCondition } from '../signals/stub';
 import { stubOf } from '../signals/stub-of';
 import type { Corner } from './corner';
 import type { Device, Netlist, NodeName } from './device';
@@ -94,17 +95,22 @@ export function netlistOf(elements: readonly Element[], state: MachineState, cor
   return elements.flatMap((element) => element.devices(state, corner));
 }
 
+/** What of the machine's state, beside the supply, makes an output pull. */
+const FELT_BY: Readonly<Partial<Record<PullCondition, Factor>>> = {
+  'drive-busy': 'drive',
+  'sockets-used': 'attached',
+};
+
 /** A pin with what the board holds behind it. */
 export function pinElement(connector: string, pin: Pin): Element {
   const node = pinNode(connector, pin.pin);
   const stub = stubOf(pin);
   const stated = new Map(pin.values?.map(({ parameter, value }) => [parameter, value]));
-  const busy = stub.some((element) => element.kind === 'pulls-low' && element.when === 'drive-busy');
   return {
     id: node,
     subject: { kind: 'pin', pin: { connector, pin: pin.pin } },
     nodes: [node],
-    factors: busy ? ['drive'] : [],
+    factors: stub.flatMap((element) => (element.kind === 'pulls-low' && FELT_BY[element.when]) || []),
     devices: (state, corner) => {
       const valuesAt =
         (end: RangeEnd): ValueIn =>

@@ -9,7 +9,7 @@ export interface MachineState {
   readonly supply: SupplyState;
   readonly held: readonly Button[];
   readonly drive: 'idle' | 'busy';
-  /** USB devices and audio jacks are plugged in at the front. */
+  /** Something is plugged into every USB socket and audio jack. */
   readonly attached: boolean;
 }
 

@@ -25,6 +25,7 @@ function railDevice(id: string, rail: RailId, node: NodeName, state: MachineStat
 }
 
 function pullsNow(when: PullCondition, state: MachineState): boolean {
+  if (when === 'sockets-used') return state.attached;
   if (when === 'asleep') return state.supply === 'asleep';
   if (state.supply !== 'running') return false;
   return when === 'running' || (when === 'drive-busy' && state.drive === 'busy');

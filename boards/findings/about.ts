@@ -1,3 +1,5 @@
+import type { NodeName } from '../circuit/device';
+import { pinNode } from '../circuit/elements';
 import type { Build, Seat } from '../document/build';
 import type { PinRef, PlugRef } from '../document/lookup';
 import { jointsOfPlug } from '../fit/joints';
@@ -15,6 +17,11 @@ export interface Pointer {
 /** The pin that a wire end lies on. */
 export function pinRefOf({ joint, pin }: OnPin): PinRef {
   return { connector: joint.connector.id, pin: pin.pin };
+}
+
+/** The node of its pin in the circuit. */
+export function nodeOf({ joint, pin }: OnPin): NodeName {
+  return pinNode(joint.connector.id, pin.pin);
 }
 
 export function plugRefOf({ joint }: OnPin): PlugRef {

@@ -1,11 +1,10 @@
 import { never } from '../base/never';
 import type { ParameterId } from './parameters';
-
 import { RAILS, type StubElement } from './stub';
-import { stubOf } from './stub-of';
+import { type StubbedPin, stubOf } from './stub-of';
 
 /** What a sheet may state of the board behind a pin, each once, in the order of its stub. */
-export function stubParameters(pin: Parameters<typeof stubOf>[0]): readonly ParameterId[] {
+export function stubParameters(pin: StubbedPin): readonly ParameterId[] {
   return [...new Set(stubOf(pin).flatMap(parametersIn))];
 }
 

@@ -21,14 +21,14 @@ export const RAILS = [
 
 export type RailId = (typeof RAILS)[number]['id'];
 
-/** When an output on the board pulls its pin down. */
+/** When an output on the board, or the switch of a jack on it, pulls its pin down. */
 export type PullCondition =
   | 'running'
   | 'asleep'
   | 'drive-busy'
   | 'speaker-sounds'
   | 'never-at-rest'
-  | 'rear-jack-in';
+  | 'sockets-used';
 
 /** One thing that hangs on a pin inside the board. */
 export type StubElement =

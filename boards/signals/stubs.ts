@@ -20,7 +20,7 @@ const LINE_1394: Stub = [ground('ieee1394-line-ohms')];
 const SERIAL_OUT: Stub = [rail('serial', 'serial-out-ohms')];
 const SERIAL_IN: Stub = [ground('serial-in-ohms')];
 /** A jack of the board itself on the line of the front panel: its switch closes when a plug is in. */
-const rearJack = (ohms: ParameterId): StubElement => ({ kind: 'pulls-low', when: 'rear-jack-in', ohms });
+const ownJack = (ohms: ParameterId): StubElement => ({ kind: 'pulls-low', when: 'sockets-used', ohms });
 const AUDIO_LINE: Stub = [ground('audio-line-ohms')];
 const SATA_LINE: Stub = [ground('usb-line-ohms')];
 
@@ -103,7 +103,7 @@ export const STUBS: Readonly<Record<SignalId, Stub>> = {
   'hd-phones-left': AUDIO_LINE,
   'hd-phones-right': AUDIO_LINE,
   'hd-presence': [rail('main-3v3', 'presence-pull-ohms')],
-  'hd-sense-send': [rail('audio', 'sense-pull-ohms'), rearJack('sense3-ohms'), rearJack('sense4-ohms')],
+  'hd-sense-send': [rail('audio', 'sense-pull-ohms'), ownJack('sense3-ohms'), ownJack('sense4-ohms')],
   'hd-sense1-return': [ground('sense1-ohms')],
   'hd-sense2-return': [ground('sense2-ohms')],
   'ac97-mic': AUDIO_LINE,

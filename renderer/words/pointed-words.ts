@@ -3,6 +3,7 @@ import { pinVolts } from '../../boards/circuit/readings/pin-volts';
 import type { Build } from '../../boards/document/build';
 import { connectorOf, leadOf, type PinRef, pinOf, plugOf, seatOf } from '../../boards/document/lookup';
 import { connectorName, leadName } from '../../boards/document/names';
+import { capital } from '../../boards/findings/words/names';
 import { voltsExactText } from '../../boards/findings/words/numbers';
 import type { Hovered } from '../store/session';
 import { occupantWords } from './occupant-words';
@@ -41,10 +42,6 @@ export function pointedWords(build: Build, hovered: Hovered, machine: MachineSta
         : null;
     }
   }
-}
-
-function capital(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
 
 /** ", 3.3 V now": what a meter against ground would usually show. */

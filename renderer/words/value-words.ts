@@ -4,9 +4,10 @@ import type { Parameter } from '../../boards/signals/parameter';
 
 const NBSP = '\u00a0';
 const UNITS = {
-  V: { sign: 'V', name: 'volts' },
-  A: { sign: 'A', name: 'amps' },
-  ohm: { sign: 'Ω', name: 'ohms' },
+  V: { sign: 'V', name: 'volts', typed: /^V$/ },
+  A: { sign: 'A', name: 'amps', typed: /^A$/ },
+  // The letter omega and the older sign for ohms look alike and are two characters.
+  ohm: { sign: 'Ω', name: 'ohms', typed: /^(?:\u03a9|\u2126|ohms?)$/ },
 };
 
 /** Past these no board is built: a slip of the keyboard, and nothing to reckon with. */
@@ -39,12 +40,11 @@ export function valueText(value: number): string {
 
 /** A typed value in the parameter's unit, or why it is none: "470", "4.7k", "4,7 kΩ", "−5 V". */
 export function readValue(typed: string, { unit }: Parameter): Result<number, string> {
-  const { sign, name } = UNITS[unit];
-  const said = /^([-−+]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*([mkKM]?)\s*(?:V|A|Ω|Ω|ohms?)?$/u.exec(typed.trim());
-  const [, digits, prefix] = said ?? [];
-  const value =
-    Number((digits ?? '').replace('−', '-').replace(',', '.')) * (FACTORS[prefix ?? ''] ?? Number.NaN);
-  if (digits === undefined || !Number.isFinite(value))
+  const { sign, name, typed: unitTyped } = UNITS[unit];
+  const said = /^([-−+]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*([mkKM]?)\s*(\S*)$/u.exec(typed.trim());
+  const [, digits = '', prefix = '', unitSaid = ''] = said ?? [];
+  const value = Number(digits.replace('−', '-').replace(',', '.')) * (FACTORS[prefix] ?? Number.NaN);
+  if (digits === '' || !Number.isFinite(value) || (unitSaid !== '' && !unitTyped.test(unitSaid)))
     return refuse(`This is no number of ${name}. Type one such as ${unit === 'ohm' ? '330 or 4.7k' : '5'}.`);
   const { least, most } = BOUNDS[unit];
   if (value >= least && value <= most) return ok(Number(value.toPrecision(12)));

@@ -81,8 +81,9 @@ describe.each(LOOKS)('$look', ({ put, takeBack }) => {
 function drawingFills(page: Page): Promise<unknown> {
   return page.waitForFunction(() => {
     const [stage] = window.Konva?.stages ?? [];
-    const frame = stage?.container();
-    return frame?.clientWidth === stage?.width() && frame?.clientHeight === stage?.height();
+    if (!stage) return false;
+    const { clientWidth, clientHeight } = stage.container();
+    return clientWidth === stage.width() && clientHeight === stage.height();
   });
 }
 

@@ -135,3 +135,19 @@ describe('a resistor that was measured', () => {
     await expect.poll(() => line.inputValue()).toBe('4700');
   });
 });
+
+describe('a socket that a wake jumper feeds', () => {
+  it('is dead while the machine is off once its jumper lies on the main supply, and alive again undone', async () => {
+    await page.keyboard.press('Control+1');
+    await page.getByRole('tab', { name: 'Board' }).click();
+    await page.getByRole('option', { name: /^USB_1/ }).click();
+    await page.getByRole('grid', { name: 'Pins of USB_1' }).getByRole('row').nth(1).click();
+    await page.getByRole('button', { name: /Fed by \(wake jumper\)/ }).click();
+    await page.getByRole('option', { name: 'only while it runs' }).click();
+    await page.keyboard.press('Control+2');
+    expect(await wayRead()).toContain('Pin 1 of USB_1.');
+    expect(await wayRead()).not.toContain('standby rail');
+    await page.keyboard.press('Control+z');
+    await expect.poll(wayRead).toContain('the +5 V standby rail');
+  });
+});

@@ -35,12 +35,15 @@ export interface StandbyLoad {
   readonly amps: Amps;
 }
 
-/** The load of the standby rail by front sockets: a supply pin counts where the solver finds it live,
- *  so that one whose wake jumper lies on the main supply does not. */
+/**
+ * The load of the standby rail by front sockets: a supply pin counts where the solver finds it live, so
+ * that one whose wake jumper lies on the main supply does not.
+ */
 export function standbyLoad(circuit: Circuit, pins: readonly SuppliedPin[]): StandbyLoad {
-  const live = pins.filter(({ connector, pin, signal }) => {
-    return hasWakeJumper(signal) && (circuit.volts(pinNode(connector, pin), RESTING, USUAL) ?? 0) > 1;
-  });
+  const live = pins.filter(
+    ({ connector, pin, signal }) =>
+      hasWakeJumper(signal) && (circuit.volts(pinNode(connector, pin), RESTING, USUAL) ?? 0) > 1,
+  );
   const sum = (load: 'unit' | 'full') =>
     live.reduce((amps, { signal }) => amps + (PORT_AMPS[signal]?.[load] ?? 0), 0);
   return { ports: live.length, leastAmps: sum('unit'), amps: sum('full') };

@@ -1,5 +1,7 @@
-import { presenceAt } from '../../circuit/readings/presence';
-import { atPlug, pinRefOf, plugOnConnector } from '../about';
+import { RUNNING } from '../../circuit/machine-state';
+import { inputVolts } from '../../circuit/readings/inputs';
+import { levelOf } from '../../circuit/readings/level';
+import { atPlug, nodeOf, plugOnConnector } from '../about';
 import type { FindingOf } from '../finding';
 import { partsMeeting } from '../job-met';
 import { remediesFor } from '../remedies';
@@ -20,7 +22,7 @@ export const ac97OnHdAudio: Rule<'ac97-on-hd-audio'> = {
       const parts = partsMeeting(plug, ['ac97-audio'], ['hd-audio']);
       if (parts.length === 0) return [];
       const onPresence = parts.flatMap(({ legs }) => legs.filter(({ id }) => id === 'hd-presence'))[0];
-      const presence = onPresence && presenceAt(context.circuit, pinRefOf(onPresence));
+      const volts = onPresence && inputVolts(context.circuit, [nodeOf(onPresence)], RUNNING);
       return [
         {
           code: 'ac97-on-hd-audio',
@@ -28,7 +30,7 @@ export const ac97OnHdAudio: Rule<'ac97-on-hd-audio'> = {
           ...atPlug(plug),
           data: {
             ...plugOnConnector(plug),
-            ...(presence && { presence: presence.level, volts: presence.volts }),
+            ...(volts && { presence: levelOf(volts), volts }),
           },
           remedies: remediesFor(context, plug.ref),
         },

@@ -1,6 +1,8 @@
-import { presenceAt } from '../../circuit/readings/presence';
+import { RUNNING } from '../../circuit/machine-state';
+import { inputVolts } from '../../circuit/readings/inputs';
+import { levelOf } from '../../circuit/readings/level';
 import type { SignalId } from '../../signals/signals';
-import { atPlug, pinRefOf, plugOnConnector } from '../about';
+import { atPlug, nodeOf, plugOnConnector } from '../about';
 import type { FindingOf } from '../finding';
 import type { Ac97Variant } from '../finding-data';
 import { partsMeeting } from '../job-met';
@@ -25,7 +27,7 @@ export const hdAudioOnAc97: Rule<'hd-audio-on-ac97'> = {
       const parts = partsMeeting(plug, ['hd-audio'], ['ac97-audio']);
       if (parts.length === 0) return [];
       const { variant, leg } = variantUnder(parts);
-      const met = leg && presenceAt(context.circuit, pinRefOf(leg));
+      const volts = leg && inputVolts(context.circuit, [nodeOf(leg)], RUNNING);
       return [
         {
           code: 'hd-audio-on-ac97',
@@ -34,7 +36,7 @@ export const hdAudioOnAc97: Rule<'hd-audio-on-ac97'> = {
           data: {
             ...plugOnConnector(plug),
             variant,
-            ...(met && { volts: met.volts, ...(variant === 'passive' && { presence: met.level }) }),
+            ...(volts && { volts, ...(variant === 'passive' && { presence: levelOf(volts) }) }),
           },
           remedies: remediesFor(context, plug.ref),
         },

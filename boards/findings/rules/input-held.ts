@@ -1,10 +1,9 @@
-import { pinNode } from '../../circuit/elements';
 import { type MachineState, RESTING, RUNNING } from '../../circuit/machine-state';
 import { inputVolts } from '../../circuit/readings/inputs';
 import { levelOf } from '../../circuit/readings/level';
 import { isSwitch } from '../../signals/part-traits';
 import type { Job } from '../../signals/signal';
-import { atPart, partOnPins } from '../about';
+import { atPart, nodeOf, partOnPins } from '../about';
 import type { CheckContext } from '../context';
 import type { FindingOf } from '../finding';
 import { placementOf } from '../placement';
@@ -56,7 +55,7 @@ function firstHeld({ circuit }: CheckContext, { legs }: SeatedPart) {
     const job = listenedJob(leg);
     const state = job && LISTENED[job];
     if (!job || !state) continue;
-    const volts = inputVolts(circuit, [pinNode(leg.joint.connector.id, leg.pin.pin)], state);
+    const volts = inputVolts(circuit, [nodeOf(leg)], state);
     const level = levelOf(volts);
     if (volts && level !== 'high') return { job, volts, certain: level === 'low' };
   }

@@ -6,6 +6,7 @@ import type { Build } from '../../document/build';
 import type { PinRef } from '../../document/lookup';
 import type { Finding } from '../finding';
 import { stateWords } from './machine-state';
+import { capital } from './names';
 import { type PathWords, pathWords } from './path';
 
 /** The way of the current in the states of the machine that are the same in words. */
@@ -53,8 +54,4 @@ function largestPath(build: Build, pins: readonly PinRef[], state: MachineState)
     if (!most || amps > most.amps) most = { path, amps };
   }
   return most?.path;
-}
-
-function capital(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }

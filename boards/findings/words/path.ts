@@ -85,7 +85,7 @@ function stubWords(build: Build, { pin, stub, tripped }: BoardPiece): string {
     case 'ground':
       return isCopper(stub.ohms) ? 'the ground of the board' : `${ohmsOf(build, pin, stub.ohms)}, to ground`;
     case 'pulls-low':
-      return `an output of the board that pulls down, ${ohmsOf(build, pin, stub.ohms)}, to ground`;
+      return `${stub.when === 'sockets-used' ? 'a jack of the board with a plug in it' : 'an output of the board that pulls down'}, ${ohmsOf(build, pin, stub.ohms)}, to ground`;
     default:
       return never(stub);
   }

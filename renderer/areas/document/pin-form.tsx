@@ -61,7 +61,10 @@ export function PinForm({ connector, pin }: { readonly connector: string; readon
         <span className="check-box" aria-hidden="true" />
         No pin stands here
       </Checkbox>
-      <SignalChoice chosen={pin.signal ?? 'unknown'} onChoose={(signal) => change({ signal })} />
+      <SignalChoice
+        chosen={pin.signal ?? 'unknown'}
+        onChoose={(signal) => change(hasWakeJumper(signal) ? { signal } : { signal, wakeSupply: undefined })}
+      />
       <PinValues key={pin.pin} pin={pin} onChange={(values) => change({ values })} />
       {hasWakeJumper(pin.signal ?? 'unknown') && (
         <Choice

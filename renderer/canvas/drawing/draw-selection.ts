@@ -1,9 +1,11 @@
 import { type PlugRef, samePlug } from '../../../boards/document/lookup';
-import type { Selection } from '../../store/session';
+import type { Selection, WireRef } from '../../store/session';
 import type { Target } from '../canvas-props';
-import { grown, legsOf, type Rect } from '../scene/geometry';
+import { grown, type Rect } from '../scene/geometry';
 import type { Scene } from '../scene/scene';
-import { type Pen, stroke } from './pen';
+import type { WireShape } from '../scene/wiring';
+import { BEND, besidePath } from './draw-wires';
+import { type Pen, stroke, traceRounded } from './pen';
 
 /** An outline round what is selected: thick, with a band of ground, seen on every colour. */
 export function drawSelection(pen: Pen, scene: Scene, selection: Selection): void {
@@ -11,20 +13,27 @@ export function drawSelection(pen: Pen, scene: Scene, selection: Selection): voi
     outline(pen, rect, pen.palette.panel, 5.5);
     outline(pen, rect, pen.palette.select, 3);
   }
+  if (selection.kind !== 'wire') return;
+  for (const wire of wiresOf(scene, selection)) {
+    alongside(pen, wire, pen.palette.panel, 5.5);
+    alongside(pen, wire, pen.palette.select, 3);
+  }
 }
 
 /** A thin outline round what the pointer is over. */
 export function drawHover(pen: Pen, scene: Scene, target: Target | null): void {
   if (!target) return;
   for (const rect of rectsOfTarget(scene, target)) outline(pen, rect, pen.palette.accent, 1.5);
+  if (target.kind !== 'wire') return;
+  for (const wire of wiresOf(scene, target)) alongside(pen, wire, pen.palette.accent, 1.5);
 }
 
 function rectsOfSelection(scene: Scene, selection: Selection): readonly Rect[] {
   switch (selection.kind) {
     case 'nothing':
+    case 'wire':
       return [];
     case 'plug':
-    case 'wire':
       return rectsOfTarget(scene, selection);
     case 'connector':
       return selection.pin === undefined
@@ -46,9 +55,7 @@ function rectsOfTarget(
     case 'plug':
       return rectsOfPlug(scene, target.plug);
     case 'wire':
-      return scene.wires
-        .filter(({ plug, wire }) => wire === target.wire && samePlug(plug, target.plug))
-        .flatMap(({ path, width }) => legsOf(path, width));
+      return [];
     case 'connector':
       return scene.blocks
         .filter(({ connector }) => connector.id === target.connector)
@@ -66,6 +73,23 @@ function rectsOfPlug(scene: Scene, ref: PlugRef): readonly Rect[] {
     ...scene.plugs.filter((plug) => samePlug(plug.ref, ref)).map(({ body }) => body),
     ...scene.flags.filter(({ plug, onBody }) => !onBody && samePlug(plug, ref)).map(({ box }) => box),
   ];
+}
+
+function wiresOf(scene: Scene, { plug: ref, wire: index }: WireRef): readonly WireShape[] {
+  return scene.wires.filter(({ plug, wire }) => wire === index && samePlug(plug, ref));
+}
+
+/** A line on either side of a wire, all along it: its own colour stays to be seen. */
+function alongside(pen: Pen, { path, width }: WireShape, style: string, pixels: number): void {
+  const { context } = pen;
+  const aside = width / 2 + stroke(pen, 2.5);
+  context.strokeStyle = style;
+  context.lineWidth = stroke(pen, pixels);
+  for (const side of [aside, -aside]) {
+    context.beginPath();
+    traceRounded(context, besidePath(path, side), BEND);
+    context.stroke();
+  }
 }
 
 function outline(pen: Pen, rect: Rect, style: string, pixels: number): void {

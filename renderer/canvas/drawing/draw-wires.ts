@@ -3,7 +3,8 @@ import type { Point } from '../scene/geometry';
 import type { SleeveShape, WireShape } from '../scene/wiring';
 import { type Pen, stroke, tracePath, traceRounded } from './pen';
 
-const BEND = 0.28;
+/** Radius at the corners of a drawn wire, in millimetres. */
+export const BEND: Mm = 0.28;
 
 /** Wires in their own colours, each with an outline in ink so that white and black show on every ground. */
 export function drawWires(pen: Pen, wires: readonly WireShape[]): void {
@@ -54,7 +55,7 @@ export function drawSleeve(pen: Pen, sleeve: SleeveShape): void {
 }
 
 /** A path of upright legs, moved to its side by a distance. */
-function besidePath(path: readonly Point[], aside: Mm): readonly Point[] {
+export function besidePath(path: readonly Point[], aside: Mm): readonly Point[] {
   return path.map((point, index) => {
     const into = normal(path[index - 1], point);
     const out = normal(point, path[index + 1]);

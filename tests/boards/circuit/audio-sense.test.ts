@@ -3,7 +3,8 @@ import { CORNERS, type Corner, USUAL } from '../../../boards/circuit/corner';
 import type { Device, Netlist } from '../../../boards/circuit/device';
 import { netlistOf, pinNode } from '../../../boards/circuit/elements';
 import { RUNNING } from '../../../boards/circuit/machine-state';
-import { presenceAt } from '../../../boards/circuit/readings/presence';
+import { inputVolts } from '../../../boards/circuit/readings/inputs';
+import { levelOf } from '../../../boards/circuit/readings/level';
 import { solve } from '../../../boards/circuit/solve';
 import { parameterAt } from '../../../boards/signals/parameters';
 import { bench } from './bench';
@@ -79,32 +80,31 @@ describe('four jacks on one sense line of an HD audio header', () => {
     }
   });
 
-  test('with plugs in the front jacks only, the jacks of the board take nothing', () => {
-    const front = JACKS.slice(0, 2);
-    const attached = made.volts('7', { ...RUNNING, attached: true });
-    expect(attached).toBeCloseTo(senseVolts(front, USUAL), 9);
+  test('with a plug in every jack the machine reads all four, with none the pull-up alone', () => {
+    expect(made.volts('7', { ...RUNNING, attached: true })).toBeCloseTo(senseVolts(JACKS, USUAL), 9);
+    expect(made.volts('7', RUNNING)).toBeCloseTo(parameterAt('audio-volts', 'usual'), 6);
   });
 });
 
 /** 10 kΩ on the board, 1 kΩ in the panel: Front Panel I/O Connectivity Design Guide v1.3, 2.3.5; 3.3 V is assumed. */
 describe('the presence pin of an HD audio header', () => {
-  const pin = { connector: 'header', pin: '4' };
+  const presenceVolts = ({ circuit }: typeof made) => inputVolts(circuit, [pinNode('header', '4')], RUNNING);
 
   test('1 kΩ of a panel: low on any board, near an eleventh of the rail', () => {
-    const presence = presenceAt(made.circuit, pin);
-    expect(presence?.level).toBe('low');
-    expect(presence?.volts.usual).toBeCloseTo(3.3 / 11, 3);
-    expect(presence?.volts.low).toBeGreaterThan(3.14 * (950 / (950 + 10_500)) - 1e-3);
-    expect(presence?.volts.high).toBeLessThan(3.47 * (1050 / (1050 + 9500)) + 1e-3);
+    const volts = presenceVolts(made);
+    expect(levelOf(volts)).toBe('low');
+    expect(volts?.usual).toBeCloseTo(3.3 / 11, 3);
+    expect(volts?.low).toBeGreaterThan(3.14 * (950 / (950 + 10_500)) - 1e-3);
+    expect(volts?.high).toBeLessThan(3.47 * (1050 / (1050 + 9500)) + 1e-3);
   });
 
   test('the sense wire of the panel there instead, its jacks empty: the pull-up holds it high', () => {
-    const wrong = bench('hd-audio-2x5', 'hd-audio-block-2x5', { 7: '4' });
-    expect(presenceAt(wrong.circuit, pin)?.level).toBe('high');
-    expect(presenceAt(wrong.circuit, pin)?.volts.usual).toBeCloseTo(3.3, 2);
+    const volts = presenceVolts(bench('hd-audio-2x5', 'hd-audio-block-2x5', { 7: '4' }));
+    expect(levelOf(volts)).toBe('high');
+    expect(volts?.usual).toBeCloseTo(3.3, 2);
   });
 
   test('no wire on it: nothing to read', () => {
-    expect(presenceAt(bench('hd-audio-2x5', 'hd-audio-block-2x5', { 7: '7' }).circuit, pin)).toBeUndefined();
+    expect(presenceVolts(bench('hd-audio-2x5', 'hd-audio-block-2x5', { 7: '7' }))).toBeUndefined();
   });
 });

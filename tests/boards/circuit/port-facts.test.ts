@@ -78,24 +78,6 @@ test('an HD audio panel pulls presence to a eleventh of its rail: 0.30 V of 3.3 
   expect(made.volts('4', RUNNING)).toBeCloseTo(3.3 / 11, 2);
 });
 
-/** Jack resistors 20 kΩ and 39.2 kΩ against a pull-up of 2.67 kΩ (codec data sheets, read in secondary). */
-test('a plug in both jacks pulls the sense line to the two resistors side by side', () => {
-  const made = bench('hd-audio-2x5', 'hd-audio-block-2x5', {
-    1: '1',
-    2: '2',
-    3: '3',
-    4: '4',
-    5: '5',
-    6: '6',
-    7: '7',
-    9: '9',
-    10: '10',
-  });
-  const both = 1 / (1 / 20_000 + 1 / 39_200);
-  expect(made.volts('7', IN_USE)).toBeCloseTo((3.3 * both) / (both + 2_670), 2);
-  expect(made.volts('7', RUNNING)).toBeCloseTo(3.3, 2);
-});
-
 /** AC’97 Table 6: +5 V on pin 7, where HD audio has its sense line. */
 test('an HD lead on an AC’97 header puts +5 V on the sense wire, and on the returns once a jack is in', () => {
   const pins = { 1: '1', 2: '2', 3: '3', 4: '4', 5: '5', 6: '6', 7: '7', 9: '9', 10: '10' };

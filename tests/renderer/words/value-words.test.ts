@@ -18,6 +18,8 @@ test.each([
   ['4,7 kΩ', 4700],
   [' 330\u00a0Ω ', 330],
   ['1M', 1_000_000],
+  ['330 \u2126', 330],
+  ['330 ohm', 330],
 ])('%s typed for a resistor is read as it is meant', (typed, ohms) => {
   expect(readValue(typed, feed)).toEqual(ok(ohms));
 });
@@ -27,12 +29,15 @@ test('volts may be negative, with either minus', () => {
   expect(readValue('−11.9 V', minus12)).toEqual(ok(-11.9));
 });
 
-test.each(['abc', '4k7x', '1 2', '-', '.'])('%s is refused as no number, with one that would do', (typed) => {
-  expect(readValue(typed, feed)).toMatchObject({
-    ok: false,
-    problem: 'This is no number of ohms. Type one such as 330 or 4.7k.',
-  });
-});
+test.each(['abc', '4k7x', '1 2', '-', '.', '330 V', '2 A', '330 Ohms each'])(
+  '%s is refused as no number, with one that would do',
+  (typed) => {
+    expect(readValue(typed, feed)).toMatchObject({
+      ok: false,
+      problem: 'This is no number of ohms. Type one such as 330 or 4.7k.',
+    });
+  },
+);
 
 test('a resistor of nothing, below nothing or beyond any board is refused with the bounds', () => {
   for (const typed of ['0', '-330', '99999M'])

@@ -62,9 +62,11 @@ export const chosenWay = byIdentity(
         const finding = analyse(build).findings.find((one) => findingId(one) === selection.id);
         if (!finding) return null;
         const flowing = explainWords(build, finding);
-        const held = largest(finding.pins.map(ofPin));
-        const ways = flowing.length > 0 || !held ? flowing : told(held);
-        return { name: wordsOf(finding, build).title.replace(/\.$/, ''), ways };
+        const held = flowing.length > 0 ? undefined : largest(finding.pins.map(ofPin));
+        return {
+          name: wordsOf(finding, build).title.replace(/\.$/, ''),
+          ways: held ? told(held) : flowing,
+        };
       }
     }
   },
