@@ -24,6 +24,11 @@ export function usualWords(parameter: Parameter): string {
   return `usually ${rangeText(parameter)}`;
 }
 
+/** "ohms". */
+export function unitName({ unit }: Parameter): string {
+  return UNITS[unit].name;
+}
+
 function rangeText({ unit, low, high }: Parameter): string {
   if (unit === 'ohm') return ohmsSpanText(low, high);
   return `${signed(low)} to ${signed(high)}${NBSP}${UNITS[unit].sign}`;

@@ -118,7 +118,7 @@ describe('a resistor that was measured', () => {
     await page.getByRole('option', { name: /^PANEL/ }).click();
     const row = page.getByRole('grid', { name: 'Pins of PANEL' }).getByRole('row').nth(1);
     await row.click();
-    const line = page.getByRole('textbox', { name: 'resistor in the LED feed, Ω' });
+    const line = page.getByRole('textbox', { name: 'resistor in the LED feed, in ohms' });
     expect(plain(await line.getAttribute('placeholder'))).toBe('usually 150 Ω to 1 kΩ');
     await line.fill('many');
     await line.press('Enter');

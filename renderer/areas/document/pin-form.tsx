@@ -65,15 +65,6 @@ export function PinForm({ connector, pin }: { readonly connector: string; readon
         chosen={pin.signal ?? 'unknown'}
         onChoose={(signal) => change(hasWakeJumper(signal) ? { signal } : { signal, wakeSupply: undefined })}
       />
-      <PinValues key={pin.pin} pin={pin} onChange={(values) => change({ values })} />
-      {hasWakeJumper(pin.signal ?? 'unknown') && (
-        <Choice
-          label="Fed by (wake jumper)"
-          options={WAKE}
-          chosen={pin.wakeSupply ?? 'unsaid'}
-          onChoose={(id) => change({ wakeSupply: id === 'unsaid' ? undefined : id })}
-        />
-      )}
       <TextLine
         label="Name in the manual or in print"
         value={pin.name ?? ''}
@@ -108,6 +99,15 @@ export function PinForm({ connector, pin }: { readonly connector: string; readon
         chosen={surenessOf(pin.confidence)}
         onChoose={(id) => change({ confidence: SURENESS.find((each) => each.id === id)?.value })}
       />
+      <PinValues key={pin.pin} pin={pin} onChange={(values) => change({ values })} />
+      {hasWakeJumper(pin.signal ?? 'unknown') && (
+        <Choice
+          label="Fed by (wake jumper)"
+          options={WAKE}
+          chosen={pin.wakeSupply ?? 'unsaid'}
+          onChoose={(id) => change({ wakeSupply: id === 'unsaid' ? undefined : id })}
+        />
+      )}
     </section>
   );
 }

@@ -7,7 +7,7 @@ import { TextField } from 'react-aria-components/TextField';
 import type { Pin } from '../../../boards/document/connector';
 import { type ParameterId, parameterOf } from '../../../boards/signals/parameters';
 import { stubParameters } from '../../../boards/signals/stub-parameters';
-import { readValue, unusualWords, usualWords, valueText } from '../../words/value-words';
+import { readValue, unitName, unusualWords, usualWords, valueText } from '../../words/value-words';
 
 type Values = NonNullable<Pin['values']>;
 
@@ -84,7 +84,7 @@ function ValueLine({ id, value, onDone }: ValueLineProps) {
       }}
     >
       <Label className="field-label">
-        {parameter.name}, {parameter.unit === 'ohm' ? 'Ω' : parameter.unit}
+        {parameter.name}, in {unitName(parameter)}
       </Label>
       <Input maxLength={24} placeholder={usualWords(parameter)} />
       <FieldError className="field-problem">{problem}</FieldError>
