@@ -9,6 +9,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/signals': ['boards/base'],
   'boards/document': ['boards/base', 'boards/signals'],
   'boards/library': DOMAIN_FLOOR,
+  'boards/drawing': DOMAIN_FLOOR,
   'boards/fit': DOMAIN_FLOOR,
   'boards/edit': [...DOMAIN_FLOOR, 'boards/fit'],
   'boards/circuit': [...DOMAIN_FLOOR, 'boards/fit'],
@@ -31,10 +32,11 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   electron: ['boards/host.ts', 'electron/host', 'electron/built.ts'],
 
   'renderer/store': [...DOMAIN_FLOOR, 'boards/circuit', 'boards/edit', 'boards/analyse.ts', 'boards/host.ts'],
-  'renderer/canvas': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings', 'renderer/store'],
+  'renderer/canvas': [...DOMAIN_FLOOR, 'boards/drawing', 'boards/fit', 'boards/findings', 'renderer/store'],
   renderer: [
     ...DOMAIN_FLOOR,
     'boards/library',
+    'boards/drawing',
     'boards/fit',
     'boards/edit',
     'boards/circuit',

@@ -1,7 +1,7 @@
 import type { Mm } from '../../boards/base/units';
 import { samePlug } from '../../boards/document/lookup';
+import { legsOf, type Point, type Rect, rectAbout } from '../../boards/drawing/geometry';
 import type { Target } from './canvas-props';
-import { legsOf, type Point, type Rect, rectAbout } from './scene/geometry';
 import { type RectBuckets, rectBuckets } from './scene/rect-buckets';
 import type { Scene } from './scene/scene';
 

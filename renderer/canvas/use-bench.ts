@@ -1,12 +1,12 @@
 import { type RefObject, useLayoutEffect, useMemo, useRef } from 'react';
 import { samePlug } from '../../boards/document/lookup';
+import type { Point } from '../../boards/drawing/geometry';
 import type { CanvasProps, CanvasView, Target } from './canvas-props';
 import { wiresNeeded } from './drawing/far-labels';
 import type { Bench } from './gestures/gesture';
 import { followPlacing, type PlacingPointer } from './gestures/placing';
 import { listenToPointer } from './gestures/pointer';
 import { hitIndex } from './hit-index';
-import type { Point } from './scene/geometry';
 import type { Scene } from './scene/scene';
 import { toMm } from './view';
 import type { ViewHandle } from './view-handle';

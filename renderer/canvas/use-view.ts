@@ -1,8 +1,8 @@
 import type Konva from 'konva/lib/Core';
 import { type Ref, useImperativeHandle, useLayoutEffect, useMemo, useRef } from 'react';
+import { grown, type Rect, rectRoundAll } from '../../boards/drawing/geometry';
+import { oriented, undone } from '../../boards/drawing/orientation';
 import type { CanvasView } from './canvas-props';
-import { grown, type Rect, rectRoundAll } from './scene/geometry';
-import { oriented, undone } from './scene/orientation';
 import type { Scene } from './scene/scene';
 import { type SizePx, toMm, windowOf } from './view';
 import { type ViewHandle, viewHandle } from './view-handle';

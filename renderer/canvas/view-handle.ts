@@ -1,5 +1,5 @@
 import type Konva from 'konva/lib/Core';
-import type { Point, Rect } from './scene/geometry';
+import type { Point, Rect } from '../../boards/drawing/geometry';
 import { fitted, pannedBy, type SizePx, type View, zoomedAt } from './view';
 
 /** The view of one canvas. It is set on the stage directly and never passes through React. */

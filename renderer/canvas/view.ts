@@ -1,4 +1,4 @@
-import { centreOf, type Point, type Rect } from './scene/geometry';
+import { centreOf, type Point, type Rect } from '../../boards/drawing/geometry';
 
 /** Where the drawing lies under the window: screen = millimetres × scale + offset, in CSS pixels. */
 export interface View {

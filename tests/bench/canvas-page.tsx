@@ -3,13 +3,13 @@ import { createRef } from 'react';
 import { flushSync } from 'react-dom';
 import { createRoot } from 'react-dom/client';
 import type { Build } from '../../boards/document/build';
+import { measureByTable } from '../../boards/drawing/measure';
 import { BoardCanvas } from '../../renderer/canvas/board-canvas';
 import type { CanvasView } from '../../renderer/canvas/canvas-props';
 import { drawGround } from '../../renderer/canvas/drawing/draw-ground';
 import { drawConnectors, drawWiring } from '../../renderer/canvas/drawing/draw-layers';
 import { worstMarks } from '../../renderer/canvas/drawing/draw-marks';
 import { readPalette } from '../../renderer/canvas/drawing/palette';
-import { measureByTable } from '../../renderer/canvas/scene/measure';
 import { sceneOf } from '../../renderer/canvas/scene/scene-of';
 import { fitted, pannedBy, windowOf, zoomedAt } from '../../renderer/canvas/view';
 

@@ -1,6 +1,6 @@
-import type { Block, PinShape } from '../scene/block';
-import { centreOf } from '../scene/geometry';
-import type { NameShape } from '../scene/names';
+import type { Block, PinShape } from '../../../boards/drawing/block';
+import { centreOf } from '../../../boards/drawing/geometry';
+import type { NameShape } from '../../../boards/drawing/names';
 import { drawText, isReadable, lineMiddles, type Pen, stroke, traceLine, tracePath, traceRect } from './pen';
 
 /** Below this many pixels a pin is only a spot. */

@@ -1,4 +1,4 @@
-import { SIZES } from '../scene/sizes';
+import { SIZES } from '../../../boards/drawing/sizes';
 import type { TitleShape } from '../scene/titles';
 import type { FlagShape } from '../scene/wiring';
 import { drawText, isReadable, type Pen, stroke, traceRect } from './pen';

@@ -1,5 +1,5 @@
 import { type PlugRef, samePlug } from '../../../boards/document/lookup';
-import { grown, overlap, type Rect, rectRound } from '../scene/geometry';
+import { grown, overlap, type Rect, rectRound } from '../../../boards/drawing/geometry';
 import type { Scene } from '../scene/scene';
 import { drawBlock, drawPinOne } from './draw-block';
 import { drawFlag, drawTitle } from './draw-flags';

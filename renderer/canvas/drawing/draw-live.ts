@@ -1,6 +1,6 @@
 import { samePlug } from '../../../boards/document/lookup';
+import { centreOf, grown, overlap, type Rect, rectRound } from '../../../boards/drawing/geometry';
 import type { Contact, Live } from '../canvas-props';
-import { centreOf, grown, overlap, type Rect, rectRound } from '../scene/geometry';
 import type { Scene } from '../scene/scene';
 import type { SleeveShape, WireShape } from '../scene/wiring';
 import type { WorstMarks } from './draw-marks';

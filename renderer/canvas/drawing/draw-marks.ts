@@ -1,8 +1,8 @@
+import { centreOf, overlap } from '../../../boards/drawing/geometry';
+import { SIZES } from '../../../boards/drawing/sizes';
 import { SEVERITIES, type Severity } from '../../../boards/findings/finding';
 import type { Mark } from '../canvas-props';
-import { centreOf, overlap } from '../scene/geometry';
 import type { Scene } from '../scene/scene';
-import { SIZES } from '../scene/sizes';
 import { drawMark } from './draw-plug';
 import { drawPinRing, drawSign } from './draw-sign';
 import { wiresNeeded } from './far-labels';

@@ -1,5 +1,5 @@
+import type { Point, Rect } from '../../../boards/drawing/geometry';
 import type { Fit } from '../../../boards/fit/fit';
-import type { Point, Rect } from '../scene/geometry';
 import type { PlugShape } from '../scene/plug-shape';
 import { drawHoles, traceBody } from './draw-plug';
 import { type Pen, stroke, traceRect } from './pen';

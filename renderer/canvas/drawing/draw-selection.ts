@@ -1,7 +1,7 @@
 import { type PlugRef, samePlug } from '../../../boards/document/lookup';
+import { grown, type Rect } from '../../../boards/drawing/geometry';
 import type { Selection, WireRef } from '../../store/session';
 import type { Target } from '../canvas-props';
-import { grown, type Rect } from '../scene/geometry';
 import type { Scene } from '../scene/scene';
 import type { WireShape } from '../scene/wiring';
 import { BEND, besidePath } from './draw-wires';

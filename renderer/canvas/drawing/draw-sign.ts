@@ -1,6 +1,6 @@
+import type { Point, Rect } from '../../../boards/drawing/geometry';
+import { centreOf } from '../../../boards/drawing/geometry';
 import type { Severity } from '../../../boards/findings/finding';
-import type { Point, Rect } from '../scene/geometry';
-import { centreOf } from '../scene/geometry';
 import { type Palette, severityColour } from './palette';
 import { drawText, type Pen, stroke } from './pen';
 

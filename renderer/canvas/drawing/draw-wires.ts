@@ -1,5 +1,5 @@
 import type { Mm } from '../../../boards/base/units';
-import type { Point } from '../scene/geometry';
+import type { Point } from '../../../boards/drawing/geometry';
 import type { SleeveShape, WireShape } from '../scene/wiring';
 import { type Pen, stroke, tracePath, traceRounded } from './pen';
 

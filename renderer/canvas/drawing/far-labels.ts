@@ -1,8 +1,8 @@
-import { centreOf, grown, legsOf, type Rect } from '../scene/geometry';
-import { measureByTable } from '../scene/measure';
+import { centreOf, grown, legsOf, type Rect } from '../../../boards/drawing/geometry';
+import { measureByTable } from '../../../boards/drawing/measure';
+import { SIZES } from '../../../boards/drawing/sizes';
 import { rectBuckets } from '../scene/rect-buckets';
 import type { Scene } from '../scene/scene';
-import { SIZES } from '../scene/sizes';
 import { drawText, type Pen } from './pen';
 
 /** Of the page's base type size. */

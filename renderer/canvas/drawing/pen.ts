@@ -1,7 +1,7 @@
 import type { Mm } from '../../../boards/base/units';
-import type { Line, Point, Rect } from '../scene/geometry';
-import type { Face } from '../scene/measure';
-import { SIZES } from '../scene/sizes';
+import type { Line, Point, Rect } from '../../../boards/drawing/geometry';
+import type { Face } from '../../../boards/drawing/measure';
+import { SIZES } from '../../../boards/drawing/sizes';
 import type { Palette } from './palette';
 
 /** What every drawing function gets: where to, how near, in which colours. */

@@ -1,5 +1,5 @@
+import type { Point } from '../../../boards/drawing/geometry';
 import type { CanvasProps, Target } from '../canvas-props';
-import type { Point } from '../scene/geometry';
 import type { ViewHandle } from '../view-handle';
 
 /** What a gesture may see and use. */

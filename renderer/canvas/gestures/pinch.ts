@@ -1,4 +1,4 @@
-import type { Point } from '../scene/geometry';
+import type { Point } from '../../../boards/drawing/geometry';
 import type { ViewHandle } from '../view-handle';
 
 /** Two fingers on the canvas: the drawing's points under them stay under them. */

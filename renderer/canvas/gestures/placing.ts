@@ -1,7 +1,7 @@
 import type { Seat } from '../../../boards/document/build';
+import { contains, type Point } from '../../../boards/drawing/geometry';
+import { orientationOf, oriented, undone } from '../../../boards/drawing/orientation';
 import { seatUnder } from '../../../boards/fit/nearest-seat';
-import { contains, type Point } from '../scene/geometry';
-import { orientationOf, oriented, undone } from '../scene/orientation';
 import { toMm } from '../view';
 import { type Bench, screenPoint } from './gesture';
 

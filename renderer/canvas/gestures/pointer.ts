@@ -1,6 +1,6 @@
+import type { Point } from '../../../boards/drawing/geometry';
 import type { Target } from '../canvas-props';
 import { sameTarget } from '../hit-index';
-import type { Point } from '../scene/geometry';
 import { type Bench, type Cursor, type Gesture, screenPoint } from './gesture';
 import { pan } from './pan';
 import { pinch } from './pinch';

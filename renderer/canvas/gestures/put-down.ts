@@ -1,4 +1,4 @@
-import type { Point } from '../scene/geometry';
+import type { Point } from '../../../boards/drawing/geometry';
 import { type Bench, type Gesture, SLACK_PX } from './gesture';
 import { pan } from './pan';
 

@@ -1,8 +1,8 @@
 import type { Build } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
-import { type Block, blockOf, type Rooms } from './block';
-import type { Measure } from './measure';
-import { orientationOf } from './orientation';
+import { type Block, blockOf, type Rooms } from '../../../boards/drawing/block';
+import type { Measure } from '../../../boards/drawing/measure';
+import { orientationOf } from '../../../boards/drawing/orientation';
 
 interface Entry {
   readonly view: Build['view'];

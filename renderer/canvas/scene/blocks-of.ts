@@ -1,11 +1,11 @@
 import type { Mm } from '../../../boards/base/units';
 import type { Build } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
+import { type Block, namesOnWay, type Rooms, USUAL_ROOMS } from '../../../boards/drawing/block';
+import type { WayOut } from '../../../boards/drawing/frame';
+import type { Measure } from '../../../boards/drawing/measure';
 import type { SeatedPlug } from '../../../boards/fit/seated-plug';
-import { type Block, namesOnWay, type Rooms, USUAL_ROOMS } from './block';
 import { rememberedBlock } from './block-memo';
-import type { WayOut } from './frame';
-import type { Measure } from './measure';
 import { plugShapeOf } from './plug-shape';
 import { type RectBuckets, rectBuckets } from './rect-buckets';
 

@@ -1,6 +1,6 @@
-import { shortened } from './lines-of-text';
-import type { Measure } from './measure';
-import { SIZES } from './sizes';
+import { shortened } from '../../../boards/drawing/lines-of-text';
+import type { Measure } from '../../../boards/drawing/measure';
+import { SIZES } from '../../../boards/drawing/sizes';
 import type { FlagShape, WiredPlug } from './wiring';
 
 /** The print on the plug's own body, below its pins: where there is no room for a flag beside it. */

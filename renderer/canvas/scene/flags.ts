@@ -1,14 +1,14 @@
 import type { Mm } from '../../../boards/base/units';
 import { type PlugRef, samePlug } from '../../../boards/document/lookup';
-import type { Block } from './block';
-import { further, outward, type Span, type WayOut } from './frame';
-import { centreOf, grown, legsOf, type Rect, rectAbout } from './geometry';
+import type { Block } from '../../../boards/drawing/block';
+import { further, outward, type Span, type WayOut } from '../../../boards/drawing/frame';
+import { centreOf, grown, legsOf, type Rect, rectAbout } from '../../../boards/drawing/geometry';
+import { shortened } from '../../../boards/drawing/lines-of-text';
+import type { Measure } from '../../../boards/drawing/measure';
+import { SIZES } from '../../../boards/drawing/sizes';
 import { type LanedWire, lanedWires } from './lanes';
-import { shortened } from './lines-of-text';
-import type { Measure } from './measure';
 import type { Obstacles } from './obstacles';
 import type { PlugShape } from './plug-shape';
-import { SIZES } from './sizes';
 import type { FlagShape, WiredPlug, WireShape } from './wiring';
 
 /** Wires of one plug that leave next to each other, with nothing between. They share a flag. */

@@ -1,8 +1,8 @@
 import type { Mm } from '../../../boards/base/units';
-import type { Block } from './block';
-import type { WayOut } from './frame';
-import type { Point } from './geometry';
-import { laneWidth, pinSize, SIZES } from './sizes';
+import type { Block } from '../../../boards/drawing/block';
+import type { WayOut } from '../../../boards/drawing/frame';
+import type { Point } from '../../../boards/drawing/geometry';
+import { laneWidth, pinSize, SIZES } from '../../../boards/drawing/sizes';
 import type { WiredPlug, WireEnd } from './wiring';
 
 /** A wire in its lane: out of the contact, along to the lane, and from there straight out. */

@@ -1,4 +1,4 @@
-import type { Rect } from './geometry';
+import type { Rect } from '../../../boards/drawing/geometry';
 import { type RectBuckets, rectBuckets } from './rect-buckets';
 
 /** What already stands on the drawing and may not be covered. `of` is a connector's id. */

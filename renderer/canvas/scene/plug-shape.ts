@@ -1,11 +1,11 @@
 import type { HoleState, PlugRef } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
+import type { Block } from '../../../boards/drawing/block';
+import { grown, type Point, type Rect, rectRound } from '../../../boards/drawing/geometry';
+import { pinSize, SIZES } from '../../../boards/drawing/sizes';
 import { cellUnder } from '../../../boards/fit/geometry';
 import { landingsOf } from '../../../boards/fit/landing';
 import type { SeatedPlug } from '../../../boards/fit/seated-plug';
-import type { Block } from './block';
-import { grown, type Point, type Rect, rectRound } from './geometry';
-import { pinSize, SIZES } from './sizes';
 
 interface HoleShape {
   readonly hole: string;

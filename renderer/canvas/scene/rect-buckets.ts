@@ -1,5 +1,5 @@
 import type { Mm } from '../../../boards/base/units';
-import { overlap, type Point, type Rect } from './geometry';
+import { overlap, type Point, type Rect } from '../../../boards/drawing/geometry';
 
 /** Rectangles with something attached, found again by place. */
 export interface RectBuckets<T> {

@@ -1,14 +1,14 @@
 import type { Build } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
+import type { Block } from '../../../boards/drawing/block';
+import { type Rect, rectRound, rectRoundAll } from '../../../boards/drawing/geometry';
+import type { Measure } from '../../../boards/drawing/measure';
+import { orientationOf, oriented } from '../../../boards/drawing/orientation';
 import { type SeatedPlug, seatedPlugs } from '../../../boards/fit/seated-plug';
-import type { Block } from './block';
 import { blocksOf } from './blocks-of';
 import { printOnBody } from './body-print';
 import { flagsOn } from './flags';
-import { type Rect, rectRound, rectRoundAll } from './geometry';
-import type { Measure } from './measure';
 import { type Obstacles, obstacles } from './obstacles';
-import { orientationOf, oriented } from './orientation';
 import { type PlugShape, plugShapeOf } from './plug-shape';
 import type { Scene } from './scene';
 import { sleeveOf } from './sleeves';

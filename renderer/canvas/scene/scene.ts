@@ -1,7 +1,7 @@
 import type { Build } from '../../../boards/document/build';
-import type { Block } from './block';
-import type { Rect } from './geometry';
-import type { Orientation } from './orientation';
+import type { Block } from '../../../boards/drawing/block';
+import type { Rect } from '../../../boards/drawing/geometry';
+import type { Orientation } from '../../../boards/drawing/orientation';
 import type { PlugShape } from './plug-shape';
 import type { TitleShape } from './titles';
 import type { FlagShape, SleeveShape, WireShape } from './wiring';

@@ -1,10 +1,10 @@
 import type { Mm } from '../../../boards/base/units';
+import { further, outward, type Span, WAYS_OUT, type WayOut } from '../../../boards/drawing/frame';
+import { grown, legsOf, type Point, type Rect } from '../../../boards/drawing/geometry';
+import type { Measure } from '../../../boards/drawing/measure';
+import { SIZES } from '../../../boards/drawing/sizes';
 import { flagIn, flagSize } from './flags';
-import { further, outward, type Span, WAYS_OUT, type WayOut } from './frame';
-import { grown, legsOf, type Point, type Rect } from './geometry';
-import type { Measure } from './measure';
 import type { Obstacle, Obstacles } from './obstacles';
-import { SIZES } from './sizes';
 import type { FlagShape, SleeveShape, WiredPlug } from './wiring';
 
 interface Candidate {

@@ -1,10 +1,10 @@
 import type { Mm } from '../../../boards/base/units';
-import type { Block } from './block';
-import type { Point, Rect } from './geometry';
-import { shortened } from './lines-of-text';
-import type { Measure } from './measure';
+import type { Block } from '../../../boards/drawing/block';
+import type { Point, Rect } from '../../../boards/drawing/geometry';
+import { shortened } from '../../../boards/drawing/lines-of-text';
+import type { Measure } from '../../../boards/drawing/measure';
+import { SIZES } from '../../../boards/drawing/sizes';
 import type { Obstacles } from './obstacles';
-import { SIZES } from './sizes';
 
 /** A connector's print and title, outside everything that belongs to it. */
 export interface TitleShape {

@@ -1,5 +1,5 @@
-import { WAYS_OUT, type WayOut } from './frame';
-import { grown } from './geometry';
+import { WAYS_OUT, type WayOut } from '../../../boards/drawing/frame';
+import { grown } from '../../../boards/drawing/geometry';
 import type { Obstacles } from './obstacles';
 import type { WiredPlug } from './wiring';
 

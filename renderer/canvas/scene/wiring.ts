@@ -1,10 +1,10 @@
 import type { Mm } from '../../../boards/base/units';
 import type { WireColour } from '../../../boards/document/lead';
 import type { PlugRef } from '../../../boards/document/lookup';
+import type { Block } from '../../../boards/drawing/block';
+import type { Point, Rect } from '../../../boards/drawing/geometry';
 import { jointsOfPlug } from '../../../boards/fit/joints';
 import type { SeatedPlug } from '../../../boards/fit/seated-plug';
-import type { Block } from './block';
-import type { Point, Rect } from './geometry';
 import type { PlugShape } from './plug-shape';
 
 /** A wire from its contact to its flag. */

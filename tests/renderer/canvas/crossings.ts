@@ -1,5 +1,5 @@
 import { samePlug } from '../../../boards/document/lookup';
-import { grown, overlap, type Point, type Rect, rectRound } from '../../../renderer/canvas/scene/geometry';
+import { grown, overlap, type Point, type Rect, rectRound } from '../../../boards/drawing/geometry';
 import type { Scene } from '../../../renderer/canvas/scene/scene';
 
 interface Thing {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { overlap } from '../../../boards/drawing/geometry';
+import { measureByTable } from '../../../boards/drawing/measure';
 import { farLabels, farLabelsNeeded } from '../../../renderer/canvas/drawing/far-labels';
-import { overlap } from '../../../renderer/canvas/scene/geometry';
-import { measureByTable } from '../../../renderer/canvas/scene/measure';
 import { sceneOf } from '../../../renderer/canvas/scene/scene-of';
 import { wiredBoard } from './wired-board';
 

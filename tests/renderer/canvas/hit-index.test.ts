@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { centreOf, contains, type Point } from '../../../boards/drawing/geometry';
+import { measureByTable } from '../../../boards/drawing/measure';
 import type { Target } from '../../../renderer/canvas/canvas-props';
 import { hitIndex } from '../../../renderer/canvas/hit-index';
-import { centreOf, contains, type Point } from '../../../renderer/canvas/scene/geometry';
-import { measureByTable } from '../../../renderer/canvas/scene/measure';
 import type { Scene } from '../../../renderer/canvas/scene/scene';
 import { sceneOf } from '../../../renderer/canvas/scene/scene-of';
 import { wiredBoard } from './wired-board';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Build } from '../../../boards/document/build';
-import { measureByTable } from '../../../renderer/canvas/scene/measure';
+import { measureByTable } from '../../../boards/drawing/measure';
 import { sceneOf } from '../../../renderer/canvas/scene/scene-of';
 import { wiredBoard } from './wired-board';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Connector } from '../../../boards/document/connector';
-import { blockOf, USUAL_ROOMS } from '../../../renderer/canvas/scene/block';
-import { measureByTable } from '../../../renderer/canvas/scene/measure';
-import { orientationOf } from '../../../renderer/canvas/scene/orientation';
-import { SIZES } from '../../../renderer/canvas/scene/sizes';
+import { blockOf, USUAL_ROOMS } from '../../../boards/drawing/block';
+import { measureByTable } from '../../../boards/drawing/measure';
+import { orientationOf } from '../../../boards/drawing/orientation';
+import { SIZES } from '../../../boards/drawing/sizes';
 
 const VIEW = orientationOf({ turn: 0, mirrored: false });
 

@@ -1,4 +1,4 @@
-import type { Mm } from '../../../boards/base/units';
+import type { Mm } from '../base/units';
 import type { Face, Measure } from './measure';
 
 const ELLIPSIS = '…';

@@ -1,5 +1,5 @@
-import type { Pin } from '../../../boards/document/connector';
-import { signalOf } from '../../../boards/signals/signals';
+import type { Pin } from '../document/connector';
+import { signalOf } from '../signals/signals';
 
 /** What stands beside a pin: the manual's own name for it, otherwise that of its signal. */
 export function pinText(pin: Pin): string {

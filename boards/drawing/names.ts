@@ -1,4 +1,4 @@
-import type { Mm } from '../../../boards/base/units';
+import type { Mm } from '../base/units';
 import { type Frame, further, outward, type Span, type WayOut } from './frame';
 import type { Rect } from './geometry';
 import { shortened, wrapped } from './lines-of-text';

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { TURNS, type Turn } from '../../../boards/base/units';
 import type { Connector } from '../../../boards/document/connector';
 import { CORNERS, type Grid, SCHEMES } from '../../../boards/document/grid';
-import { blockOf, USUAL_ROOMS } from '../../../renderer/canvas/scene/block';
-import { centreOf } from '../../../renderer/canvas/scene/geometry';
-import { measureByTable } from '../../../renderer/canvas/scene/measure';
-import { orientationOf } from '../../../renderer/canvas/scene/orientation';
+import { blockOf, USUAL_ROOMS } from '../../../boards/drawing/block';
+import { centreOf } from '../../../boards/drawing/geometry';
+import { measureByTable } from '../../../boards/drawing/measure';
+import { orientationOf } from '../../../boards/drawing/orientation';
 
 function header(grid: Grid, turn: Turn = 0): Connector {
   return {

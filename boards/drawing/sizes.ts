@@ -1,4 +1,4 @@
-import type { Mm } from '../../../boards/base/units';
+import type { Mm } from '../base/units';
 
 /** The drawing's own measures. Everything is in millimetres, so nothing depends on the zoom. */
 export const SIZES = {

@@ -1,4 +1,4 @@
-import type { Connector, Side } from '../../../boards/document/connector';
+import type { Connector, Side } from '../document/connector';
 import { cornersOf, grown, type Line, type Point, type Rect } from './geometry';
 import { type Orientation, oriented } from './orientation';
 import type { OrientedGrid } from './oriented-grid';

@@ -1,12 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { TURNS } from '../../../boards/base/units';
-import {
-  followedBy,
-  orientationOf,
-  oriented,
-  turned,
-  undone,
-} from '../../../renderer/canvas/scene/orientation';
+import { followedBy, orientationOf, oriented, turned, undone } from '../../../boards/drawing/orientation';
 
 const POINT = { x: 3, y: 7 };
 const AS_IT_IS = orientationOf({ turn: 0, mirrored: false });

@@ -1,4 +1,4 @@
-import type { Mm } from '../../../boards/base/units';
+import type { Mm } from '../base/units';
 import type { Point, Rect } from './geometry';
 
 /** The two ways out of a block: up and down for a wide one, left and right for a tall one. */

@@ -1,4 +1,4 @@
-import type { Mm } from '../../../boards/base/units';
+import type { Mm } from '../base/units';
 
 /** All lengths are oriented millimetres: the drawing as it stands before the person. */
 export interface Point {

@@ -1,5 +1,5 @@
-import type { Turn } from '../../../boards/base/units';
-import type { Build } from '../../../boards/document/build';
+import type { Turn } from '../base/units';
+import type { Build } from '../document/build';
 import type { Point } from './geometry';
 
 /** One of the eight ways a board can lie: quarter turns and a mirror image. Maps (x, y) by whole numbers. */

@@ -1,4 +1,4 @@
-import type { Mm } from '../../../boards/base/units';
+import type { Mm } from '../base/units';
 
 /** The faces of the drawing: reading text, the same in bold, and the mono face of lead names. */
 export type Face = 'text' | 'strong' | 'mono';

@@ -1,6 +1,6 @@
-import type { Mm } from '../../../boards/base/units';
-import type { Connector } from '../../../boards/document/connector';
-import { pinOf } from '../../../boards/document/lookup';
+import type { Mm } from '../base/units';
+import type { Connector } from '../document/connector';
+import { pinOf } from '../document/lookup';
 import { type Frame, frameOf, further, type WayOut } from './frame';
 import { type Line, type Point, type Rect, rectRoundAll } from './geometry';
 import type { Measure } from './measure';

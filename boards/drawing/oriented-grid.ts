@@ -1,7 +1,7 @@
-import type { Mm } from '../../../boards/base/units';
-import type { Connector } from '../../../boards/document/connector';
-import { type Cell, rowPitchOf } from '../../../boards/document/grid';
-import { gridIndex } from '../../../boards/document/numbering';
+import type { Mm } from '../base/units';
+import type { Connector } from '../document/connector';
+import { type Cell, rowPitchOf } from '../document/grid';
+import { gridIndex } from '../document/numbering';
 import type { Point } from './geometry';
 import { followedBy, type Orientation, oriented, turned } from './orientation';
 
