@@ -17,8 +17,10 @@ export function AddConnectorDialog({ onClose }: { readonly onClose: () => void }
     const id = freshId(title, 'connector', new Set(connectors.map((connector) => connector.id)));
     const place = { xMm: 10, yMm: freeRow(connectors), turn: 0 as const };
     const connector = makeConnector(typeId, { id, print: '', place });
-    if (doCommand(workbench, { name: 'add-connector', args: { connector } }))
-      workbench.session.getState().select({ kind: 'connector', connector: id });
+    if (!doCommand(workbench, { name: 'add-connector', args: { connector } })) return;
+    const { select, showPage } = workbench.session.getState();
+    select({ kind: 'connector', connector: id });
+    showPage('connector');
   };
   const entries = CONNECTOR_TYPES.map(
     ({ id, title, sources, connector }): SearchEntry => ({

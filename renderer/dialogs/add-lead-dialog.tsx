@@ -16,8 +16,10 @@ export function AddLeadDialog({ onClose }: { readonly onClose: () => void }) {
     const id = freshId(title, 'lead', new Set(leadsOf(build).map((lead) => lead.id)));
     const lead = makeLead(typeId, { id, name: title });
     const [plug] = lead.plugs;
-    if (doCommand(workbench, { name: 'add-lead', args: { lead, to: 'case' } }) && plug)
-      workbench.session.getState().select({ kind: 'plug', plug: { lead: id, plug: plug.id } });
+    if (!doCommand(workbench, { name: 'add-lead', args: { lead, to: 'case' } }) || !plug) return;
+    const { select, showPage } = workbench.session.getState();
+    select({ kind: 'plug', plug: { lead: id, plug: plug.id } });
+    showPage('lead');
   };
   const entries = LEAD_TYPES.map(({ id, title, source, lead }): SearchEntry => {
     const [plug] = lead.plugs;

@@ -4,11 +4,21 @@ import type { Seat } from '../../boards/document/build';
 import type { PlugRef } from '../../boards/document/lookup';
 import type { Settings } from '../../boards/host';
 import type { Dialog } from './dialog';
-import type { Area, Hovered, Placing, Selection, ShelfTab } from './session';
+import {
+  type Area,
+  type DocumentPage,
+  type Hovered,
+  type Placing,
+  pageOf,
+  type Selection,
+  type ShelfTab,
+} from './session';
 
 /** What the person is doing now. Nothing of it is saved or undone. */
 export interface Session {
   readonly area: Area;
+  /** Only in the Document area. */
+  readonly page: DocumentPage;
   readonly shelf: ShelfTab;
   readonly selection: Selection;
   readonly placing: Placing | null;
@@ -24,6 +34,7 @@ export interface Session {
   readonly settings: Settings;
 
   readonly goTo: (area: Area) => void;
+  readonly showPage: (page: DocumentPage) => void;
   readonly showShelf: (shelf: ShelfTab) => void;
   readonly select: (selection: Selection) => void;
   readonly hover: (hovered: Hovered | null) => void;
@@ -48,6 +59,7 @@ const NOTHING: Selection = { kind: 'nothing' };
 export function createSession(): SessionStore {
   return createStore<Session>()((set) => ({
     area: 'wire',
+    page: 'plan',
     shelf: 'leads',
     selection: NOTHING,
     placing: null,
@@ -58,7 +70,8 @@ export function createSession(): SessionStore {
     message: null,
     settings: { theme: 'system', largeType: false },
 
-    goTo: (area) => set({ area, placing: null }),
+    goTo: (area) => set(({ page, selection }) => ({ area, placing: null, page: pageOf(selection) ?? page })),
+    showPage: (page) => set({ page }),
     showShelf: (shelf) => set({ shelf }),
     select: (selection) => set({ selection, message: null }),
     hover: (hovered) => set({ hovered }),

@@ -3,6 +3,9 @@ import type { PinRef, PlugRef } from '../../boards/document/lookup';
 
 export type Area = 'document' | 'wire';
 
+/** What stands in the middle of the Document area. */
+export type DocumentPage = 'plan' | 'connector' | 'lead';
+
 /** What the shelf beside the canvas lists. */
 export type ShelfTab = 'leads' | 'connectors';
 
@@ -35,6 +38,12 @@ export type Selection =
 /** The plug that is chosen, also by one of its wires. */
 export function chosenPlug(selection: Selection): PlugRef | undefined {
   return selection.kind === 'plug' || selection.kind === 'wire' ? selection.plug : undefined;
+}
+
+/** The page that shows what is chosen; undefined where any page does. */
+export function pageOf(selection: Selection): DocumentPage | undefined {
+  if (selection.kind === 'connector') return 'connector';
+  return chosenPlug(selection) ? 'lead' : undefined;
 }
 
 /** A plug in the hand: where it would go, before anything is changed. */

@@ -94,7 +94,7 @@ const VIEWS: readonly View[] = [
     view: 'a pin of a connector',
     show: async () => {
       await page.keyboard.press('Control+1');
-      await page.getByRole('tab', { name: 'Board' }).click();
+      await page.getByRole('tab', { name: 'Board', exact: true }).click();
       await page.getByRole('option', { name: /^PANEL/ }).click();
       await page.getByRole('grid', { name: 'Pins of PANEL' }).getByRole('row').nth(1).click();
       await page.getByRole('region', { name: 'Pin 1' }).waitFor();

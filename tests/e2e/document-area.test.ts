@@ -21,7 +21,7 @@ beforeEach(async () => {
 });
 
 it('the signal of a pin is changed, undone and done again', async () => {
-  await page.getByRole('tab', { name: 'Board' }).click();
+  await page.getByRole('tab', { name: 'Board', exact: true }).click();
   await page.getByRole('option', { name: /^PANEL/ }).click();
   const row = page.getByRole('grid', { name: 'Pins of PANEL' }).getByRole('row').nth(9);
   const signal = async () => plain(await row.getByRole('rowheader').textContent());
@@ -35,7 +35,7 @@ it('the signal of a pin is changed, undone and done again', async () => {
 });
 
 it('a connector is added from the library, undone and done again', async () => {
-  await page.getByRole('tab', { name: 'Board' }).click();
+  await page.getByRole('tab', { name: 'Board', exact: true }).click();
   const listed = () =>
     page.getByRole('listbox', { name: 'Connectors of the board' }).getByRole('option').count();
   const before = await listed();

@@ -114,7 +114,7 @@ describe('the power lead on the drive LED pins', () => {
 describe('a resistor that was measured', () => {
   it('stated for its pin, takes the place of the usual range; nonsense is refused in words', async () => {
     await page.keyboard.press('Control+1');
-    await page.getByRole('tab', { name: 'Board' }).click();
+    await page.getByRole('tab', { name: 'Board', exact: true }).click();
     await page.getByRole('option', { name: /^PANEL/ }).click();
     const row = page.getByRole('grid', { name: 'Pins of PANEL' }).getByRole('row').nth(1);
     await row.click();
@@ -139,7 +139,7 @@ describe('a resistor that was measured', () => {
 describe('a socket that a wake jumper feeds', () => {
   it('is dead while the machine is off once its jumper lies on the main supply, and alive again undone', async () => {
     await page.keyboard.press('Control+1');
-    await page.getByRole('tab', { name: 'Board' }).click();
+    await page.getByRole('tab', { name: 'Board', exact: true }).click();
     await page.getByRole('option', { name: /^USB_1/ }).click();
     await page.getByRole('grid', { name: 'Pins of USB_1' }).getByRole('row').nth(1).click();
     await page.getByRole('button', { name: /Fed by \(wake jumper\)/ }).click();

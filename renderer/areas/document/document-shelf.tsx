@@ -5,20 +5,27 @@ import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import { leadsOf } from '../../../boards/document/lookup';
 import { connectorName } from '../../../boards/document/names';
 import { Button } from '../../look/button';
-import { chosenPlug } from '../../store/session';
+import { chosenPlug, type DocumentPage, type Selection } from '../../store/session';
 import { counted } from '../../words/list-words';
 import { shapeWords } from '../../words/plug-words';
-import { useBuild, useSession, useWorkbench } from '../../workbench';
+import { useBuild, useSession, useWorkbench, type Workbench } from '../../workbench';
+
+/** Chooses something and opens the page that shows it. */
+function show({ session }: Pick<Workbench, 'session'>, page: DocumentPage, selection: Selection): void {
+  const { select, showPage } = session.getState();
+  select(selection);
+  showPage(page);
+}
 
 /** The connectors of the board and the leads of the case. */
 export function DocumentShelf() {
-  const { session } = useWorkbench();
+  const workbench = useWorkbench();
   const selected = useSession(({ selection }) => (chosenPlug(selection) ? 'case' : 'board'));
   const [tab, setTab] = useState<string>(selected);
   return (
     <section className="shelf" aria-label="Sheets">
       <div className="document-names">
-        <Button kind="link" onPress={() => session.getState().select({ kind: 'nothing' })}>
+        <Button kind="link" onPress={() => show(workbench, 'plan', { kind: 'nothing' })}>
           Names and notes
         </Button>
       </div>
@@ -51,7 +58,7 @@ interface Entry {
 }
 
 function Connectors() {
-  const { session } = useWorkbench();
+  const workbench = useWorkbench();
   const build = useBuild();
   const chosen = useSession(({ selection }) => (selection.kind === 'connector' ? selection.connector : null));
   return (
@@ -64,15 +71,15 @@ function Connectors() {
         name: connectorName(build, connector.id),
         words: `${connector.title}, ${shapeWords(connector)}`,
       }))}
-      onChoose={(connector) => session.getState().select({ kind: 'connector', connector })}
+      onChoose={(connector) => show(workbench, 'connector', { kind: 'connector', connector })}
       add="Add a connector…"
-      onAdd={() => session.getState().openDialog({ kind: 'add-connector' })}
+      onAdd={() => workbench.session.getState().openDialog({ kind: 'add-connector' })}
     />
   );
 }
 
 function Leads() {
-  const { session } = useWorkbench();
+  const workbench = useWorkbench();
   const build = useBuild();
   const chosen = useSession(({ selection }) => chosenPlug(selection)?.lead ?? null);
   return (
@@ -87,10 +94,10 @@ function Leads() {
       }))}
       onChoose={(lead) => {
         const plug = leadsOf(build).find((each) => each.id === lead)?.plugs[0];
-        if (plug) session.getState().select({ kind: 'plug', plug: { lead, plug: plug.id } });
+        if (plug) show(workbench, 'lead', { kind: 'plug', plug: { lead, plug: plug.id } });
       }}
       add="Add a lead…"
-      onAdd={() => session.getState().openDialog({ kind: 'add-lead' })}
+      onAdd={() => workbench.session.getState().openDialog({ kind: 'add-lead' })}
     />
   );
 }

@@ -4,10 +4,10 @@ import { Input } from 'react-aria-components/Input';
 import { Label } from 'react-aria-components/Label';
 import { Text } from 'react-aria-components/Text';
 import { TextField } from 'react-aria-components/TextField';
-import type { Pin } from '../../../boards/document/connector';
-import { type ParameterId, parameterOf } from '../../../boards/signals/parameters';
-import { stubParameters } from '../../../boards/signals/stub-parameters';
-import { readValue, unitName, unusualWords, usualWords, valueText } from '../../words/value-words';
+import type { Pin } from '../../../../boards/document/connector';
+import { type ParameterId, parameterOf } from '../../../../boards/signals/parameters';
+import { stubParameters } from '../../../../boards/signals/stub-parameters';
+import { readValue, unitName, unusualWords, usualWords, valueText } from '../../../words/value-words';
 
 type Values = NonNullable<Pin['values']>;
 

@@ -1,9 +1,9 @@
 import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-components/Table';
-import type { Connector } from '../../../boards/document/connector';
-import { pinOf } from '../../../boards/document/lookup';
-import { gridIndex } from '../../../boards/document/numbering';
-import { confidenceWords, pinWords, sourceKindWords } from '../../words/pin-words';
-import { useWorkbench } from '../../workbench';
+import type { Connector } from '../../../../boards/document/connector';
+import { pinOf } from '../../../../boards/document/lookup';
+import { gridIndex } from '../../../../boards/document/numbering';
+import { confidenceWords, pinWords, sourceKindWords } from '../../../words/pin-words';
+import { useWorkbench } from '../../../workbench';
 
 interface PinTableProps {
   readonly connector: Connector;

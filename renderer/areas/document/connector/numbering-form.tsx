@@ -1,8 +1,8 @@
-import type { Connector } from '../../../boards/document/connector';
-import { CORNERS, type Corner, type Numbering, SCHEMES } from '../../../boards/document/grid';
-import { doCommand } from '../../do-command';
-import { Choice } from '../../look/choice';
-import { useWorkbench } from '../../workbench';
+import type { Connector } from '../../../../boards/document/connector';
+import { CORNERS, type Corner, type Numbering, SCHEMES } from '../../../../boards/document/grid';
+import { doCommand } from '../../../do-command';
+import { Choice } from '../../../look/choice';
+import { useWorkbench } from '../../../workbench';
 
 const SCHEME_WORDS = {
   'zig-zag': 'zig-zag',

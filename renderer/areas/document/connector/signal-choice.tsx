@@ -5,8 +5,8 @@ import { Input } from 'react-aria-components/Input';
 import { Label } from 'react-aria-components/Label';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
 import { Popover } from 'react-aria-components/Popover';
-import type { Signal } from '../../../boards/signals/signal';
-import { SIGNALS, type SignalId } from '../../../boards/signals/signals';
+import type { Signal } from '../../../../boards/signals/signal';
+import { SIGNALS, type SignalId } from '../../../../boards/signals/signals';
 
 interface Entry {
   readonly id: SignalId;
