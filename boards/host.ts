@@ -139,6 +139,8 @@ export const CHANNELS = {
       .array(z.strictObject({ handle: HandleZ, name: NameZ, folder: z.string(), missing: z.boolean() }))
       .max(10),
   },
+  /** A file turned out to be a document of ours: it is one of those last worked on. */
+  noteRecent: { input: z.strictObject({ handle: HandleZ }), output: NoneZ },
   forgetRecent: { input: z.strictObject({ handle: HandleZ.nullable() }), output: NoneZ },
   readSettings: { input: NoneZ, output: SettingsZ },
   writeSettings: { input: SettingsZ, output: NoneZ },

@@ -14,6 +14,7 @@ const host = {
   open: (input) => ask('open', input),
   save: (input) => ask('save', input),
   listRecent: () => ask('listRecent'),
+  noteRecent: (input) => ask('noteRecent', input),
   forgetRecent: (input) => ask('forgetRecent', input),
   readSettings: () => ask('readSettings'),
   writeSettings: (input) => ask('writeSettings', input),

@@ -3,7 +3,7 @@ import { BoardSheetZ } from './board-sheet';
 import { CaseSheetZ } from './case-sheet';
 import { LeadZ } from './lead';
 import { LIMITS } from './limits';
-import { IdZ, NameZ, NotesZ } from './text';
+import { IdZ, NameZ, NotesZ, SchemaAddressZ } from './text';
 
 const TurnZ = z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]);
 const CellZ = z.tuple([
@@ -33,6 +33,7 @@ export const SeatZ = z.strictObject({
 
 /** One machine on the bench. It carries its own copies of the sheets, so that it stands alone. */
 export const BuildZ = z.strictObject({
+  $schema: SchemaAddressZ.optional(),
   format: z.literal('leadwright/build'),
   version: z.literal(1),
   id: IdZ,

@@ -5,6 +5,7 @@ export const LIMITS = {
   idLength: 64,
   textLength: 200,
   noteLength: 10_000,
+  schemaAddressLength: 2_000,
   gridSide: 64,
   connectors: 2_000,
   /** Positions of all connectors of a board together. */

@@ -35,6 +35,13 @@ export const NotesZ = z
   .regex(new RegExp(`^[^${CONTROLS_BUT_BREAKS}${TURNINGS}]*$`))
   .describe(`a text of at most ${count(LIMITS.noteLength)} plain characters`);
 
+/** Where an editor finds the published schema of a file. Nothing is fetched from there; it is kept as it is. */
+export const SchemaAddressZ = z
+  .string()
+  .max(LIMITS.schemaAddressLength)
+  .regex(new RegExp(`^[^${CONTROLS}${OTHER_BREAKS}${TURNINGS}]*$`))
+  .describe('where this schema lies, for the editor: a path or an address');
+
 /** The label of a pin or a hole: "1", "10", "A12". */
 export const LabelZ = shaped(
   /^[A-Za-z0-9+-]{1,8}$/,

@@ -8,7 +8,7 @@ import type { HostCalls } from './host-calls';
 import { readTextFile } from './read-file';
 import { saveFile } from './save-file';
 
-type DocumentCalls = Pick<HostCalls, 'open' | 'save' | 'listRecent' | 'forgetRecent'>;
+type DocumentCalls = Pick<HostCalls, 'open' | 'save' | 'listRecent' | 'noteRecent' | 'forgetRecent'>;
 
 /** Opening, saving, and the list of files last worked on. */
 export function documentCalls(host: Host): DocumentCalls {
@@ -19,7 +19,6 @@ export function documentCalls(host: Host): DocumentCalls {
       if (path === null) return refuse({ code: 'stale-handle', name: 'this file' });
       const found = await readTextFile(fs, path);
       if (!found.ok) return found;
-      await recent.note(path);
       const readOnly = !(await mayWrite(host, path));
       return ok({ handle, name: basename(path), folder: dirname(path), ...found.value, readOnly });
     },
@@ -40,6 +39,11 @@ export function documentCalls(host: Host): DocumentCalls {
         folder: dirname(path),
         missing,
       })),
+    noteRecent: async ({ handle }) => {
+      const path = handles.pathOf(handle);
+      if (path !== null) await recent.note(path);
+      return undefined;
+    },
     forgetRecent: async ({ handle }) => {
       const path = handle === null ? null : handles.pathOf(handle);
       if (handle === null) await recent.forgetAll();

@@ -30,7 +30,10 @@ export async function readHandle(workbench: Workbench, handle: string): Promise<
     return null;
   }
   const { text, name, folder, stamp, readOnly } = result.value;
-  return parsed(workbench, text, { handle: result.value.handle, name, folder, stamp, readOnly });
+  const read = parsed(workbench, text, { handle: result.value.handle, name, folder, stamp, readOnly });
+  // Only now: what was refused is nothing that anybody has worked on.
+  if (read !== null) await workbench.host.noteRecent({ handle });
+  return read;
 }
 
 function parsed(workbench: Workbench, text: string, file: BuildFile): ReadDocument | null {

@@ -23,6 +23,7 @@ export async function browserHost(): Promise<HostApi> {
     open: through('open'),
     save: through('save'),
     listRecent: through('listRecent'),
+    noteRecent: through('noteRecent'),
     forgetRecent: through('forgetRecent'),
     readSettings: through('readSettings'),
     writeSettings: through('writeSettings'),

@@ -52,6 +52,7 @@ function standIn(): StandIn {
       return { ok: true, value: { ...saved, durable: true } };
     },
     listRecent: async () => [],
+    noteRecent: async ({ handle }) => void asked.push(`note ${handle}`),
     forgetRecent: async () => undefined,
     readSettings: async () => ({ theme: 'system', largeType: false }),
     writeSettings: async () => undefined,

@@ -88,6 +88,11 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     path: 'notes',
     expected: 'a text of at most 10,000 plain characters',
   },
+  schemaAddressLength: {
+    make: (size) => board([], { $schema: 'a'.repeat(size) }),
+    path: '$schema',
+    expected: 'where this schema lies, for the editor: a path or an address',
+  },
   gridSide: {
     make: (size) => board([posts('one', grid(1, size))]),
     path: 'connectors[0].grid.cols',

@@ -125,7 +125,7 @@ describe('Looking round in folders', () => {
     const machine = await withBoard();
     const other = scratchFolder();
     writeFileSync(join(other, 'x.board.json'), bareBoard('x'));
-    await machine.calls.open({ handle: machine.host.handles.give(join(other, 'x.board.json')) });
+    await machine.calls.noteRecent({ handle: machine.host.handles.give(join(other, 'x.board.json')) });
     expect((await browse(machine, null)).entries.map(({ name }) => name)).toEqual(['x.board.json']);
   });
 
@@ -167,7 +167,7 @@ describe('Recent files', () => {
     for (let number = 1; number <= 12; number++) {
       const path = join(machine.home, `${number}.board.json`);
       writeFileSync(path, bareBoard('x'));
-      await machine.calls.open({ handle: machine.host.handles.give(path) });
+      await machine.calls.noteRecent({ handle: machine.host.handles.give(path) });
     }
     rmSync(join(machine.home, '11.board.json'));
     const recent = CHANNELS.listRecent.output.parse(await machine.calls.listRecent());
@@ -186,15 +186,23 @@ describe('Recent files', () => {
     expect(recent.filter(({ missing }) => missing).map(({ name }) => name)).toEqual(['11.board.json']);
   });
 
+  test('A file that was read is not among them before the page has found that it can be opened', async () => {
+    const machine = await withBoard();
+    await machine.calls.open({ handle: machine.handle });
+    expect(await machine.calls.listRecent()).toEqual([]);
+    await machine.calls.noteRecent({ handle: machine.handle });
+    expect((await machine.calls.listRecent()).map(({ name }) => name)).toEqual(['bare.board.json']);
+  });
+
   test('They are there at the next start, and can be forgotten one by one or all', async () => {
     const first = await withBoard();
-    await first.calls.open({ handle: first.handle });
+    await first.calls.noteRecent({ handle: first.handle });
     const second = makeMachine({ like: first });
     const [recent] = await second.calls.listRecent();
     expect(recent?.name).toBe('bare.board.json');
     await second.calls.forgetRecent({ handle: recent?.handle ?? null });
     expect(await second.calls.listRecent()).toEqual([]);
-    await second.calls.open({ handle: recent?.handle ?? '' });
+    await second.calls.noteRecent({ handle: recent?.handle ?? '' });
     await second.calls.forgetRecent({ handle: null });
     expect(await second.calls.listRecent()).toEqual([]);
   });

@@ -113,6 +113,7 @@ describe('opening', () => {
     const b = bench();
     await openHandle(b, onDisk(b, 'other.build.json', serialize({ ...b.build(), name: 'Other' })));
     expect([b.build().name, unsaved(b)]).toEqual(['Other', false]);
+    expect(b.host.asked).toEqual([`note ${handleOf('other.build.json')}`]);
   });
 
   test('what cannot be opened says where and why, and the open work stays', async () => {
@@ -124,6 +125,7 @@ describe('opening', () => {
       message: { title: expect.stringContaining('bad.build.json') },
     });
     expect(b.build()).toBe(before);
+    expect(b.host.asked).toEqual([]);
   });
 
   test('what is no longer there says so', async () => {
