@@ -40,7 +40,7 @@ export const SchemaAddressZ = z
   .string()
   .max(LIMITS.schemaAddressLength)
   .regex(new RegExp(`^[^${CONTROLS}${OTHER_BREAKS}${TURNINGS}]*$`))
-  .describe('where this schema lies, for the editor: a path or an address');
+  .describe(`the path or address of this schema, of at most ${count(LIMITS.schemaAddressLength)} characters`);
 
 /** The label of a pin or a hole: "1", "10", "A12". */
 export const LabelZ = shaped(

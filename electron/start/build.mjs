@@ -16,13 +16,16 @@ export async function build(names) {
   /** @type {TargetName[]} */
   const done = [];
   for (const name of names) {
-    const { sources, made, config } = TARGETS[name];
+    const { sources, made, config, make } = TARGETS[name];
     const marker = inRoot('dist', `.${name}.built`);
     const wanted = fingerprint(sources);
     if (existsSync(inRoot(made)) && readIfThere(marker) === wanted) continue;
-    // Only now: loading the bundler takes longer than finding out that it is not needed.
-    const vite = await import('vite');
-    await vite.build(await config());
+    make?.();
+    if (config !== undefined) {
+      // Only now: loading the bundler takes longer than finding out that it is not needed.
+      const vite = await import('vite');
+      await vite.build(await config());
+    }
     mkdirSync(inRoot('dist'), { recursive: true });
     writeFileSync(marker, wanted);
     done.push(name);

@@ -21,7 +21,7 @@ export async function checkEverything(browser) {
     one('Unused code', () => runTool('knip', [])),
     tests('core', {}),
   ];
-  const built = await build(['page', 'door', 'main', 'preload', 'cli']).then(
+  const built = await build(['page', 'door', 'main', 'preload', 'cli', 'schemas']).then(
     () => true,
     (thrown) => {
       console.error(thrown);

@@ -1,20 +1,22 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { builtinModules } from 'node:module';
 import { inRoot } from './place.mjs';
+import { writeSchemas } from './schemas.mjs';
 
 /**
  * What is built, from what, and how. Each is one bundle with everything it needs inside.
  * @typedef {object} Target
  * @property {readonly string[]} sources what it is made from; unchanged sources are not built again
  * @property {string} made a file that is there when it has been built
- * @property {() => import('vite').InlineConfig | Promise<import('vite').InlineConfig>} config
+ * @property {() => import('vite').InlineConfig | Promise<import('vite').InlineConfig>} [config] how it is bundled
+ * @property {() => void} [make] how it is made otherwise, of what was built before it
  */
 
 const COMMON = ['boards', 'package-lock.json', 'package.json', 'electron/start/targets.mjs'];
 const MACHINE = [...COMMON, 'electron/host', 'electron/built.ts'];
 const PAGE = [...COMMON, 'renderer', 'assets'];
 
-/** @type {Readonly<Record<'page' | 'door' | 'main' | 'preload' | 'cli', Target>>} */
+/** @type {Readonly<Record<'page' | 'door' | 'main' | 'preload' | 'cli' | 'schemas', Target>>} */
 export const TARGETS = {
   page: { sources: PAGE, made: 'dist/renderer/index.html', config: pageConfig },
   // The machine's bundles hold the list of the page's files, so they follow the page.
@@ -38,6 +40,12 @@ export const TARGETS = {
     made: 'dist/leadwright.mjs',
     config: () =>
       nodeConfig('electron/cli/main.ts', 'leadwright.mjs', 'es', { banner: '#!/usr/bin/env node' }),
+  },
+  // The command line prints them, so they follow it.
+  schemas: {
+    sources: [...MACHINE, 'electron/cli', 'electron/start/schemas.mjs'],
+    made: 'dist/schemas/case.schema.json',
+    make: writeSchemas,
   },
 };
 

@@ -1,3 +1,4 @@
+import Ajv from 'ajv/dist/2020';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
@@ -11,6 +12,20 @@ function published(kind: 'build' | 'board' | 'case') {
   const text = JSON.stringify(jsonSchemaOf(kind));
   return z.fromJSONSchema(JSON.parse(text));
 }
+
+/** Places of a sound build, each with a value that cannot stand there. */
+const SPOILT: readonly (readonly [string, unknown])[] = [
+  ['case.leads.0.wires.0.colour', 'gray'],
+  ['board.connectors.0.grid.rows', 65],
+  ['board.connectors.0.grid.rows', 1.5],
+  ['board.connectors.0.grid.numbering.scheme', 'round'],
+  ['board.connectors.0.pins.0.signal', 'power'],
+  ['case.leads.0.id', 'Power Switch'],
+  ['seats.0.at', [0]],
+  ['view.turn', 45],
+  ['view.zoom', 2],
+  ['name', undefined],
+];
 
 describe('the published schemas', () => {
   it.each(FORMATS)('$kind: name their draft, themselves and their title', ({ kind, format }) => {
@@ -37,18 +52,40 @@ describe('the published schemas', () => {
     );
   });
 
-  it.each([
-    ['case.leads.0.wires.0.colour', 'gray'],
-    ['board.connectors.0.grid.rows', 65],
-    ['board.connectors.0.grid.rows', 1.5],
-    ['board.connectors.0.grid.numbering.scheme', 'round'],
-    ['board.connectors.0.pins.0.signal', 'power'],
-    ['case.leads.0.id', 'Power Switch'],
-    ['seats.0.at', [0]],
-    ['view.turn', 45],
-    ['view.zoom', 2],
-    ['name', undefined],
-  ])('refuse what the program refuses: %s = %j', (path, value) => {
+  it.each(SPOILT)('refuse what the program refuses: %s = %j', (path, value) => {
     expect(published('build').safeParse(spoilt(path, value)).success).toBe(false);
+  });
+});
+
+/**
+ * The same question put to a validator of JSON Schema that knows nothing of this program: ajv 8, for the
+ * draft of 2020-12. It is there as a part of the packager.
+ */
+describe('an independent validator', () => {
+  const ajv = new Ajv({ strict: false });
+  const [build, board, sheet] = (['build', 'board', 'case'] as const).map((kind) =>
+    ajv.compile(JSON.parse(JSON.stringify(jsonSchemaOf(kind)))),
+  );
+
+  it('takes the published schemas for sound ones', () => {
+    for (const { kind } of FORMATS) expect(ajv.validateSchema(jsonSchemaOf(kind))).toBe(true);
+  });
+
+  it('lets in what the program lets in, with or without the address of the schema', () => {
+    fc.assert(
+      fc.property(arbitraryBuild, arbitraryBoard, arbitraryCase, (aBuild, aBoard, aCase) => {
+        build?.(aBuild);
+        expect(build?.errors).toBeNull();
+        board?.({ $schema: '../schemas/board.schema.json', ...aBoard });
+        expect(board?.errors).toBeNull();
+        sheet?.(aCase);
+        expect(sheet?.errors).toBeNull();
+      }),
+      { seed: 2021, numRuns: 50 },
+    );
+  });
+
+  it.each(SPOILT)('refuses what the program refuses: %s = %j', (path, value) => {
+    expect(build?.(spoilt(path, value))).toBe(false);
   });
 });

@@ -90,8 +90,8 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
   },
   schemaAddressLength: {
     make: (size) => board([], { $schema: 'a'.repeat(size) }),
-    path: '$schema',
-    expected: 'where this schema lies, for the editor: a path or an address',
+    path: '“$schema”',
+    expected: 'the path or address of this schema, of at most 2,000 characters',
   },
   gridSide: {
     make: (size) => board([posts('one', grid(1, size))]),

@@ -37,6 +37,17 @@ describe('a saved file', () => {
 `);
   });
 
+  it('names its schema first, where it named one before', () => {
+    const board = { ...soundBuild().board, $schema: '../schemas/board.schema.json' };
+    const text = serialize(board);
+    expect(text.split('\n').slice(0, 3)).toEqual([
+      '{',
+      '  "$schema": "../schemas/board.schema.json",',
+      '  "format": "leadwright/board",',
+    ]);
+    expect(parseDocument(text)).toEqual({ ok: true, value: board });
+  });
+
   it('does not depend on the order in which the build was put together', () => {
     const build = soundBuild();
     const backwards = Object.fromEntries(Object.entries(build).reverse());

@@ -37,6 +37,10 @@ test('The packaged program runs nothing but itself', () => {
   });
 });
 
+test('The schemas lie beside the archive, where an editor of text can read them', () => {
+  expect(packager().config.extraResources).toEqual([{ from: 'dist/schemas', to: 'schemas' }]);
+});
+
 test('The system opens each kind of our files with it', () => {
   const { fileAssociations } = packager().config as { fileAssociations: { ext: string }[] };
   expect(fileAssociations.map(({ ext }) => ext)).toEqual(['build.json', 'board.json', 'case.json']);
