@@ -57,6 +57,10 @@ export const MENU_BAR: readonly Menu[] = [
     ],
   },
   {
+    label: 'Board',
+    items: [{ id: 'board.pin-list', label: 'Paste a pin list…', accelerator: 'CmdOrCtrl+Shift+L' }],
+  },
+  {
     label: 'Help',
     items: [
       { id: 'help.keys', label: 'Keys…', accelerator: 'F1' },

@@ -19,6 +19,16 @@ const SignalIdZ = z.enum(SIGNAL_IDS);
 export const ChannelZ = shaped(/^[A-Z0-9]{1,4}$/, 'a port: up to four capital letters or digits');
 const ConfidenceZ = z.number().min(0).max(1);
 
+/** What another source says of a pin. One that says no pin stands there says "no-connection" and "missing". */
+const AlternativeZ = z.strictObject({
+  signal: SignalIdZ,
+  missing: z.literal(true).optional(),
+  channel: ChannelZ.optional(),
+  name: LineZ.optional(),
+  source: SourceZ,
+  confidence: ConfidenceZ.optional(),
+});
+
 export const PinZ = z.strictObject({
   pin: LabelZ,
   /** No pin stands here: the key, or a gap. */
@@ -40,10 +50,7 @@ export const PinZ = z.strictObject({
   /** Which 5 V a jumper on the board lays on the supply pin of a socket; standby where nothing is said. */
   wakeSupply: z.enum(WAKE_SUPPLIES).optional(),
   /** What other sources say of the same pin; both are kept. */
-  alternatives: z
-    .array(z.strictObject({ signal: SignalIdZ, channel: ChannelZ.optional(), source: SourceZ }))
-    .max(LIMITS.alternativesPerPin)
-    .optional(),
+  alternatives: z.array(AlternativeZ).max(LIMITS.alternativesPerPin).optional(),
   notes: NotesZ.optional(),
 });
 
@@ -81,6 +88,7 @@ export const ConnectorZ = z.strictObject({
 });
 
 export type Pin = z.infer<typeof PinZ>;
+export type Alternative = z.infer<typeof AlternativeZ>;
 export type PinSource = z.infer<typeof SourceZ>;
 export type Side = (typeof SIDES)[number];
 export type Shroud = z.infer<typeof ShroudZ>;

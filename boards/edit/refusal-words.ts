@@ -29,6 +29,10 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `There is no connector “${refusal.connector}” on this board.`;
     case 'unknown-pin':
       return `${connectorName(build, refusal.connector)} has no position\u00a0${refusal.pin}.`;
+    case 'unknown-pins':
+      return `${connectorName(build, refusal.connector)} has no ${pins(refusal.pins)}. Choose labels that it counts.`;
+    case 'pins-twice':
+      return `The list for ${connectorName(build, refusal.connector)} names ${pins(refusal.pins)} more than once. Keep one line for each pin.`;
     case 'not-seated':
       return `${plugName(build, refusal)} does not sit anywhere. Seat it first.`;
     case 'no-fit':
@@ -62,6 +66,7 @@ const FULL: Readonly<Record<Countable, string>> = {
   connectors: 'A board can hold no more than',
   seats: 'A build can hold no more than',
   plugs: 'A lead can hold no more than',
+  statements: 'Of one pin a sheet can hold no more than',
 };
 
 function invalidWords(field: FieldProblem | undefined): string {

@@ -2,7 +2,7 @@ import type { FieldProblem } from '../document/problem';
 import type { FitRefusal } from '../fit/fit';
 
 /** What a build can only hold so many of. */
-export type Countable = 'leads' | 'connectors' | 'seats' | 'plugs';
+export type Countable = 'leads' | 'connectors' | 'seats' | 'plugs' | 'statements';
 
 /** Why a command was not carried out. Closed: every one has words in refusal-words.ts. */
 export type Refusal =
@@ -16,6 +16,8 @@ export type Refusal =
   | { readonly code: 'no-switch'; readonly lead: string; readonly part: string }
   | { readonly code: 'unknown-connector'; readonly connector: string }
   | { readonly code: 'unknown-pin'; readonly connector: string; readonly pin: string }
+  | { readonly code: 'unknown-pins'; readonly connector: string; readonly pins: readonly string[] }
+  | { readonly code: 'pins-twice'; readonly connector: string; readonly pins: readonly string[] }
   | { readonly code: 'not-seated'; readonly lead: string; readonly plug: string }
   | {
       readonly code: 'no-fit';

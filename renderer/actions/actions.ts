@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { useEditor, useSession, useWorkbench, type Workbench } from '../workbench';
 import type { Action } from './action';
+import { documentActions } from './document-actions';
 import { editActions } from './edit-actions';
 import { fileActions } from './file-actions';
 import { viewActions } from './view-actions';
@@ -32,6 +33,7 @@ export function actionsOf(workbench: Workbench): readonly Action[] {
     ...fileActions(workbench),
     ...editActions(workbench),
     ...viewActions(workbench),
+    ...documentActions(workbench),
     ...helpActions(workbench),
   ];
 }

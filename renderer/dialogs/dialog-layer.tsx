@@ -12,6 +12,9 @@ const AddConnector = lazy(() =>
 );
 const AddLead = lazy(() => import('./add-lead-dialog').then((part) => ({ default: part.AddLeadDialog })));
 const Places = lazy(() => import('./places-dialog').then((part) => ({ default: part.PlacesDialog })));
+const PinList = lazy(() =>
+  import('../areas/document/pin-list/pin-list-dialog').then((part) => ({ default: part.PinListDialog })),
+);
 const Message = lazy(() => import('./message-dialog').then((part) => ({ default: part.MessageDialog })));
 const Question = lazy(() => import('./question-dialog').then((part) => ({ default: part.QuestionDialog })));
 const Browse = lazy(() => import('./browse-dialog').then((part) => ({ default: part.BrowseDialog })));
@@ -50,6 +53,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <AddLead onClose={close} />;
     case 'places':
       return <Places plug={dialog.plug} onClose={close} />;
+    case 'pin-list':
+      return <PinList connector={dialog.connector} onClose={close} />;
     case 'message':
       return <Message message={dialog.message} onClose={close} />;
     case 'question':

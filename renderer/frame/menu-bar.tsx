@@ -11,7 +11,13 @@ import { shortcutWords } from '../actions/shortcut';
 import { isMac } from '../actions/use-keys';
 import { useWorkbench } from '../workbench';
 
-const TITLES: Readonly<Record<MenuName, string>> = { file: 'File', edit: 'Edit', view: 'View', help: 'Help' };
+const TITLES: Readonly<Record<MenuName, string>> = {
+  file: 'File',
+  edit: 'Edit',
+  view: 'View',
+  board: 'Board',
+  help: 'Help',
+};
 
 /** Every action, in the usual order. Only where the system draws no menu of its own. */
 export function MenuBar() {

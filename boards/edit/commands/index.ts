@@ -2,6 +2,7 @@ import { addConnector } from './add-connector';
 import { addLead } from './add-lead';
 import { changePin } from './change-pin';
 import { colourWire } from './colour-wire';
+import { fillPins } from './fill-pins';
 import { markPlug } from './mark-plug';
 import { moveContact } from './move-contact';
 import { noteBuild } from './note-build';
@@ -49,6 +50,7 @@ export const COMMANDS = [
   placeConnector,
   numberConnector,
   changePin,
+  fillPins,
   replaceBoard,
   replaceCase,
 ] as const;

@@ -118,6 +118,13 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
         const label = given.dice.pick(gridIndex(grid).positions)?.label ?? '1';
         return { connector: id, pin: pinFor(label, given.dice, given.text) };
       }),
+    'fill-pins': (given) =>
+      withConnector(given, ({ id, grid }) => {
+        const labels = gridIndex(grid).positions.map(({ label }) => label);
+        const from = given.dice.below(Math.max(1, labels.length));
+        const pins = labels.slice(from, from + 4).map((label) => pinFor(label, given.dice, given.text));
+        return { connector: id, pins };
+      }),
     'replace-board': ({ board }) => ({ board }),
     'replace-case': (given) => ({ case: given.case }),
   };

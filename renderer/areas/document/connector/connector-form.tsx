@@ -8,6 +8,7 @@ import { Choice } from '../../../look/choice';
 import { NumberLine } from '../../../look/number-line';
 import { TextLine } from '../../../look/text-line';
 import { useWorkbench } from '../../../workbench';
+import { WaysBar } from '../ways-bar';
 import { NumberingForm } from './numbering-form';
 import { PinForm } from './pin-form';
 import { PinTable } from './pin-table';
@@ -85,6 +86,7 @@ export function ConnectorForm({ connector, pin }: ConnectorFormProps) {
         />
         <NumberingForm connector={connector} />
       </div>
+      <WaysBar />
       <div className="pins">
         <PinTable connector={connector} chosen={pin} />
         {pin === undefined ? (
