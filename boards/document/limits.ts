@@ -8,6 +8,7 @@ export const LIMITS = {
   schemaAddressLength: 2_000,
   gridSide: 64,
   connectors: 2_000,
+  mountingHoles: 64,
   /** Positions of all connectors of a board together. */
   pins: 100_000,
   leads: 2_000,

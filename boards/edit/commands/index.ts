@@ -5,8 +5,10 @@ import { colourWire } from './colour-wire';
 import { fillPins } from './fill-pins';
 import { markPlug } from './mark-plug';
 import { moveContact } from './move-contact';
+import { noteBoard } from './note-board';
 import { noteBuild } from './note-build';
 import { numberConnector } from './number-connector';
+import { outlineBoard } from './outline-board';
 import { placeConnector } from './place-connector';
 import { removeConnector } from './remove-connector';
 import { removeLead } from './remove-lead';
@@ -44,6 +46,8 @@ export const COMMANDS = [
   noteBuild,
   turnView,
   renameBoard,
+  noteBoard,
+  outlineBoard,
   addConnector,
   removeConnector,
   renameConnector,

@@ -12,6 +12,13 @@ describe('a document that contradicts itself', () => {
     ]);
   });
 
+  it('has two mounting holes of one id', () => {
+    const hole = { id: 'a', xMm: 10, yMm: 10 };
+    expect(faults(spoilt('board.outline.holes', [hole, { ...hole, xMm: 90 }]))).toEqual([
+      'board.outline.holes[1].id: expected an id that is not at board.outline.holes[0].id already, found “a”',
+    ]);
+  });
+
   it('has a lead of the same id in the case and among the extras', () => {
     expect(faults(spoilt('extras', [lead]))).toEqual([
       'extras[0].id: expected an id that is not at case.leads[0].id already, found “switch”',

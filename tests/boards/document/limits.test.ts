@@ -103,6 +103,14 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     path: 'connectors',
     expected: 'a list of at most 2,000 entries',
   },
+  mountingHoles: {
+    make: (size) => {
+      const holes = many(size, (at) => ({ id: `hole-${at}`, xMm: at, yMm: at }));
+      return board([], { outline: { widthMm: 200, depthMm: 200, holes } });
+    },
+    path: 'outline.holes',
+    expected: 'a list of at most 64 entries',
+  },
   pins: {
     make: (size) => board(gridsOf(size).map((each, at) => posts(`c-${at}`, each))),
     path: 'connectors',

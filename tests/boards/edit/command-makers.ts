@@ -11,7 +11,7 @@ import { placesOf } from '../../../boards/fit/places';
 import { LAMP_COLOURS } from '../../../boards/signals/lamp-colours';
 import { partKindOf } from '../../../boards/signals/part-kinds';
 import { hasOneColour, isSwitch } from '../../../boards/signals/part-traits';
-import { numberingFor, pinFor } from '../arbitrary-build';
+import { numberingFor, outlineFor, pinFor } from '../arbitrary-build';
 import type { Dice } from '../dice';
 
 /** What a command is made up from: the build as it is now, things to put into it, and chance. */
@@ -97,6 +97,8 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
     'note-build': ({ text, dice }) => ({ notes: dice.oneIn(3) ? '' : text }),
     'turn-view': ({ dice }) => ({ turn: dice.pick(TURNS) ?? 0, mirrored: dice.oneIn(2) }),
     'rename-board': ({ text }) => ({ name: text }),
+    'note-board': ({ text, dice }) => ({ notes: dice.oneIn(3) ? '' : text }),
+    'outline-board': ({ text, dice }) => ({ outline: outlineFor(dice, text) }),
     'add-connector': ({ connector, dice }) => ({
       connector: { ...connector, id: `connector-${dice.below(12)}` },
     }),
