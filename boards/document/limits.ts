@@ -22,6 +22,7 @@ export const LIMITS = {
   seats: 10_000,
   alternativesPerPin: 8,
   valuesPerPin: 8,
+  readingsPerConnector: 512,
   problemsShown: 20,
   /** Where counting stops: a file with more is not read on. */
   problemsCounted: 1_000,

@@ -8,10 +8,12 @@ import { CORNERS, type Grid, type Numbering, SCHEMES } from '../../boards/docume
 import { type Lead, type Plug, WIRE_COLOURS, type Wire } from '../../boards/document/lead';
 import { gridIndex } from '../../boards/document/numbering';
 import { FORM_FACTORS, type Outline } from '../../boards/document/outline';
+import type { PinReading } from '../../boards/document/pin-reading';
 import { placesOf } from '../../boards/fit/places';
 import { type PartKindId, partKindOf } from '../../boards/signals/part-kinds';
 import { JOBS } from '../../boards/signals/signal';
 import { SIGNAL_IDS } from '../../boards/signals/signals';
+import { readingFor } from './arbitrary-reading';
 import { Dice } from './dice';
 
 /** Names as people type them, in any script, with quotes, and now and then any letters at all. */
@@ -70,6 +72,13 @@ export function pinFor(label: string, dice: Dice, name: string): Pin {
   };
 }
 
+function readingsOn(grid: Grid, dice: Dice): PinReading[] {
+  const labels = gridIndex(grid).positions.map(({ label }) => label);
+  return Array.from({ length: 1 + dice.below(3) }, () => readingFor(labels, dice)).filter(
+    (reading) => reading !== undefined,
+  );
+}
+
 /** A small connector: up to 3 by 5 positions, of which something is known here and there. */
 export function arbitraryConnector(id: string): fc.Arbitrary<Connector> {
   return fc.record({ seed: arbitrarySeed, name: arbitraryName }).map(({ seed, name }): Connector => {
@@ -85,6 +94,7 @@ export function arbitraryConnector(id: string): fc.Arbitrary<Connector> {
       pins: known.map(({ label }) => pinFor(label, dice, name)),
       ...(dice.oneIn(8) && { shroud: { walls: [...SIDES], guide: 'bottom' } }),
       place: placeOn(dice),
+      ...(dice.oneIn(2) && { readings: readingsOn(grid, dice) }),
       ...(dice.oneIn(5) && { notes: name }),
     };
   });

@@ -38,6 +38,19 @@ describe('a document that contradicts itself', () => {
     ]);
   });
 
+  it('tells of a reading at a pin that is not there, or between a pin and itself', () => {
+    const readings = [
+      { kind: 'ohms', pin: '11', ohms: 'open' },
+      { kind: 'continuity', pins: ['1', '1'], joined: true },
+      { kind: 'lamp', plus: '2', minus: 'A1', supply: 'running', showed: 'lit' },
+    ];
+    expect(faults(spoilt('board.connectors.0.readings', readings))).toEqual([
+      'board.connectors[0].readings[0]: expected pins that the grid counts, found “11”',
+      'board.connectors[0].readings[1]: expected two different pins, found “1” twice',
+      'board.connectors[0].readings[2]: expected pins that the grid counts, found “A1”',
+    ]);
+  });
+
   it('has free labels that do not fill the grid, stand twice, or are none at all', () => {
     const labels = (rows: unknown) => faults(spoilt('board.connectors.0.grid.numbering', rows));
     const at = 'board.connectors[0].grid.numbering.labels';

@@ -135,6 +135,12 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     path: 'connectors[0].pins[0].values',
     expected: 'a list of at most 8 entries',
   },
+  readingsPerConnector: {
+    make: (size) =>
+      board([{ ...TINY, readings: many(size, () => ({ kind: 'ohms', pin: '1', ohms: 'open' })) }]),
+    path: 'connectors[0].readings',
+    expected: 'a list of at most 512 entries',
+  },
   leads: {
     make: (size) => caseWith(many(size, (at) => ({ ...SWITCH, id: `lead-${at}` }))),
     path: 'leads',

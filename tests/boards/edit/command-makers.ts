@@ -12,6 +12,7 @@ import { LAMP_COLOURS } from '../../../boards/signals/lamp-colours';
 import { partKindOf } from '../../../boards/signals/part-kinds';
 import { hasOneColour, isSwitch } from '../../../boards/signals/part-traits';
 import { numberingFor, outlineFor, pinFor } from '../arbitrary-build';
+import { readingFor } from '../arbitrary-reading';
 import type { Dice } from '../dice';
 
 /** What a command is made up from: the build as it is now, things to put into it, and chance. */
@@ -127,6 +128,20 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
         const pins = labels.slice(from, from + 4).map((label) => pinFor(label, given.dice, given.text));
         return { connector: id, pins };
       }),
+    'note-reading': (given) =>
+      withConnector(given, ({ id, grid, readings = [] }) => {
+        const labels = gridIndex(grid).positions.map(({ label }) => label);
+        const reading = readingFor(labels, given.dice);
+        if (reading === undefined) return undefined;
+        const instead =
+          readings.length > 0 && given.dice.oneIn(3) ? given.dice.below(readings.length) : undefined;
+        return { connector: id, reading, ...(instead !== undefined && { instead }) };
+      }),
+    'drop-reading': (given) =>
+      withConnector(given, ({ id, readings = [] }) => ({
+        connector: id,
+        reading: given.dice.below(Math.max(1, readings.length)),
+      })),
     'replace-board': ({ board }) => ({ board }),
     'replace-case': (given) => ({ case: given.case }),
   };
