@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { ConnectorZ } from './connector';
 import { LIMITS } from './limits';
-import { OutlineZ } from './outline';
 import { IdZ, NameZ, NotesZ, SchemaAddressZ } from './text';
+
+const SideZ = z.number().positive().max(1_000);
 
 /** What is known of one board. */
 export const BoardSheetZ = z.strictObject({
@@ -11,7 +12,7 @@ export const BoardSheetZ = z.strictObject({
   version: z.literal(1),
   id: IdZ,
   name: NameZ,
-  outline: OutlineZ,
+  outline: z.strictObject({ widthMm: SideZ, depthMm: SideZ }),
   connectors: z.array(ConnectorZ).max(LIMITS.connectors),
   notes: NotesZ.optional(),
 });

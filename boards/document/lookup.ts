@@ -44,19 +44,19 @@ export function seatOf(build: Build, ref: PlugRef): Seat | undefined {
 }
 
 /** What is known of a position. One that the sheet does not list is a pin whose signal is unknown. */
-export function pinOf(connector: Connector, label: string): Pin {
+export function pinOf(connector: Pick<Connector, 'pins'>, label: string): Pin {
   return pinIndex(connector).get(label) ?? { pin: label };
 }
 
 /** The pin in a cell; undefined outside the grid or where the grid has no position. */
-export function pinAt(connector: Connector, cell: Cell): Pin | undefined {
+export function pinAt(connector: Pick<Connector, 'grid' | 'pins'>, cell: Cell): Pin | undefined {
   const label = gridIndex(connector.grid).labelAt(cell);
   return label === undefined ? undefined : pinOf(connector, label);
 }
 
-const pinIndexes = new WeakMap<Connector, ReadonlyMap<string, Pin>>();
+const pinIndexes = new WeakMap<Pick<Connector, 'pins'>, ReadonlyMap<string, Pin>>();
 
-function pinIndex(connector: Connector): ReadonlyMap<string, Pin> {
+function pinIndex(connector: Pick<Connector, 'pins'>): ReadonlyMap<string, Pin> {
   const known = pinIndexes.get(connector);
   if (known) return known;
   const index = new Map(connector.pins.map((pin) => [pin.pin, pin]));

@@ -19,7 +19,7 @@ export function mergePin(known: Pin, told: Pin): Pin {
     const both = toldIsSurer ? { ...known, ...told } : { ...told, ...known };
     return withAlternatives(both, known, told, []);
   }
-  const stays = !hasSignal(told) ? hasSignal(known) : isGuess(told) && !isGuess(known);
+  const stays = hasSignal(known) && (!hasSignal(told) || (isGuess(told) && !isGuess(known)));
   const [first, second] = stays ? [known, told] : [told, known];
   return withAlternatives(takenFrom(first, known, told), known, told, [alternativeOf(second)]);
 }

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build as bundle } from 'vite';
+import { fileURLToPath } from 'node:url';
+import { domain } from './bundled/domain.mjs';
 
 /**
  * What the circuit costs: the operating point of one LED loop beside a general circuit simulator on the
@@ -27,7 +27,24 @@ const {
   solvedGroup,
   startReference,
   USUAL,
-} = await domain();
+} = await domain(
+  'circuit',
+  {
+    '/boards/analyse.ts': ['analyse'],
+    '/boards/circuit/circuit.ts': ['circuitOf'],
+    '/boards/circuit/corner.ts': ['CORNERS', 'USUAL'],
+    '/boards/circuit/elements.ts': ['netlistOf'],
+    '/boards/circuit/groups.ts': ['groupsOf', 'solvedGroup'],
+    '/boards/circuit/machine-state.ts': ['RUNNING'],
+    '/boards/circuit/solve.ts': ['solve'],
+    '/boards/document/lookup.ts': ['samePlug'],
+    '/boards/document/parse.ts': ['parseDocument'],
+    '/boards/edit/apply.ts': ['applyCommand'],
+    '/boards/fit/places.ts': ['placesOf'],
+    '/tests/reference/circuit-simulator.ts': ['startReference'],
+  },
+  { external: ['eecircuit-engine'] },
+);
 const wired = parseDocument(demo).value;
 
 // First of all, so that its first check is the first of the process, as a window's is.
@@ -134,51 +151,4 @@ async function waited(work) {
 
 function median(values) {
   return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)];
-}
-
-/** The modules that are measured, in one file without types, as the window has them. */
-async function domain() {
-  const names = {
-    '/boards/analyse.ts': ['analyse'],
-    '/boards/circuit/circuit.ts': ['circuitOf'],
-    '/boards/circuit/corner.ts': ['CORNERS', 'USUAL'],
-    '/boards/circuit/elements.ts': ['netlistOf'],
-    '/boards/circuit/groups.ts': ['groupsOf', 'solvedGroup'],
-    '/boards/circuit/machine-state.ts': ['RUNNING'],
-    '/boards/circuit/solve.ts': ['solve'],
-    '/boards/document/lookup.ts': ['samePlug'],
-    '/boards/document/parse.ts': ['parseDocument'],
-    '/boards/edit/apply.ts': ['applyCommand'],
-    '/boards/fit/places.ts': ['placesOf'],
-    '/tests/reference/circuit-simulator.ts': ['startReference'],
-  };
-  const text = Object.entries(names).map(([from, what]) => `export { ${what} } from '${root}${from}';`);
-  const entry = 'virtual:circuit-bench';
-  const outDir = `${root}/out/bench`;
-  await bundle({
-    configFile: false,
-    root,
-    logLevel: 'error',
-    publicDir: false,
-    plugins: [
-      {
-        name: entry,
-        resolveId: (id) => (id === entry ? `\0${entry}` : undefined),
-        load: (id) => (id === `\0${entry}` ? text.join('\n') : undefined),
-      },
-    ],
-    build: {
-      outDir,
-      emptyOutDir: false,
-      ssr: true,
-      minify: false,
-      rolldownOptions: {
-        input: entry,
-        output: { entryFileNames: 'circuit.mjs', codeSplitting: false },
-        external: ['eecircuit-engine'],
-      },
-    },
-    ssr: { noExternal: ['zod'] },
-  });
-  return import(pathToFileURL(`${outDir}/circuit.mjs`).href);
 }

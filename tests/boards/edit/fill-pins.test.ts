@@ -111,6 +111,12 @@ describe('two sources of one pin', () => {
     expect(pin.alternatives).toEqual([{ signal: 'unknown', name: 'XYZZY', source: PRINT }]);
   });
 
+  it('let a guess say what a word means that nobody understood, and keep where the word was read', () => {
+    const pin = afterHearing({ name: 'XYZZY', source: PRINT }, { signal: 'ground', source: GUESS });
+    expect(pin.signal).toBe('ground');
+    expect(pin.alternatives).toEqual([{ signal: 'unknown', name: 'XYZZY', source: PRINT }]);
+  });
+
   it('never lose one that had no source', () => {
     const pin = afterHearing({ signal: 'ground' }, { signal: 'supply-5v', source: MANUAL });
     expect(pin.alternatives).toEqual([
