@@ -1,9 +1,8 @@
 import { z } from 'zod';
 import { ConnectorZ } from './connector';
 import { LIMITS } from './limits';
+import { OutlineZ } from './outline';
 import { IdZ, NameZ, NotesZ, SchemaAddressZ } from './text';
-
-const SideZ = z.number().positive().max(1_000);
 
 /** What is known of one board. */
 export const BoardSheetZ = z.strictObject({
@@ -12,7 +11,7 @@ export const BoardSheetZ = z.strictObject({
   version: z.literal(1),
   id: IdZ,
   name: NameZ,
-  outline: z.strictObject({ widthMm: SideZ, depthMm: SideZ }),
+  outline: OutlineZ,
   connectors: z.array(ConnectorZ).max(LIMITS.connectors),
   notes: NotesZ.optional(),
 });

@@ -3,6 +3,7 @@ import type { Connector } from './connector';
 import { LIMITS } from './limits';
 import { gridIndex } from './numbering';
 import { Once } from './once';
+import { pinsOfReading } from './pin-reading';
 import type { ProblemList } from './problem-list';
 import { shownText } from './shown-value';
 
@@ -17,6 +18,7 @@ export function checkConnectors(connectors: readonly Connector[], path: string, 
     ids.enter(connector.id, `${here}.id`);
     checkGrid(connector.grid, `${here}.grid`, list);
     checkPins(connector, `${here}.pins`, list);
+    checkReadings(connector, `${here}.readings`, list);
   });
 }
 
@@ -27,5 +29,28 @@ function checkPins({ grid, pins }: Connector, path: string, list: ProblemList): 
     const here = `${path}[${at}].pin`;
     if (!labels.enter(pin, here) || cellOf(pin) !== undefined) return;
     list.add(() => ({ path: here, expected: 'a label that the grid counts', found: shownText(pin) }));
+  });
+}
+
+/** Readings name pins that the grid counts; one between two pins names two. */
+function checkReadings({ grid, readings = [] }: Connector, path: string, list: ProblemList): void {
+  const { cellOf } = gridIndex(grid);
+  readings.forEach((reading, at) => {
+    if (list.full) return;
+    const pins = pinsOfReading(reading);
+    for (const pin of pins) {
+      if (cellOf(pin) !== undefined) continue;
+      list.add(() => ({
+        path: `${path}[${at}]`,
+        expected: 'pins that the grid counts',
+        found: shownText(pin),
+      }));
+    }
+    if (pins.length === 2 && pins[0] === pins[1])
+      list.add(() => ({
+        path: `${path}[${at}]`,
+        expected: 'two different pins',
+        found: `${shownText(pins[0] ?? '')} twice`,
+      }));
   });
 }

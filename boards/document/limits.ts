@@ -8,6 +8,7 @@ export const LIMITS = {
   schemaAddressLength: 2_000,
   gridSide: 64,
   connectors: 2_000,
+  mountingHoles: 64,
   /** Positions of all connectors of a board together. */
   pins: 100_000,
   leads: 2_000,
@@ -21,6 +22,7 @@ export const LIMITS = {
   seats: 10_000,
   alternativesPerPin: 8,
   valuesPerPin: 8,
+  readingsPerConnector: 512,
   problemsShown: 20,
   /** Where counting stops: a file with more is not read on. */
   problemsCounted: 1_000,

@@ -1,6 +1,7 @@
 import type { Build } from './build';
 import { checkConnectors } from './check-connectors';
 import { checkLeads } from './check-leads';
+import { checkOutline } from './check-outline';
 import { checkSeats } from './check-seats';
 import type { Document } from './document';
 import { type FieldProblems, ProblemList } from './problem-list';
@@ -13,6 +14,7 @@ export function referenceProblems(document: Document): FieldProblems {
   const list = new ProblemList();
   switch (document.format) {
     case 'leadwright/board':
+      checkOutline(document.outline, 'outline', list);
       checkConnectors(document.connectors, 'connectors', list);
       break;
     case 'leadwright/case':
@@ -25,6 +27,7 @@ export function referenceProblems(document: Document): FieldProblems {
 }
 
 function checkBuild(build: Build, list: ProblemList): void {
+  checkOutline(build.board.outline, 'board.outline', list);
   checkConnectors(build.board.connectors, 'board.connectors', list);
   const ofCase = { path: 'case.leads', leads: build.case.leads };
   checkLeads([ofCase, { path: 'extras', leads: build.extras }], list);

@@ -33,6 +33,8 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `${connectorName(build, refusal.connector)} has no ${pins(refusal.pins)}. Choose labels that it counts.`;
     case 'pins-twice':
       return `The list for ${connectorName(build, refusal.connector)} names ${pins(refusal.pins)} more than once. Keep one line for each pin.`;
+    case 'unknown-reading':
+      return `${connectorName(build, refusal.connector)} has no reading\u00a0${refusal.reading + 1}.`;
     case 'not-seated':
       return `${plugName(build, refusal)} does not sit anywhere. Seat it first.`;
     case 'no-fit':
@@ -67,6 +69,7 @@ const FULL: Readonly<Record<Countable, string>> = {
   seats: 'A build can hold no more than',
   plugs: 'A lead can hold no more than',
   statements: 'Of one pin a sheet can hold no more than',
+  readings: 'A connector can hold no more than',
 };
 
 function invalidWords(field: FieldProblem | undefined): string {

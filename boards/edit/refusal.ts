@@ -2,7 +2,7 @@ import type { FieldProblem } from '../document/problem';
 import type { FitRefusal } from '../fit/fit';
 
 /** What a build can only hold so many of. */
-export type Countable = 'leads' | 'connectors' | 'seats' | 'plugs' | 'statements';
+export type Countable = 'leads' | 'connectors' | 'seats' | 'plugs' | 'statements' | 'readings';
 
 /** Why a command was not carried out. Closed: every one has words in refusal-words.ts. */
 export type Refusal =
@@ -18,6 +18,7 @@ export type Refusal =
   | { readonly code: 'unknown-pin'; readonly connector: string; readonly pin: string }
   | { readonly code: 'unknown-pins'; readonly connector: string; readonly pins: readonly string[] }
   | { readonly code: 'pins-twice'; readonly connector: string; readonly pins: readonly string[] }
+  | { readonly code: 'unknown-reading'; readonly connector: string; readonly reading: number }
   | { readonly code: 'not-seated'; readonly lead: string; readonly plug: string }
   | {
       readonly code: 'no-fit';

@@ -7,10 +7,13 @@ import { type Connector, type Pin, type Place, SIDES, SOURCE_KINDS } from '../..
 import { CORNERS, type Grid, type Numbering, SCHEMES } from '../../boards/document/grid';
 import { type Lead, type Plug, WIRE_COLOURS, type Wire } from '../../boards/document/lead';
 import { gridIndex } from '../../boards/document/numbering';
+import { FORM_FACTORS, type Outline } from '../../boards/document/outline';
+import type { PinReading } from '../../boards/document/pin-reading';
 import { placesOf } from '../../boards/fit/places';
 import { type PartKindId, partKindOf } from '../../boards/signals/part-kinds';
 import { JOBS } from '../../boards/signals/signal';
 import { SIGNAL_IDS } from '../../boards/signals/signals';
+import { readingFor } from './arbitrary-reading';
 import { Dice } from './dice';
 
 /** Names as people type them, in any script, with quotes, and now and then any letters at all. */
@@ -69,6 +72,13 @@ export function pinFor(label: string, dice: Dice, name: string): Pin {
   };
 }
 
+function readingsOn(grid: Grid, dice: Dice): PinReading[] {
+  const labels = gridIndex(grid).positions.map(({ label }) => label);
+  return Array.from({ length: 1 + dice.below(3) }, () => readingFor(labels, dice)).filter(
+    (reading) => reading !== undefined,
+  );
+}
+
 /** A small connector: up to 3 by 5 positions, of which something is known here and there. */
 export function arbitraryConnector(id: string): fc.Arbitrary<Connector> {
   return fc.record({ seed: arbitrarySeed, name: arbitraryName }).map(({ seed, name }): Connector => {
@@ -84,6 +94,7 @@ export function arbitraryConnector(id: string): fc.Arbitrary<Connector> {
       pins: known.map(({ label }) => pinFor(label, dice, name)),
       ...(dice.oneIn(8) && { shroud: { walls: [...SIDES], guide: 'bottom' } }),
       place: placeOn(dice),
+      ...(dice.oneIn(2) && { readings: readingsOn(grid, dice) }),
       ...(dice.oneIn(5) && { notes: name }),
     };
   });
@@ -143,18 +154,36 @@ export function arbitraryLead(id: string): fc.Arbitrary<Lead> {
   });
 }
 
+/** An outline: of a form factor or free, with a few holes or none, some of them beyond the edge. */
+export function outlineFor(dice: Dice, name: string): Outline {
+  const holes = Array.from({ length: dice.below(4) }, (_, at) => ({
+    id: `hole-${at + 1}`,
+    ...(dice.oneIn(2) && { label: name }),
+    xMm: dice.below(1_300) / 4,
+    yMm: dice.below(1_000) / 4,
+    ...(dice.oneIn(2) && { diameterMm: 3.96 }),
+  }));
+  return {
+    widthMm: 50 + dice.below(1_000) / 4,
+    depthMm: 305.5,
+    ...(dice.oneIn(3) && { formFactor: dice.pick(FORM_FACTORS) ?? 'atx' }),
+    ...(holes.length > 0 && { holes }),
+  };
+}
+
 export const arbitraryBoard: fc.Arbitrary<BoardSheet> = fc
   .record({
     name: arbitraryName,
     connectors: fc.tuple(...['one', 'two', 'three'].map(arbitraryConnector)),
     kept: fc.integer({ min: 1, max: 3 }),
+    seed: arbitrarySeed,
   })
-  .map(({ name, connectors, kept }) => ({
+  .map(({ name, connectors, kept, seed }) => ({
     format: 'leadwright/board',
     version: 1,
     id: 'board',
     name,
-    outline: { widthMm: 244, depthMm: 305.5 },
+    outline: outlineFor(new Dice(seed), name),
     connectors: connectors.slice(0, kept),
   }));
 

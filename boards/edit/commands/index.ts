@@ -2,11 +2,15 @@ import { addConnector } from './add-connector';
 import { addLead } from './add-lead';
 import { changePin } from './change-pin';
 import { colourWire } from './colour-wire';
+import { dropReading } from './drop-reading';
 import { fillPins } from './fill-pins';
 import { markPlug } from './mark-plug';
 import { moveContact } from './move-contact';
+import { noteBoard } from './note-board';
 import { noteBuild } from './note-build';
+import { noteReading } from './note-reading';
 import { numberConnector } from './number-connector';
+import { outlineBoard } from './outline-board';
 import { placeConnector } from './place-connector';
 import { removeConnector } from './remove-connector';
 import { removeLead } from './remove-lead';
@@ -44,6 +48,8 @@ export const COMMANDS = [
   noteBuild,
   turnView,
   renameBoard,
+  noteBoard,
+  outlineBoard,
   addConnector,
   removeConnector,
   renameConnector,
@@ -51,6 +57,8 @@ export const COMMANDS = [
   numberConnector,
   changePin,
   fillPins,
+  noteReading,
+  dropReading,
   replaceBoard,
   replaceCase,
 ] as const;

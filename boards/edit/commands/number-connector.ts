@@ -3,6 +3,7 @@ import { ok, refuse } from '../../base/result';
 import { NumberingZ } from '../../document/grid';
 import { connectorName } from '../../document/names';
 import { gridIndex } from '../../document/numbering';
+import { pinsOfReading } from '../../document/pin-reading';
 import { IdZ } from '../../document/text';
 import { changeConnector } from '../change';
 import { defineCommand } from '../definition';
@@ -20,9 +21,12 @@ export const numberConnector = defineCommand({
   apply: (build, { connector: id, numbering }) => {
     const changed = changeConnector(build, id, (connector) => {
       const grid = { ...connector.grid, numbering };
-      const lost = connector.pins.filter(({ pin }) => gridIndex(grid).cellOf(pin) === undefined);
-      if (lost.length > 0)
-        return refuse({ code: 'pins-lost', connector: id, pins: lost.map(({ pin }) => pin) });
+      const known = [
+        ...connector.pins.map(({ pin }) => pin),
+        ...(connector.readings ?? []).flatMap(pinsOfReading),
+      ];
+      const lost = [...new Set(known)].filter((pin) => gridIndex(grid).cellOf(pin) === undefined);
+      if (lost.length > 0) return refuse({ code: 'pins-lost', connector: id, pins: lost });
       return ok({ ...connector, grid, pins: inCountingOrder(grid, connector.pins) });
     });
     return changed.ok ? soundBuild(changed.value) : changed;

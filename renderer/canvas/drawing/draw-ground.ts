@@ -1,12 +1,13 @@
 import type { Scene } from '../scene/scene';
+import { drawHoles } from './draw-holes';
 import { type Pen, stroke, traceRect } from './pen';
 
 const GRID_MM = 10;
 /** Nearer together than this, grid lines would be a grey veil. */
 const LEAST_GRID_PX = 14;
 
-/** The board's edge and a light grid of centimetres. */
-export function drawGround(pen: Pen, { outline }: Scene): void {
+/** The board's edge, a light grid of centimetres, and the mounting holes. */
+export function drawGround(pen: Pen, { outline, holes }: Scene): void {
   const { context, palette, scale } = pen;
   context.beginPath();
   traceRect(context, outline);
@@ -36,4 +37,5 @@ export function drawGround(pen: Pen, { outline }: Scene): void {
   context.strokeStyle = palette.edge;
   context.lineWidth = stroke(pen, 1.25);
   context.stroke();
+  drawHoles(pen, holes);
 }

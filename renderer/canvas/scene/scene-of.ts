@@ -2,6 +2,7 @@ import type { Build } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
 import type { Block } from '../../../boards/drawing/block';
 import { type Rect, rectRound, rectRoundAll } from '../../../boards/drawing/geometry';
+import { holesOf } from '../../../boards/drawing/holes';
 import type { Measure } from '../../../boards/drawing/measure';
 import { orientationOf, oriented } from '../../../boards/drawing/orientation';
 import { type SeatedPlug, seatedPlugs } from '../../../boards/fit/seated-plug';
@@ -67,6 +68,7 @@ export function sceneOf(build: Build, { view, measure }: SceneOptions): Scene {
     build,
     orientation,
     outline,
+    holes: holesOf(build.board.outline, orientation),
     bounds: boundsOf(outline, blocks, plugs, flags, titles),
     blocks,
     plugs,

@@ -1,6 +1,7 @@
 import type { Build } from '../../../boards/document/build';
 import type { Block } from '../../../boards/drawing/block';
 import type { Rect } from '../../../boards/drawing/geometry';
+import type { HoleShape } from '../../../boards/drawing/holes';
 import type { Orientation } from '../../../boards/drawing/orientation';
 import type { PlugShape } from './plug-shape';
 import type { TitleShape } from './titles';
@@ -12,6 +13,7 @@ export interface Scene {
   readonly orientation: Orientation;
   /** The board's edge. */
   readonly outline: Rect;
+  readonly holes: readonly HoleShape[];
   /** Everything that is drawn. */
   readonly bounds: Rect;
   readonly blocks: readonly Block[];

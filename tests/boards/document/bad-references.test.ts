@@ -12,6 +12,13 @@ describe('a document that contradicts itself', () => {
     ]);
   });
 
+  it('has two mounting holes of one id', () => {
+    const hole = { id: 'a', xMm: 10, yMm: 10 };
+    expect(faults(spoilt('board.outline.holes', [hole, { ...hole, xMm: 90 }]))).toEqual([
+      'board.outline.holes[1].id: expected an id that is not at board.outline.holes[0].id already, found “a”',
+    ]);
+  });
+
   it('has a lead of the same id in the case and among the extras', () => {
     expect(faults(spoilt('extras', [lead]))).toEqual([
       'extras[0].id: expected an id that is not at case.leads[0].id already, found “switch”',
@@ -28,6 +35,19 @@ describe('a document that contradicts itself', () => {
     expect(faults(spoilt('board.connectors.0.pins', [{ pin: '1' }, { pin: '11' }, { pin: '1' }]))).toEqual([
       'board.connectors[0].pins[1].pin: expected a label that the grid counts, found “11”',
       'board.connectors[0].pins[2].pin: expected a pin that is not at board.connectors[0].pins[0].pin already, found “1”',
+    ]);
+  });
+
+  it('tells of a reading at a pin that is not there, or between a pin and itself', () => {
+    const readings = [
+      { kind: 'ohms', pin: '11', ohms: 'open' },
+      { kind: 'continuity', pins: ['1', '1'], joined: true },
+      { kind: 'lamp', plus: '2', minus: 'A1', supply: 'running', showed: 'lit' },
+    ];
+    expect(faults(spoilt('board.connectors.0.readings', readings))).toEqual([
+      'board.connectors[0].readings[0]: expected pins that the grid counts, found “11”',
+      'board.connectors[0].readings[1]: expected two different pins, found “1” twice',
+      'board.connectors[0].readings[2]: expected pins that the grid counts, found “A1”',
     ]);
   });
 

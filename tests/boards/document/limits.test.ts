@@ -103,6 +103,14 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     path: 'connectors',
     expected: 'a list of at most 2,000 entries',
   },
+  mountingHoles: {
+    make: (size) => {
+      const holes = many(size, (at) => ({ id: `hole-${at}`, xMm: at, yMm: at }));
+      return board([], { outline: { widthMm: 200, depthMm: 200, holes } });
+    },
+    path: 'outline.holes',
+    expected: 'a list of at most 64 entries',
+  },
   pins: {
     make: (size) => board(gridsOf(size).map((each, at) => posts(`c-${at}`, each))),
     path: 'connectors',
@@ -126,6 +134,12 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     },
     path: 'connectors[0].pins[0].values',
     expected: 'a list of at most 8 entries',
+  },
+  readingsPerConnector: {
+    make: (size) =>
+      board([{ ...TINY, readings: many(size, () => ({ kind: 'ohms', pin: '1', ohms: 'open' })) }]),
+    path: 'connectors[0].readings',
+    expected: 'a list of at most 512 entries',
   },
   leads: {
     make: (size) => caseWith(many(size, (at) => ({ ...SWITCH, id: `lead-${at}` }))),

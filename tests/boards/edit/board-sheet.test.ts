@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Connector } from '../../../boards/document/connector';
 import { connectorOf } from '../../../boards/document/lookup';
+import type { Outline } from '../../../boards/document/outline';
 import { labelOf } from '../../../boards/edit/apply';
 import type { Command } from '../../../boards/edit/command';
+import { formFactorEntry } from '../../../boards/library/form-factors';
 import { bench, grid, partLead, posts, seat } from '../fixtures/bench';
 import { done, toldNo } from './carried-out';
 
@@ -14,6 +16,62 @@ const panel = posts('panel', grid(2, 5), { pins: ['drive-led-feed', 'power-led-f
 const speaker = posts('speaker', grid(1, 4), { place: { xMm: 0, yMm: 40, turn: 0 } });
 const seats = [seat('power-sw', 'panel', [1, 1]), seat('reset-sw', 'speaker', [0, 2])];
 const onTheBench = bench([panel, speaker], [power, reset], seats);
+
+describe('the edge of a board', () => {
+  const microAtx = formFactorEntry('micro-atx').outline;
+
+  it('is that of a form factor with its holes, or free, and one step each', () => {
+    const published = done(onTheBench, { name: 'outline-board', args: { outline: microAtx } });
+    expect(published.board.outline).toEqual(microAtx);
+    expect(published.seats).toEqual(seats);
+    const free = { widthMm: 226, depthMm: 185.5, holes: [{ id: 'h-1', xMm: 6.35, yMm: 10 }] };
+    expect(done(published, { name: 'outline-board', args: { outline: free } }).board.outline).toEqual(free);
+  });
+
+  it('is told in the list of steps by what is changed', () => {
+    const { board } = done(onTheBench, { name: 'outline-board', args: { outline: microAtx } });
+    const label = (outline: Outline) =>
+      labelOf({ ...onTheBench, board }, { name: 'outline-board', args: { outline } });
+    const holes = microAtx.holes ?? [];
+    expect(label({ ...microAtx, widthMm: 226 })).toBe('Set the size of the board');
+    expect(label({ widthMm: 244, depthMm: 244, holes })).toBe('Set the form factor');
+    expect(label({ ...microAtx, holes: holes.slice(1) })).toBe('Remove a mounting hole');
+    expect(label({ ...microAtx, holes: [...holes, { id: 'own', xMm: 1, yMm: 1 }] })).toBe(
+      'Add a mounting hole',
+    );
+    expect(label({ ...microAtx, holes: holes.map((hole) => ({ ...hole, xMm: 5 })) })).toBe(
+      'Change a mounting hole',
+    );
+  });
+
+  it('is refused without a size, with a hole twice, and with one hole too many', () => {
+    const outline = (over: Partial<Outline>): Command => ({
+      name: 'outline-board',
+      args: { outline: { ...microAtx, ...over } },
+    });
+    expect(toldNo(onTheBench, outline({ widthMm: 0 }))).toBe(
+      '“outline.widthMm” cannot be kept: it has to be a finite number above 0, at most 1,000, and is 0.',
+    );
+    expect(toldNo(onTheBench, outline({ depthMm: -244 }))).toBe(
+      '“outline.depthMm” cannot be kept: it has to be a finite number above 0, at most 1,000, and is -244.',
+    );
+    const hole = { id: 'a', xMm: 5, yMm: 5 };
+    expect(toldNo(onTheBench, outline({ holes: [hole, { ...hole, yMm: 50 }] }))).toBe(
+      '“board.outline.holes[1].id” cannot be kept: it has to be an id that is not at board.outline.holes[0].id already, and is “a”.',
+    );
+    const many = Array.from({ length: 65 }, (_, at) => ({ ...hole, id: `h-${at}` }));
+    expect(toldNo(onTheBench, outline({ holes: many }))).toBe(
+      '“outline.holes” cannot be kept: it has to be a list of at most 64 entries, and is a list of 65.',
+    );
+  });
+
+  it('has notes of its own, apart from those of the build', () => {
+    const noted = done(onTheBench, { name: 'note-board', args: { notes: 'Print hardly legible.' } });
+    expect(noted.board.notes).toBe('Print hardly legible.');
+    expect(noted.notes).toBeUndefined();
+    expect(done(noted, { name: 'note-board', args: { notes: '' } })).toEqual(onTheBench);
+  });
+});
 
 describe('the connectors of a board', () => {
   it('are added and removed; what sat on one comes off', () => {

@@ -11,7 +11,8 @@ import { placesOf } from '../../../boards/fit/places';
 import { LAMP_COLOURS } from '../../../boards/signals/lamp-colours';
 import { partKindOf } from '../../../boards/signals/part-kinds';
 import { hasOneColour, isSwitch } from '../../../boards/signals/part-traits';
-import { numberingFor, pinFor } from '../arbitrary-build';
+import { numberingFor, outlineFor, pinFor } from '../arbitrary-build';
+import { readingFor } from '../arbitrary-reading';
 import type { Dice } from '../dice';
 
 /** What a command is made up from: the build as it is now, things to put into it, and chance. */
@@ -97,6 +98,8 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
     'note-build': ({ text, dice }) => ({ notes: dice.oneIn(3) ? '' : text }),
     'turn-view': ({ dice }) => ({ turn: dice.pick(TURNS) ?? 0, mirrored: dice.oneIn(2) }),
     'rename-board': ({ text }) => ({ name: text }),
+    'note-board': ({ text, dice }) => ({ notes: dice.oneIn(3) ? '' : text }),
+    'outline-board': ({ text, dice }) => ({ outline: outlineFor(dice, text) }),
     'add-connector': ({ connector, dice }) => ({
       connector: { ...connector, id: `connector-${dice.below(12)}` },
     }),
@@ -125,6 +128,20 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
         const pins = labels.slice(from, from + 4).map((label) => pinFor(label, given.dice, given.text));
         return { connector: id, pins };
       }),
+    'note-reading': (given) =>
+      withConnector(given, ({ id, grid, readings = [] }) => {
+        const labels = gridIndex(grid).positions.map(({ label }) => label);
+        const reading = readingFor(labels, given.dice);
+        if (reading === undefined) return undefined;
+        const instead =
+          readings.length > 0 && given.dice.oneIn(3) ? given.dice.below(readings.length) : undefined;
+        return { connector: id, reading, ...(instead !== undefined && { instead }) };
+      }),
+    'drop-reading': (given) =>
+      withConnector(given, ({ id, readings = [] }) => ({
+        connector: id,
+        reading: given.dice.below(Math.max(1, readings.length)),
+      })),
     'replace-board': ({ board }) => ({ board }),
     'replace-case': (given) => ({ case: given.case }),
   };

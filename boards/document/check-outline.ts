@@ -1,0 +1,11 @@
+import { Once } from './once';
+import type { Outline } from './outline';
+import type { ProblemList } from './problem-list';
+
+/** Mounting holes have ids of their own. Where they lie is not judged here: a manual can be imprecise. */
+export function checkOutline({ holes = [] }: Outline, path: string, list: ProblemList): void {
+  const ids = new Once('an id', list);
+  holes.forEach(({ id }, at) => {
+    ids.enter(id, `${path}.holes[${at}].id`);
+  });
+}

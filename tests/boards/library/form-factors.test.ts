@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest';
+import { FORM_FACTORS, type MountingHole, OutlineZ } from '../../../boards/document/outline';
+import { FORM_FACTOR_ENTRIES, formFactorEntry } from '../../../boards/library/form-factors';
+import { MEMORY, SECONDARY, SOURCE } from './published';
+
+const MM_PER_INCH = 25.4;
+
+/** Largest width and depth, in millimetres as the papers print them beside the inches. */
+const SIZES = [
+  // microATX Motherboard Interface Specification v1.2, 2004, Table 3.
+  ['atx', 305, 244],
+  ['micro-atx', 244, 244],
+  // Mini-ITX Addendum v1.1 to the microATX specification, Table 1.
+  ['mini-itx', 170, 170],
+] as const;
+
+/** Letters: microATX specification v1.2, Figure 2; for Mini-ITX from an account of its addendum. */
+const LETTERS = [
+  ['atx', 'A C F G H J K L M'],
+  ['micro-atx', 'B C F H J L M R S'],
+  ['mini-itx', 'C F H J'],
+] as const;
+
+/**
+ * Distances in inches along the rear edge and away from it. Between C, F, H and J two public drawing scripts
+ * agree; the others are those of the first script. That column A stands 0.65 in from the left edge of an
+ * ATX board, and the rows 6.1 and 8.95 in from each other, is also in the ATX specification 2.2 (from memory).
+ */
+const DISTANCES = [
+  ['atx', 'C', 'F', 6.2, 0.9],
+  ['atx', 'C', 'H', 0, 6.1],
+  ['atx', 'F', 'J', 0, 5.2],
+  ['atx', 'A', 'C', 4.9, 0],
+  ['atx', 'A', 'F', 11.1, 0.9],
+  ['atx', 'A', 'K', 0, 8.95],
+  ['atx', 'G', 'H', 4.9, 0],
+  ['atx', 'H', 'J', 6.2, 0],
+  ['atx', 'L', 'M', 6.2, 0],
+  ['micro-atx', 'B', 'C', 1.8, 0],
+  ['micro-atx', 'C', 'F', 6.2, 0.9],
+  ['micro-atx', 'C', 'L', 0, 8.95],
+  ['micro-atx', 'R', 'S', 0.8, 0],
+  ['micro-atx', 'B', 'S', 0, 6.1],
+  ['mini-itx', 'C', 'F', 6.2, 0.9],
+  ['mini-itx', 'C', 'H', 0, 6.1],
+  ['mini-itx', 'F', 'J', 0, 5.2],
+  ['mini-itx', 'H', 'J', 6.2, 0],
+] as const;
+
+function holesOf(id: (typeof FORM_FACTORS)[number]): readonly MountingHole[] {
+  return formFactorEntry(id).outline.holes ?? [];
+}
+
+function hole(id: (typeof FORM_FACTORS)[number], letter: string): MountingHole {
+  const found = holesOf(id).find(({ label }) => label === letter);
+  if (found === undefined) throw new Error(`No hole ${letter}`);
+  return found;
+}
+
+describe('the published board sizes', () => {
+  it('are all there, each a sound outline that names itself', () => {
+    expect(FORM_FACTOR_ENTRIES.map(({ id }) => id)).toEqual([...FORM_FACTORS]);
+    for (const { id, outline } of FORM_FACTOR_ENTRIES)
+      expect(OutlineZ.parse(outline)).toMatchObject({ formFactor: id });
+  });
+
+  it.each(SIZES)('%s is at most %d by %d mm', (id, widthMm, depthMm) => {
+    expect(formFactorEntry(id).outline).toMatchObject({ widthMm, depthMm });
+  });
+
+  it.each(LETTERS)('%s has the holes %s', (id, letters) => {
+    expect(
+      holesOf(id)
+        .map(({ label }) => label)
+        .join(' '),
+    ).toBe(letters);
+  });
+
+  it.each(DISTANCES)('%s: from %s to %s it is %d in across and %d in deep', (id, from, to, across, deep) => {
+    const [a, b] = [hole(id, from), hole(id, to)];
+    expect(Math.abs(b.xMm - a.xMm) / MM_PER_INCH).toBeCloseTo(across, 3);
+    expect(Math.abs(b.yMm - a.yMm) / MM_PER_INCH).toBeCloseTo(deep, 3);
+  });
+
+  it('puts column A of an ATX board 0.65 in from its left edge (ATX specification 2.2, from memory)', () => {
+    // 12 in are 304.8 mm and are printed as 305: the rounding stays at the left edge.
+    expect(Math.abs(hole('atx', 'A').xMm / MM_PER_INCH - 0.65)).toBeLessThan(0.2 / MM_PER_INCH + 1e-9);
+  });
+
+  it('share the rear right corner, so that a small board stands on the same screws as a large one', () => {
+    for (const letter of ['C', 'F', 'H', 'J'])
+      for (const id of FORM_FACTORS) {
+        const { widthMm } = formFactorEntry(id).outline;
+        const large = formFactorEntry('atx').outline.widthMm;
+        expect(widthMm - hole(id, letter).xMm).toBeCloseTo(large - hole('atx', letter).xMm, 6);
+        expect(hole(id, letter).yMm).toBe(hole('atx', letter).yMm);
+      }
+  });
+
+  it('have every hole wholly inside the edge', () => {
+    for (const { outline } of FORM_FACTOR_ENTRIES)
+      for (const { xMm, yMm, diameterMm = 0 } of outline.holes ?? []) {
+        const radius = diameterMm / 2;
+        expect(Math.min(xMm, yMm)).toBeGreaterThan(radius);
+        expect(xMm).toBeLessThan(outline.widthMm - radius);
+        expect(yMm).toBeLessThan(outline.depthMm - radius);
+      }
+  });
+
+  it('say how each statement was come by: read, told by others, from memory, doubtful', () => {
+    const atx = formFactorEntry('atx');
+    expect([atx.size, atx.letters, atx.places, atx.diameter].map(({ confidence }) => confidence)).toEqual([
+      SOURCE,
+      SOURCE,
+      SECONDARY,
+      MEMORY,
+    ]);
+    expect(atx.diameter.source.where).toContain('(from memory)');
+    expect(formFactorEntry('mini-itx').letters.confidence).toBe(SECONDARY);
+    expect(FORM_FACTOR_ENTRIES.map(({ doubtful }) => doubtful.join(' '))).toEqual(['', 'R S', '']);
+  });
+});
