@@ -16,6 +16,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/pinout': [...DOMAIN_FLOOR, 'boards/library', 'boards/inference'],
   'boards/circuit': [...DOMAIN_FLOOR, 'boards/fit'],
   'boards/findings': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/circuit'],
+  'boards/planner': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings'],
   'boards/analyse.ts': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings'],
   'boards/host.ts': [],
 

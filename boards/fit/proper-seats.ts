@@ -82,7 +82,7 @@ function isLikely({ part, terminal }: Need, connector: Connector, cell: Cell): b
 }
 
 /** How many contacts lie on a second choice, on another job's ground, or on another port than their part's. */
-function strangeness(matches: readonly PartMatch[]): number {
+export function strangeness(matches: readonly PartMatch[]): number {
   const strange = matches.flatMap(({ part, kind, contacts }) =>
     contacts.filter(({ terminal, pin }) => {
       if (pin === undefined) return false;

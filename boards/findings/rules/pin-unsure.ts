@@ -1,13 +1,8 @@
-import type { Joint } from '../../fit/joints';
-import { couldSuit } from '../../fit/match';
-import { partKindOf } from '../../signals/part-kinds';
 import { atPlug, plugOnConnector } from '../about';
 import type { FindingOf } from '../finding';
 import type { Unsure } from '../finding-data';
 import type { Rule } from '../rule';
-
-/** Below this a pin's meaning is hearsay: read in one place, or from memory. */
-const RELIABLE = 0.7;
+import { unsureBecause } from '../unsure';
 
 /**
  * A wire should lie on a pin whose meaning is known for sure.
@@ -41,16 +36,3 @@ export const pinUnsure: Rule<'pin-unsure'> = {
       ];
     }),
 };
-
-function unsureBecause({ pin, part, terminal }: Joint): Unsure | undefined {
-  if (!pin) return undefined;
-  if (pin.signal === undefined || pin.signal === 'unknown') return 'unknown';
-  if (pin.source?.kind === 'guessed') return 'guessed';
-  if (pin.confidence !== undefined && pin.confidence < RELIABLE) return 'low-confidence';
-  if (!part || !terminal) return undefined;
-  const kind = partKindOf(part.kind);
-  const otherwise = pin.alternatives?.some(
-    ({ signal }) => !couldSuit(kind, { terminal, pin: { ...pin, signal } }),
-  );
-  return otherwise ? 'sources-disagree' : undefined;
-}

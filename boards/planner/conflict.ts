@@ -1,0 +1,116 @@
+import type { PinRef, PlugRef } from '../document/lookup';
+import type { LaidPlug } from '../fit/laid-plug';
+import { meetsPin } from '../fit/landing';
+import { NO_COST } from './cost';
+import type { Group } from './group';
+import { partsOfGroup } from './judge';
+import { instanceOf, type Problem } from './problem';
+import { search } from './search';
+import type { Way, Ways } from './ways';
+
+/** Groups of plugs that cannot all be served, though all but any one of them could. */
+export interface Conflict {
+  readonly plugs: readonly PlugRef[];
+  /** The pins they all want: every pin under a seat that would serve one of them fully. */
+  readonly pins: readonly PinRef[];
+}
+
+/** Subsets looked at in search of a smallest conflict, before one that is only minimal is given. */
+const SUBSETS_LIMIT = 5_000;
+
+/**
+ * Why a group is not served in the best plan: the fewest groups, itself among them, that cannot all be
+ * served at once. One alone where the board has no place for it at all. No two of several conflicts of the
+ * same size are told apart by anything but the order of the leads.
+ */
+export function conflictAbout(problem: Problem, slot: number): Conflict {
+  const serving = problem.groups.map((group) => ({
+    ...group,
+    ways: group.ways.filter((way) => serves(group, way)),
+  }));
+  const whole = { ...problem, groups: serving };
+  const conflict = smallest(whole, slot) ?? minimal(whole, slot);
+  return {
+    plugs: conflict.flatMap((at) => refsOf(serving[at]?.group)),
+    pins: pinsUnder(conflict.flatMap((at) => serving[at]?.ways ?? [])),
+  };
+}
+
+function serves({ group }: Ways, { served }: Way): boolean {
+  return served.length === partsOfGroup(group).length;
+}
+
+/** Whether the groups of these slots can all be served together. */
+export function goTogether(problem: Problem, slots: readonly number[]): boolean {
+  const groups = slots.flatMap((slot) => problem.groups[slot] ?? []);
+  const free = groups.map((group) => ({
+    ...group,
+    ways: group.ways.map((way) => ({ ...way, cost: NO_COST })),
+  }));
+  return search(instanceOf({ ...problem, groups: free })).kind === 'best';
+}
+
+/** By size, then in the order of the leads; undefined where there are too many to try. */
+function smallest(problem: Problem, slot: number): readonly number[] | undefined {
+  const others = relatives(problem, slot);
+  let tried = 0;
+  for (let size = 0; size <= others.length; size++) {
+    for (const subset of subsetsOf(others, size)) {
+      tried += 1;
+      if (tried > SUBSETS_LIMIT) return undefined;
+      const slots = [slot, ...subset].sort((a, b) => a - b);
+      if (!goTogether(problem, slots)) return slots;
+    }
+  }
+  return undefined;
+}
+
+/** Takes one after the other away as long as the rest cannot be served either. */
+function minimal(problem: Problem, slot: number): readonly number[] {
+  let slots = [slot, ...relatives(problem, slot)].sort((a, b) => a - b);
+  for (const at of slots) {
+    if (at === slot) continue;
+    const without = slots.filter((each) => each !== at);
+    if (!goTogether(problem, without)) slots = without;
+  }
+  return slots;
+}
+
+/** The other slots that a chain of clashes ties to this one: no other can be to blame. */
+function relatives(problem: Problem, slot: number): readonly number[] {
+  const tied = new Set([slot]);
+  const { clashes } = instanceOf(problem);
+  for (let before = 0; before !== tied.size; ) {
+    before = tied.size;
+    for (const [[one], [other]] of clashes) {
+      if (tied.has(one)) tied.add(other);
+      if (tied.has(other)) tied.add(one);
+    }
+  }
+  tied.delete(slot);
+  return [...tied].sort((a, b) => a - b);
+}
+
+function* subsetsOf(items: readonly number[], size: number, from = 0): Generator<readonly number[]> {
+  if (size === 0) {
+    yield [];
+    return;
+  }
+  for (let at = from; at <= items.length - size; at++)
+    for (const rest of subsetsOf(items, size - 1, at + 1)) yield [items[at] ?? 0, ...rest];
+}
+
+function refsOf(group: Group | undefined): readonly PlugRef[] {
+  return group?.plugs.map((plug) => ({ lead: group.lead.id, plug: plug.id })) ?? [];
+}
+
+function pinsUnder(ways: readonly Way[]): readonly PinRef[] {
+  const pins = ways.flatMap(({ laid }) => laid.flatMap(pinsOf));
+  return [...new Map(pins.map((ref) => [`${ref.connector} ${ref.pin}`, ref])).values()];
+}
+
+function pinsOf({ connector, landings }: LaidPlug): readonly PinRef[] {
+  return landings
+    .filter((landing) => landing.state === 'contact' && meetsPin(landing))
+    .flatMap(({ pin }) => (pin ? [{ connector: connector.id, pin: pin.pin }] : []));
+}

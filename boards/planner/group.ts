@@ -1,0 +1,61 @@
+import type { Build, Seat } from '../document/build';
+import { type Lead, type Plug, splitEnd } from '../document/lead';
+import { leadsOf, type PlugRef, seatOf } from '../document/lookup';
+
+/** Plugs of one lead that are decided together, since a part has wires in more than one of them. */
+export interface Group {
+  readonly lead: Lead;
+  readonly plugs: readonly Plug[];
+  /** Plugs that keep the seat they have. */
+  readonly pinned: ReadonlyMap<string, Seat>;
+}
+
+/**
+ * What is to be seated: the plugs that parts hang on, of every lead that is not set aside. A pinned plug
+ * that sits keeps its seat; one that sits nowhere is planned like any other.
+ */
+export function groupsOf(build: Build, pinned: readonly PlugRef[]): readonly Group[] {
+  const keep = new Set(pinned.map(({ lead, plug }) => `${lead} ${plug}`));
+  return leadsOf(build)
+    .filter(({ setAside }) => setAside !== true)
+    .flatMap((lead) =>
+      togetherIn(lead).map((plugs) => ({
+        lead,
+        plugs,
+        pinned: new Map(
+          plugs.flatMap((plug): [string, Seat][] => {
+            const seat = seatOf(build, { lead: lead.id, plug: plug.id });
+            return seat && keep.has(`${lead.id} ${plug.id}`) ? [[plug.id, seat]] : [];
+          }),
+        ),
+      })),
+    );
+}
+
+/** The plugs of a lead by the parts they share, in their own order; those without a part are left out. */
+function togetherIn(lead: Lead): readonly (readonly Plug[])[] {
+  const groups: { plugs: Set<string>; parts: Set<string> }[] = [];
+  for (const plug of lead.plugs) {
+    const parts = partsOf(lead, plug);
+    if (parts.size === 0) continue;
+    const joined = { plugs: new Set([plug.id]), parts: new Set(parts) };
+    for (const group of groups.filter((each) => [...each.parts].some((part) => parts.has(part)))) {
+      for (const id of group.plugs) joined.plugs.add(id);
+      for (const id of group.parts) joined.parts.add(id);
+      groups.splice(groups.indexOf(group), 1);
+    }
+    groups.push(joined);
+  }
+  return groups.map(({ plugs }) => lead.plugs.filter(({ id }) => plugs.has(id)));
+}
+
+function partsOf(lead: Lead, plug: Plug): ReadonlySet<string> {
+  const ids = new Set(lead.parts.map(({ id }) => id));
+  const found = new Set<string>();
+  for (const { from, to } of lead.wires) {
+    const [one, other] = [splitEnd(from).owner, splitEnd(to).owner];
+    if (one === plug.id && ids.has(other)) found.add(other);
+    if (other === plug.id && ids.has(one)) found.add(one);
+  }
+  return found;
+}

@@ -1,0 +1,147 @@
+import type { Build, Seat } from '../document/build';
+import { leadsOf, type PlugRef } from '../document/lookup';
+import type { Finding } from '../findings/finding';
+import { findingsOf } from '../findings/findings';
+import { placesOf } from '../fit/places';
+import type { Cost } from './cost';
+import { instanceOf, type Problem, problemOf } from './problem';
+import { SEARCH_LIMITS, type Search, type SearchLimits, search } from './search';
+import type { Way } from './ways';
+
+/** Where every plug goes, and what was proved about it. */
+export interface Plan {
+  /** The seats of the whole build as planned, in the order of the leads. */
+  readonly seats: readonly Seat[];
+  /** Plugs that are better left off, for want of a place where they work. */
+  readonly off: readonly PlugRef[];
+  readonly cost: Cost;
+  /** `true`: no arrangement is better. Otherwise `bound` is what none can beat. */
+  readonly proved: boolean;
+  readonly bound: Cost;
+  /** How many arrangements there are of plugs that fit somewhere, each also left off; all but one are ruled out when it is proved. */
+  readonly arrangements: bigint;
+  readonly steps: number;
+  /** What the checks still say about it. */
+  readonly findings: readonly Finding[];
+}
+
+export interface PlanAsk {
+  /** Plugs that keep the seat they have. */
+  readonly pinned?: readonly PlugRef[];
+  readonly limits?: SearchLimits;
+}
+
+/** What the search found on a problem with its dangers told. */
+export interface Solved {
+  readonly problem: Problem;
+  readonly answer: Exclude<Search, { kind: 'impossible' }> & {
+    readonly choices: readonly number[];
+    readonly cost: Cost;
+  };
+}
+
+/**
+ * The best seating of a build: every arrangement is better or worse by the levels of `Cost`, the gravest
+ * first. The same build gives the same plan. Bodies and pins only: whether a cable is long enough is not
+ * asked here.
+ */
+export function planOf(build: Build, { pinned = [], limits = SEARCH_LIMITS }: PlanAsk = {}): Plan {
+  const { problem, answer } = solve(problemOf(build, pinned), limits);
+  const ways = waysTaken(problem, answer.choices);
+  const planned = seatsOf(problem, ways);
+  return {
+    seats: planned,
+    off: problem.groups.flatMap(({ group }, at) =>
+      group.plugs
+        .filter((plug) => !ways[at]?.laid.some((laid) => laid.plug === plug))
+        .map((plug) => ({ lead: group.lead.id, plug: plug.id })),
+    ),
+    cost: answer.cost,
+    proved: answer.kind === 'best' && !problem.groups.some(({ narrowed }) => narrowed),
+    bound: answer.kind === 'best' ? answer.cost : answer.bound,
+    arrangements: arrangementsOf(problem),
+    steps: answer.steps,
+    findings: findingsOf({ ...build, seats: [...planned] }),
+  };
+}
+
+/**
+ * Searches, asks the checks about what was found, and searches again with the dangers they name, until
+ * they name no new one. Costs only grow, so the last answer is the optimum of the true costs.
+ */
+export function solve(start: Problem, limits: SearchLimits): Solved {
+  let problem = start;
+  const asked = new Map<Way, number>();
+  for (;;) {
+    const answer = search(instanceOf(problem), limits);
+    // Every slot has a way without a clash: to leave off what is not pinned.
+    if (answer.kind === 'impossible') throw new Error('No arrangement, though everything may be left off');
+    const { choices, cost } = answer;
+    if (choices === undefined || cost === undefined) return solve(onlyOff(problem), limits);
+    const news = waysTaken(problem, choices).filter((way) => way.laid.length > 0 && !asked.has(way));
+    const dangers = new Map(news.map((way) => [way, dangersOf(problem.build, way)]));
+    for (const [way, count] of dangers) asked.set(way, count);
+    const grown = new Map([...dangers].filter(([, count]) => count > 0));
+    if (grown.size === 0) return { problem, answer: { ...answer, choices, cost } };
+    problem = {
+      ...problem,
+      groups: problem.groups.map((group) => ({ ...group, ways: group.ways.map(told) })),
+    };
+    function told(way: Way): Way {
+      const danger = grown.get(way);
+      if (danger === undefined) return way;
+      const dearer = { ...way, cost: { ...way.cost, danger } };
+      asked.set(dearer, danger);
+      return dearer;
+    }
+  }
+}
+
+/** The dangers that the checks name with nothing but this seated. */
+function dangersOf(build: Build, { laid }: Way): number {
+  const alone = findingsOf({ ...build, seats: laid.map(({ seat }) => seat) });
+  return alone.filter(({ severity }) => severity === 'danger').length;
+}
+
+function onlyOff(problem: Problem): Problem {
+  return { ...problem, groups: problem.groups.map((group) => ({ ...group, ways: group.ways.slice(-1) })) };
+}
+
+export function waysTaken({ groups }: Problem, choices: readonly number[]): readonly Way[] {
+  return groups.map(({ ways }, at) => {
+    const way = ways[choices[at] ?? -1];
+    if (way === undefined) throw new Error('A choice that is not among the ways');
+    return way;
+  });
+}
+
+/** What was planned and what was not touched, in the order of the leads and their plugs. */
+function seatsOf({ build, groups }: Problem, ways: readonly Way[]): readonly Seat[] {
+  const planned = new Set(
+    groups.flatMap(({ group }) => group.plugs.map((plug) => `${group.lead.id} ${plug.id}`)),
+  );
+  const all = [
+    ...build.seats.filter(({ lead, plug }) => !planned.has(`${lead} ${plug}`)),
+    ...ways.flatMap(({ laid }) => laid.map(({ seat }) => seat)),
+  ];
+  const order = new Map(
+    leadsOf(build)
+      .flatMap((lead) => lead.plugs.map((plug) => `${lead.id} ${plug.id}`))
+      .map((key, at) => [key, at]),
+  );
+  const placeOf = ({ lead, plug }: Seat) => order.get(`${lead} ${plug}`) ?? 0;
+  return all.sort((a, b) => placeOf(a) - placeOf(b));
+}
+
+function arrangementsOf({ build, groups }: Problem): bigint {
+  const bare: Build = { ...build, seats: [] };
+  return groups
+    .flatMap(({ group }) =>
+      group.plugs.map((plug) =>
+        group.pinned.has(plug.id)
+          ? 1n
+          : BigInt(placesOf(bare, { lead: group.lead.id, plug: plug.id }).length + 1),
+      ),
+    )
+    .reduce((product, count) => product * count, 1n);
+}
