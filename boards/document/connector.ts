@@ -39,7 +39,9 @@ export const PinZ = z.strictObject({
   channel: ChannelZ.optional(),
   /** The job that a ground or an unused pin is there for, where the manual says so. */
   belongsTo: z.enum(JOBS).optional(),
-  /** As the manual or the print calls it. */
+  /** What is printed beside it on the board. */
+  print: LineZ.optional(),
+  /** As the manual calls it; the print too, in sheets that do not tell the two apart. */
   name: LineZ.optional(),
   source: SourceZ.optional(),
   confidence: ConfidenceZ.optional(),
@@ -58,7 +60,7 @@ export const PinZ = z.strictObject({
 export const SIDES = ['top', 'right', 'bottom', 'left'] as const;
 
 /** Walls round the pins. Sides are those of the unturned connector, seen from above. */
-const ShroudZ = z.strictObject({
+export const ShroudZ = z.strictObject({
   walls: z.array(z.enum(SIDES)).max(4),
   /** The side with the slot or the ramp: a plug's rib has to face it. */
   guide: z.enum(SIDES).optional(),

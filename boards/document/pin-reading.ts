@@ -73,3 +73,17 @@ export function pinsOfReading(reading: PinReading): readonly string[] {
       return [reading.plus, reading.minus];
   }
 }
+
+/** The same reading with other labels for its pins; undefined where one of them has none any more. */
+export function relabelled(
+  reading: PinReading,
+  labelFor: (label: string) => string | undefined,
+): PinReading | undefined {
+  const [first, second] = pinsOfReading(reading).map(labelFor);
+  if (first === undefined) return undefined;
+  if (reading.kind === 'ohms' || reading.kind === 'volts') return { ...reading, pin: first };
+  if (second === undefined) return undefined;
+  return reading.kind === 'lamp'
+    ? { ...reading, plus: first, minus: second }
+    : { ...reading, pins: [first, second] };
+}

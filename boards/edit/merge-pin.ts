@@ -24,16 +24,18 @@ export function mergePin(known: Pin, told: Pin): Pin {
   return withAlternatives(takenFrom(first, known, told), known, told, [alternativeOf(second)]);
 }
 
-/** The statement of one source with what does not depend on it: values, notes, the wake jumper. */
+/** The statement of one source with what does not depend on it: values, notes, print, the wake jumper. */
 function takenFrom(first: Pin, known: Pin, told: Pin): Pin {
   const values = told.values ?? known.values;
   const notes = told.notes ?? known.notes;
+  const print = told.print ?? known.print;
   const wakeSupply = told.wakeSupply ?? known.wakeSupply;
-  const { values: _, notes: __, wakeSupply: ___, ...statement } = first;
+  const { values: _, notes: __, print: ___, wakeSupply: ____, ...statement } = first;
   return {
     ...statement,
     ...(values && { values }),
     ...(notes !== undefined && { notes }),
+    ...(print !== undefined && { print }),
     ...(wakeSupply && hasWakeJumper(first.signal ?? 'unknown') && { wakeSupply }),
   };
 }
@@ -45,7 +47,8 @@ function withAlternatives(pin: Pin, known: Pin, told: Pin, further: readonly Alt
   return kept.length === 0 ? rest : { ...rest, alternatives: kept };
 }
 
-function alternativeOf(pin: Pin): Alternative {
+/** The reading of a pin as it is kept beside another. */
+export function alternativeOf(pin: Pin): Alternative {
   const { missing, channel, name, confidence } = pin;
   return {
     signal: missing ? 'no-connection' : (pin.signal ?? 'unknown'),

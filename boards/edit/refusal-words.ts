@@ -35,6 +35,12 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `The list for ${connectorName(build, refusal.connector)} names ${pins(refusal.pins)} more than once. Keep one line for each pin.`;
     case 'unknown-reading':
       return `${connectorName(build, refusal.connector)} has no reading\u00a0${refusal.reading + 1}.`;
+    case 'no-alternative':
+      return `No other source says that of pin\u00a0${refusal.pin} of ${connectorName(build, refusal.connector)}.`;
+    case 'no-mirror':
+      return `What is known of ${pins(refusal.pins)} would come to lie where ${connectorName(build, refusal.connector)} has no position. Give the grid a position there, or clear them first.`;
+    case 'reshape-loses':
+      return reshapeWords(refusal, build);
     case 'not-seated':
       return `${plugName(build, refusal)} does not sit anywhere. Seat it first.`;
     case 'no-fit':
@@ -76,6 +82,21 @@ function invalidWords(field: FieldProblem | undefined): string {
   if (field === undefined) return 'That cannot be kept as it is.';
   const where = field.path === '' ? 'That' : `“${field.path}”`;
   return `${where} cannot be kept: it has to be ${field.expected}, and is ${field.found}.`;
+}
+
+/** What a change of shape would cost: pins first, then plugs. */
+function reshapeWords(
+  { connector, pins: lost, plugs }: Extract<Refusal, { code: 'reshape-loses' }>,
+  build: Build,
+): string {
+  const name = connectorName(build, connector);
+  const off = listed(plugs.map((plug) => plugName(build, plug)));
+  return [
+    lost.length > 0 ? `${name} would lose what is known of ${pins(lost)}.` : '',
+    plugs.length > 0 ? `${off} would no longer fit on ${name} and come off.` : '',
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
 }
 
 function pins(labels: readonly string[]): string {

@@ -1,3 +1,4 @@
+import type { PlugRef } from '../document/lookup';
 import type { FieldProblem } from '../document/problem';
 import type { FitRefusal } from '../fit/fit';
 
@@ -19,6 +20,14 @@ export type Refusal =
   | { readonly code: 'unknown-pins'; readonly connector: string; readonly pins: readonly string[] }
   | { readonly code: 'pins-twice'; readonly connector: string; readonly pins: readonly string[] }
   | { readonly code: 'unknown-reading'; readonly connector: string; readonly reading: number }
+  | { readonly code: 'no-alternative'; readonly connector: string; readonly pin: string }
+  | { readonly code: 'no-mirror'; readonly connector: string; readonly pins: readonly string[] }
+  | {
+      readonly code: 'reshape-loses';
+      readonly connector: string;
+      readonly pins: readonly string[];
+      readonly plugs: readonly PlugRef[];
+    }
   | { readonly code: 'not-seated'; readonly lead: string; readonly plug: string }
   | {
       readonly code: 'no-fit';

@@ -1,10 +1,13 @@
 import { addConnector } from './add-connector';
 import { addLead } from './add-lead';
+import { believeSource } from './believe-source';
 import { changePin } from './change-pin';
+import { changePins } from './change-pins';
 import { colourWire } from './colour-wire';
 import { dropReading } from './drop-reading';
 import { fillPins } from './fill-pins';
 import { markPlug } from './mark-plug';
+import { mirrorPins } from './mirror-pins';
 import { moveContact } from './move-contact';
 import { noteBoard } from './note-board';
 import { noteBuild } from './note-build';
@@ -20,6 +23,7 @@ import { renameConnector } from './rename-connector';
 import { renameLead } from './rename-lead';
 import { replaceBoard } from './replace-board';
 import { replaceCase } from './replace-case';
+import { reshapeConnector } from './reshape-connector';
 import { seatPlug } from './seat-plug';
 import { setLeadAside } from './set-lead-aside';
 import { setPart } from './set-part';
@@ -55,7 +59,11 @@ export const COMMANDS = [
   renameConnector,
   placeConnector,
   numberConnector,
+  reshapeConnector,
   changePin,
+  changePins,
+  mirrorPins,
+  believeSource,
   fillPins,
   noteReading,
   dropReading,

@@ -115,7 +115,45 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
       withConnector(given, ({ id, grid }) => ({
         connector: id,
         numbering: numberingFor(grid.rows, grid.cols, given.dice),
+        ...(given.dice.oneIn(3) && { keep: 'positions' as const }),
+        ...(given.dice.oneIn(3) && { anyway: true as const }),
       })),
+    'reshape-connector': (given) =>
+      withConnector(given, ({ id, grid, family, shroud = null }) => ({
+        connector: id,
+        shape: {
+          rows: Math.max(1, grid.rows + given.dice.below(3) - 1),
+          cols: Math.max(1, grid.cols + given.dice.below(4) - 1),
+          pitchMm: given.dice.pick([2.54, 2, 1.27]) ?? 2.54,
+          rowPitchMm: given.dice.oneIn(4) ? 2.54 : null,
+          family,
+          shroud: given.dice.oneIn(4) ? { walls: ['bottom'], guide: 'bottom' } : shroud,
+        },
+        ...(!given.dice.oneIn(4) && { anyway: true as const }),
+      })),
+    'change-pins': (given) =>
+      withConnector(given, ({ id, grid }) => {
+        const labels = gridIndex(grid).positions.map(({ label }) => label);
+        const from = given.dice.below(Math.max(1, labels.length));
+        const pins = labels
+          .slice(from, from + 4)
+          .map((label) => (given.dice.oneIn(4) ? { pin: label } : pinFor(label, given.dice, given.text)));
+        return { connector: id, pins };
+      }),
+    'mirror-pins': (given) =>
+      withConnector(given, ({ id }) => ({
+        connector: id,
+        way: given.dice.pick(['left-right', 'top-bottom', 'half-turn'] as const) ?? 'half-turn',
+      })),
+    'believe-source': ({ build, dice }) => {
+      const doubted = build.board.connectors.flatMap(({ id, pins }) =>
+        pins.flatMap(({ pin, alternatives }) => (alternatives ? [{ connector: id, pin, alternatives }] : [])),
+      );
+      const one = dice.pick(doubted);
+      if (one === undefined) return undefined;
+      const { connector, pin, alternatives } = one;
+      return { connector, pin, alternative: dice.below(alternatives.length) };
+    },
     'change-pin': (given) =>
       withConnector(given, ({ id, grid }) => {
         const label = given.dice.pick(gridIndex(grid).positions)?.label ?? '1';
