@@ -14,6 +14,8 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/inference': ['boards/base'],
   'boards/edit': [...DOMAIN_FLOOR, 'boards/fit'],
   'boards/pinout': [...DOMAIN_FLOOR, 'boards/library', 'boards/inference'],
+  // Apart, because it alone reads the heads of picture files with a package.
+  'boards/pinout/photo': DOMAIN_FLOOR,
   'boards/circuit': [...DOMAIN_FLOOR, 'boards/fit'],
   'boards/findings': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/circuit'],
   'boards/planner': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings'],
@@ -44,6 +46,8 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/edit',
     'boards/circuit',
     'boards/findings',
+    'boards/pinout',
+    'boards/pinout/photo',
     'boards/analyse.ts',
     'boards/host.ts',
     'renderer/store',
@@ -54,6 +58,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
 /** Packages by layer; the closest row decides. */
 export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   boards: ['zod'],
+  'boards/pinout/photo': ['image-size'],
   electron: ['electron', 'zod', 'node:*'],
   'electron/host': ['zod', 'node:*'],
   'electron/browser': ['zod', 'node:*'],
