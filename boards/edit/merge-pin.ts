@@ -47,15 +47,15 @@ function withAlternatives(pin: Pin, known: Pin, told: Pin, further: readonly Alt
   return kept.length === 0 ? rest : { ...rest, alternatives: kept };
 }
 
-/** The reading of a pin as it is kept beside another. */
-export function alternativeOf(pin: Pin): Alternative {
+/** The reading of a pin as it is kept beside another; the source is what stands where it has none. */
+export function alternativeOf(pin: Pin, unsaid: PinSource = UNSAID): Alternative {
   const { missing, channel, name, confidence } = pin;
   return {
     signal: missing ? 'no-connection' : (pin.signal ?? 'unknown'),
     ...(missing && { missing }),
     ...(channel !== undefined && { channel }),
     ...(name !== undefined && { name }),
-    source: pin.source ?? UNSAID,
+    source: pin.source ?? unsaid,
     ...(confidence !== undefined && { confidence }),
   };
 }

@@ -76,6 +76,7 @@ const FULL: Readonly<Record<Countable, string>> = {
   plugs: 'A lead can hold no more than',
   statements: 'Of one pin a sheet can hold no more than',
   readings: 'A connector can hold no more than',
+  letters: 'Notes can hold no more than',
 };
 
 function invalidWords(field: FieldProblem | undefined): string {

@@ -3,7 +3,7 @@ import type { FieldProblem } from '../document/problem';
 import type { FitRefusal } from '../fit/fit';
 
 /** What a build can only hold so many of. */
-export type Countable = 'leads' | 'connectors' | 'seats' | 'plugs' | 'statements' | 'readings';
+export type Countable = 'leads' | 'connectors' | 'seats' | 'plugs' | 'statements' | 'readings' | 'letters';
 
 /** Why a command was not carried out. Closed: every one has words in refusal-words.ts. */
 export type Refusal =

@@ -7,6 +7,8 @@ import { colourWire } from './colour-wire';
 import { dropReading } from './drop-reading';
 import { fillPins } from './fill-pins';
 import { markPlug } from './mark-plug';
+import { mergeBoard } from './merge-board';
+import { mergeCase } from './merge-case';
 import { mirrorPins } from './mirror-pins';
 import { moveContact } from './move-contact';
 import { noteBoard } from './note-board';
@@ -69,4 +71,6 @@ export const COMMANDS = [
   dropReading,
   replaceBoard,
   replaceCase,
+  mergeBoard,
+  mergeCase,
 ] as const;

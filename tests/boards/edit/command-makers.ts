@@ -7,6 +7,8 @@ import { CONDITIONS, type Lead, type Plug, WIRE_COLOURS } from '../../../boards/
 import { holeState, leadsOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
 import type { Command, CommandName } from '../../../boards/edit/command';
+import type { Choices } from '../../../boards/edit/compare/choices';
+import { TAKES } from '../../../boards/edit/compare/taking';
 import { placesOf } from '../../../boards/fit/places';
 import { LAMP_COLOURS } from '../../../boards/signals/lamp-colours';
 import { partKindOf } from '../../../boards/signals/part-kinds';
@@ -182,7 +184,13 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
       })),
     'replace-board': ({ board }) => ({ board }),
     'replace-case': (given) => ({ case: given.case }),
+    'merge-board': ({ board, dice }) => ({ board, choices: choicesBy(dice) }),
+    'merge-case': (given) => ({ case: given.case, choices: choicesBy(given.dice) }),
   };
+
+function choicesBy(dice: Dice): Choices {
+  return { others: dice.pick(TAKES) ?? 'both', rows: [] };
+}
 
 function withLead<T>({ build, dice }: Situation, make: (lead: Lead) => T): T | undefined {
   const lead = dice.pick(leadsOf(build));
