@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { ConnectorZ } from './connector';
 import { LIMITS } from './limits';
 import { OutlineZ } from './outline';
+import { PhotoZ } from './photo';
 import { IdZ, NameZ, NotesZ, SchemaAddressZ } from './text';
 
 /** What is known of one board. */
@@ -13,6 +14,7 @@ export const BoardSheetZ = z.strictObject({
   name: NameZ,
   outline: OutlineZ,
   connectors: z.array(ConnectorZ).max(LIMITS.connectors),
+  photos: z.array(PhotoZ).max(LIMITS.photos).optional(),
   notes: NotesZ.optional(),
 });
 

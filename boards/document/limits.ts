@@ -23,6 +23,14 @@ export const LIMITS = {
   alternativesPerPin: 8,
   valuesPerPin: 8,
   readingsPerConnector: 512,
+  photos: 8,
+  /** The longer side of a photo, in pixels. */
+  photoSidePx: 2_000,
+  /** Letters of base64 of one photo: 3 MB of picture. */
+  photoLength: 4 * 1024 * 1024,
+  /** Letters of base64 of all photos together, so that the rest of a file has room beside them. */
+  photosLength: 24 * 1024 * 1024,
+  pointsPerPhoto: 1_024,
   problemsShown: 20,
   /** Where counting stops: a file with more is not read on. */
   problemsCounted: 1_000,

@@ -5,6 +5,7 @@ import type { Cell } from './grid';
 import type { Lead, Plug, Wire } from './lead';
 import { splitEnd } from './lead';
 import { gridIndex } from './numbering';
+import type { Photo } from './photo';
 
 /** A plug of a build: lead id and plug id. */
 export interface PlugRef {
@@ -37,6 +38,10 @@ export function plugOf(build: Build, ref: PlugRef): Plug | undefined {
 
 export function connectorOf(board: BoardSheet, id: string): Connector | undefined {
   return board.connectors.find((connector) => connector.id === id);
+}
+
+export function photoOf(board: BoardSheet, id: string): Photo | undefined {
+  return board.photos?.find((photo) => photo.id === id);
 }
 
 export function seatOf(build: Build, ref: PlugRef): Seat | undefined {

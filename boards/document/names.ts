@@ -1,5 +1,5 @@
 import type { Build } from './build';
-import { connectorOf, leadOf, type PlugRef, plugOf } from './lookup';
+import { connectorOf, leadOf, type PlugRef, photoOf, plugOf } from './lookup';
 
 /** What a person calls a lead. */
 export function leadName(build: Build, lead: string): string {
@@ -15,4 +15,9 @@ export function plugName(build: Build, ref: PlugRef): string {
 export function connectorName(build: Build, id: string): string {
   const connector = connectorOf(build.board, id);
   return connector?.print || connector?.title || id;
+}
+
+/** What a person calls a photo of the board: its title, or its id where it has none. */
+export function photoName(build: Build, id: string): string {
+  return photoOf(build.board, id)?.title || id;
 }

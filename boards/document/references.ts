@@ -2,6 +2,7 @@ import type { Build } from './build';
 import { checkConnectors } from './check-connectors';
 import { checkLeads } from './check-leads';
 import { checkOutline } from './check-outline';
+import { checkPhotos } from './check-photos';
 import { checkSeats } from './check-seats';
 import type { Document } from './document';
 import { type FieldProblems, ProblemList } from './problem-list';
@@ -16,6 +17,7 @@ export function referenceProblems(document: Document): FieldProblems {
     case 'leadwright/board':
       checkOutline(document.outline, 'outline', list);
       checkConnectors(document.connectors, 'connectors', list);
+      checkPhotos(document, 'photos', list);
       break;
     case 'leadwright/case':
       checkLeads([{ path: 'leads', leads: document.leads }], list);
@@ -29,6 +31,7 @@ export function referenceProblems(document: Document): FieldProblems {
 function checkBuild(build: Build, list: ProblemList): void {
   checkOutline(build.board.outline, 'board.outline', list);
   checkConnectors(build.board.connectors, 'board.connectors', list);
+  checkPhotos(build.board, 'board.photos', list);
   const ofCase = { path: 'case.leads', leads: build.case.leads };
   checkLeads([ofCase, { path: 'extras', leads: build.extras }], list);
   checkSeats(build, list);

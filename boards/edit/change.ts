@@ -3,6 +3,7 @@ import type { Build } from '../document/build';
 import type { Connector } from '../document/connector';
 import type { Lead, Plug } from '../document/lead';
 import { connectorOf, leadOf, type PlugRef } from '../document/lookup';
+import { withFollowingPoints } from './photo-points';
 import type { Refusal } from './refusal';
 
 function swap<T extends { readonly id: string }>(items: readonly T[], next: T): T[] {
@@ -46,5 +47,7 @@ export function changeConnector(
   if (connector === undefined) return refuse({ code: 'unknown-connector', connector: id });
   const next = change(connector);
   if (!next.ok) return next;
-  return ok({ ...build, board: { ...build.board, connectors: swap(build.board.connectors, next.value) } });
+  const connectors = swap(build.board.connectors, next.value);
+  // At once, and not only at the end of the command: what checks the build sees no point of a gone position.
+  return ok(withFollowingPoints(build, { ...build, board: { ...build.board, connectors } }));
 }

@@ -3,6 +3,7 @@ import { freezeDeep } from '../base/freeze';
 import { ok, type Result, refuse } from '../base/result';
 import type { Build } from '../document/build';
 import { fieldProblems } from '../document/field-problems';
+import { withFollowingPoints } from './photo-points';
 import type { Refusal } from './refusal';
 import { same } from './same';
 
@@ -40,7 +41,8 @@ export function defineCommand<const Name extends string, Args extends z.ZodType>
       if (!parsed.success) return refuse({ code: 'invalid', ...fieldProblems(args, given) });
       const result = apply(build, parsed.data);
       if (!result.ok) return result;
-      return same(build, result.value) ? ok(build) : ok(freezeDeep(result.value));
+      const next = withFollowingPoints(build, result.value);
+      return same(build, next) ? ok(build) : ok(freezeDeep(next));
     },
   };
 }

@@ -25,6 +25,8 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `“${refusal.part}” of ${leadName(build, refusal.lead)} is no LED of one colour.`;
     case 'no-switch':
       return `“${refusal.part}” of ${leadName(build, refusal.lead)} is no switch, and only a switch can be stuck or broken.`;
+    case 'unknown-photo':
+      return `There is no photo “${refusal.photo}” on this board.`;
     case 'unknown-connector':
       return `There is no connector “${refusal.connector}” on this board.`;
     case 'unknown-pin':
@@ -74,6 +76,8 @@ const FULL: Readonly<Record<Countable, string>> = {
   connectors: 'A board can hold no more than',
   seats: 'A build can hold no more than',
   plugs: 'A lead can hold no more than',
+  photos: 'A board can hold no more than',
+  points: 'A photo can hold no more than',
   statements: 'Of one pin a sheet can hold no more than',
   readings: 'A connector can hold no more than',
   letters: 'Notes can hold no more than',

@@ -3,7 +3,16 @@ import type { FieldProblem } from '../document/problem';
 import type { FitRefusal } from '../fit/fit';
 
 /** What a build can only hold so many of. */
-export type Countable = 'leads' | 'connectors' | 'seats' | 'plugs' | 'statements' | 'readings' | 'letters';
+export type Countable =
+  | 'leads'
+  | 'connectors'
+  | 'seats'
+  | 'plugs'
+  | 'statements'
+  | 'readings'
+  | 'letters'
+  | 'photos'
+  | 'points';
 
 /** Why a command was not carried out. Closed: every one has words in refusal-words.ts. */
 export type Refusal =
@@ -15,6 +24,7 @@ export type Refusal =
   | { readonly code: 'unknown-part'; readonly lead: string; readonly part: string }
   | { readonly code: 'no-colour'; readonly lead: string; readonly part: string }
   | { readonly code: 'no-switch'; readonly lead: string; readonly part: string }
+  | { readonly code: 'unknown-photo'; readonly photo: string }
   | { readonly code: 'unknown-connector'; readonly connector: string }
   | { readonly code: 'unknown-pin'; readonly connector: string; readonly pin: string }
   | { readonly code: 'unknown-pins'; readonly connector: string; readonly pins: readonly string[] }
@@ -36,7 +46,7 @@ export type Refusal =
       readonly connector: string;
       readonly refusals: readonly FitRefusal[];
     }
-  | { readonly code: 'id-taken'; readonly kind: 'lead' | 'connector'; readonly id: string }
+  | { readonly code: 'id-taken'; readonly kind: 'lead' | 'connector' | 'photo'; readonly id: string }
   | { readonly code: 'no-contact'; readonly lead: string; readonly plug: string; readonly hole?: string }
   | { readonly code: 'hole-blocked'; readonly lead: string; readonly plug: string; readonly hole: string }
   | { readonly code: 'hole-taken'; readonly lead: string; readonly plug: string; readonly hole: string }

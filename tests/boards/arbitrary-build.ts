@@ -8,6 +8,7 @@ import { CORNERS, type Grid, type Numbering, SCHEMES } from '../../boards/docume
 import { type Lead, type Plug, WIRE_COLOURS, type Wire } from '../../boards/document/lead';
 import { gridIndex } from '../../boards/document/numbering';
 import { FORM_FACTORS, type Outline } from '../../boards/document/outline';
+import { PHOTO_TYPES, type Photo } from '../../boards/document/photo';
 import type { PinReading } from '../../boards/document/pin-reading';
 import { placesOf } from '../../boards/fit/places';
 import { type PartKindId, partKindOf } from '../../boards/signals/part-kinds';
@@ -171,6 +172,23 @@ export function outlineFor(dice: Dice, name: string): Outline {
   };
 }
 
+/** A small picture (its data are only letters here), with some pins of some connectors pointed at. */
+export function photoFor(dice: Dice, connectors: readonly Connector[]): Photo {
+  const [widthPx, heightPx] = [100 + dice.below(1_900), 100 + dice.below(1_900)];
+  const points = connectors.flatMap(({ id, grid }) =>
+    gridIndex(grid)
+      .positions.filter(() => dice.oneIn(3))
+      .map(({ label }) => ({
+        connector: id,
+        pin: label,
+        xPx: dice.below(4 * widthPx) / 4,
+        yPx: dice.below(4 * heightPx) / 4,
+      })),
+  );
+  const data = dice.pick(['AAAA', '////iA==', 'iVBORw0KGgo=']) ?? 'AAAA';
+  return { id: 'photo', type: dice.pick(PHOTO_TYPES) ?? 'image/png', widthPx, heightPx, data, points };
+}
+
 export const arbitraryBoard: fc.Arbitrary<BoardSheet> = fc
   .record({
     name: arbitraryName,
@@ -178,14 +196,20 @@ export const arbitraryBoard: fc.Arbitrary<BoardSheet> = fc
     kept: fc.integer({ min: 1, max: 3 }),
     seed: arbitrarySeed,
   })
-  .map(({ name, connectors, kept, seed }) => ({
-    format: 'leadwright/board',
-    version: 1,
-    id: 'board',
-    name,
-    outline: outlineFor(new Dice(seed), name),
-    connectors: connectors.slice(0, kept),
-  }));
+  .map(({ name, connectors, kept, seed }) => {
+    const dice = new Dice(seed);
+    const outline = outlineFor(dice, name);
+    const standing = connectors.slice(0, kept);
+    return {
+      format: 'leadwright/board',
+      version: 1,
+      id: 'board',
+      name,
+      outline,
+      connectors: standing,
+      ...(dice.oneIn(2) && { photos: [photoFor(dice, standing)] }),
+    };
+  });
 
 export const arbitraryCase: fc.Arbitrary<CaseSheet> = fc
   .record({

@@ -1,5 +1,6 @@
 import { addConnector } from './add-connector';
 import { addLead } from './add-lead';
+import { addPhoto } from './add-photo';
 import { believeSource } from './believe-source';
 import { changePin } from './change-pin';
 import { changePins } from './change-pins';
@@ -17,8 +18,10 @@ import { noteReading } from './note-reading';
 import { numberConnector } from './number-connector';
 import { outlineBoard } from './outline-board';
 import { placeConnector } from './place-connector';
+import { pointPhoto } from './point-photo';
 import { removeConnector } from './remove-connector';
 import { removeLead } from './remove-lead';
+import { removePhoto } from './remove-photo';
 import { renameBoard } from './rename-board';
 import { renameBuild } from './rename-build';
 import { renameConnector } from './rename-connector';
@@ -69,6 +72,9 @@ export const COMMANDS = [
   fillPins,
   noteReading,
   dropReading,
+  addPhoto,
+  removePhoto,
+  pointPhoto,
   replaceBoard,
   replaceCase,
   mergeBoard,

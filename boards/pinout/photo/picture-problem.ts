@@ -1,3 +1,5 @@
+import type { Photo } from '../../document/photo';
+
 /** What a picture file may be. Sizes are of the whole file and of the decoded picture. */
 export const PICTURE_LIMITS = {
   fileBytes: 64 * 1024 * 1024,
@@ -6,9 +8,8 @@ export const PICTURE_LIMITS = {
   leastSidePx: 16,
 } as const;
 
-/** The kinds of picture that are taken. */
-export const PICTURE_TYPES = ['image/png', 'image/jpeg', 'image/webp'] as const;
-export type PictureType = (typeof PICTURE_TYPES)[number];
+/** The kinds of picture that are taken: those that a sheet holds. */
+export type PictureType = Photo['type'];
 
 /** Why a file is not taken as a photo. Closed: every one has words in picture-words.ts. */
 export type PictureProblem =

@@ -5,6 +5,7 @@ import type { Connector } from '../../../boards/document/connector';
 import type { Lead, Plug } from '../../../boards/document/lead';
 import { LIMITS } from '../../../boards/document/limits';
 import { parseDocument } from '../../../boards/document/parse';
+import type { Photo } from '../../../boards/document/photo';
 import { bench, grid, partLead, posts } from '../fixtures/bench';
 
 const TINY = posts('one', grid(1, 1));
@@ -22,6 +23,15 @@ function caseWith(leads: readonly Lead[]): CaseSheet {
 
 function many<T>(length: number, make: (at: number) => T): T[] {
   return Array.from({ length }, (_, at) => make(at));
+}
+
+function photo(over: Partial<Photo>): Photo {
+  return { id: 'photo', type: 'image/png', widthPx: 100, heightPx: 100, data: 'AAAA', points: [], ...over };
+}
+
+/** At least so many letters of base64, which come in fours. */
+function letters(size: number): string {
+  return 'A'.repeat(Math.ceil(size / 4) * 4);
 }
 
 /** Grids that have so many cells together: as many of 64 by 64 as fit, then single ones. */
@@ -115,6 +125,40 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     make: (size) => board(gridsOf(size).map((each, at) => posts(`c-${at}`, each))),
     path: 'connectors',
     expected: 'at most 100,000 pins in all',
+  },
+  photos: {
+    make: (size) => board([], { photos: many(size, (at) => photo({ id: `photo-${at}` })) }),
+    path: 'photos',
+    expected: 'a list of at most 8 entries',
+  },
+  photoSidePx: {
+    make: (size) => board([], { photos: [photo({ widthPx: size })] }),
+    path: 'photos[0].widthPx',
+    expected: 'a whole number from 16 to 2,000',
+  },
+  photoLength: {
+    make: (size) => board([], { photos: [photo({ data: letters(size) })] }),
+    path: 'photos[0].data',
+    expected: 'the picture file in base64, at most 4,194,304 letters',
+  },
+  photosLength: {
+    make: (size) => {
+      const whole = Math.floor(size / LIMITS.photoLength);
+      const rest = letters(size % LIMITS.photoLength);
+      const data = [...many(whole, () => letters(LIMITS.photoLength)), ...(rest === '' ? [] : [rest])];
+      return board([], { photos: data.map((each, at) => photo({ id: `photo-${at}`, data: each })) });
+    },
+    path: 'photos',
+    expected: 'pictures of at most 18.0\u00a0MB in all',
+  },
+  pointsPerPhoto: {
+    make: (size) => {
+      const full = posts('one', grid(LIMITS.gridSide, LIMITS.gridSide));
+      const points = many(size, (at) => ({ connector: 'one', pin: String(at + 1), xPx: 1, yPx: 1 }));
+      return board([full], { photos: [photo({ points })] });
+    },
+    path: 'photos[0].points',
+    expected: 'a list of at most 1,024 entries',
   },
   alternativesPerPin: {
     make: (size) => {

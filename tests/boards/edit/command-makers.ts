@@ -13,7 +13,7 @@ import { placesOf } from '../../../boards/fit/places';
 import { LAMP_COLOURS } from '../../../boards/signals/lamp-colours';
 import { partKindOf } from '../../../boards/signals/part-kinds';
 import { hasOneColour, isSwitch } from '../../../boards/signals/part-traits';
-import { numberingFor, outlineFor, pinFor } from '../arbitrary-build';
+import { numberingFor, outlineFor, photoFor, pinFor } from '../arbitrary-build';
 import { readingFor } from '../arbitrary-reading';
 import type { Dice } from '../dice';
 
@@ -182,6 +182,29 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
         connector: id,
         reading: given.dice.below(Math.max(1, readings.length)),
       })),
+    'add-photo': ({ board, build, dice }) => ({
+      photo: { ...photoFor(dice, build.board.connectors), id: `photo-${dice.below(12)}`, title: board.name },
+    }),
+    'remove-photo': ({ build, dice }) => {
+      const photo = dice.pick(build.board.photos ?? []);
+      return photo && { photo: photo.id };
+    },
+    'point-photo': (given) =>
+      withConnector(given, ({ id, grid }) => {
+        const photo = given.dice.pick(given.build.board.photos ?? []);
+        const pins = gridIndex(grid).positions.filter(() => given.dice.oneIn(2));
+        return (
+          photo && {
+            photo: photo.id,
+            connector: id,
+            points: pins.map(({ label }) => ({
+              pin: label,
+              xPx: given.dice.below(photo.widthPx),
+              yPx: given.dice.below(photo.heightPx),
+            })),
+          }
+        );
+      }),
     'replace-board': ({ board }) => ({ board }),
     'replace-case': (given) => ({ case: given.case }),
     'merge-board': ({ board, dice }) => ({ board, choices: choicesBy(dice) }),
