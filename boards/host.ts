@@ -90,6 +90,59 @@ const FolderZ = z.strictObject({
   cut: z.boolean(),
 });
 
+/** A file in the library of sheets, before anybody has looked into it. */
+const SheetFileZ = z.strictObject({
+  handle: HandleZ,
+  name: NameZ,
+  modifiedMs: z.number(),
+  bytes: z.number(),
+});
+
+const LibraryZ = z.strictObject({
+  /** Where the folder lies, for people to read only. */
+  folder: z.string(),
+  /** It is the folder that the program made, not one that the person chose. */
+  usual: z.boolean(),
+  files: z.array(SheetFileZ).max(5_000),
+  /** There are more files than are listed. */
+  cut: z.boolean(),
+});
+
+/** What a sheet of the library is and can be found by; or why the file is none. */
+const SheetHeadZ = z.discriminatedUnion('outcome', [
+  z.strictObject({
+    outcome: z.literal('sheet'),
+    handle: HandleZ,
+    kind: z.enum(['board', 'case']),
+    id: z.string(),
+    title: z.string(),
+    /** Connectors of a board, leads of a case. */
+    count: z.int().min(0),
+    /** Prints, titles, signals, size: everything a search may hit. */
+    words: z.string(),
+  }),
+  z.strictObject({ outcome: z.literal('build'), handle: HandleZ, title: z.string() }),
+  z.strictObject({ outcome: z.literal('unreadable'), handle: HandleZ, problem: ReadProblemZ }),
+  z.strictObject({
+    outcome: z.literal('unsound'),
+    handle: HandleZ,
+    lines: z.array(z.string()),
+    advice: z.string(),
+  }),
+]);
+
+/** Where a sheet is kept in the library: in a file of its own, or in place of one that is there. */
+const SheetPlaceZ = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('new'), name: NameZ }),
+  z.strictObject({
+    kind: z.literal('over'),
+    handle: HandleZ,
+    expected: StampZ.nullable(),
+    /** Keep what was there in the folder of removed sheets. */
+    setAside: z.boolean(),
+  }),
+]);
+
 const RecoveryZ = z.strictObject({
   id: HandleZ,
   name: z.string(),
@@ -142,6 +195,28 @@ export const CHANNELS = {
   /** A file turned out to be a document of ours: it is one of those last worked on. */
   noteRecent: { input: z.strictObject({ handle: HandleZ }), output: NoneZ },
   forgetRecent: { input: z.strictObject({ handle: HandleZ.nullable() }), output: NoneZ },
+  /** A folder chosen in the system's own dialog. */
+  chooseFolder: { input: NoneZ, output: HandleZ.nullable() },
+  /** Makes a folder the library; null goes back to the usual one. */
+  useLibrary: {
+    input: z.strictObject({ folder: HandleZ.nullable() }),
+    output: resultOf(z.null(), ReadProblemZ),
+  },
+  listLibrary: { input: NoneZ, output: resultOf(LibraryZ, ReadProblemZ) },
+  /** Looks into a few files of the library; the window asks again for the next few, or stops. */
+  readSheetHeads: {
+    input: z.strictObject({ handles: z.array(HandleZ).max(50) }),
+    output: z.array(SheetHeadZ).max(50),
+  },
+  keepSheet: {
+    input: z.strictObject({ text: TextZ, place: SheetPlaceZ }),
+    output: resultOf(z.strictObject({ handle: HandleZ, name: NameZ }), SaveProblemZ),
+  },
+  /** Moves a sheet of the library to its folder of removed sheets. */
+  removeSheet: {
+    input: z.strictObject({ handle: HandleZ }),
+    output: resultOf(z.strictObject({ name: NameZ, folder: z.string() }), SaveProblemZ),
+  },
   readSettings: { input: NoneZ, output: SettingsZ },
   writeSettings: { input: SettingsZ, output: NoneZ },
   keepRecovery: {
@@ -179,6 +254,10 @@ export type ReadProblem = z.infer<typeof ReadProblemZ>;
 export type SaveProblem = z.infer<typeof SaveProblemZ>;
 export type Settings = z.infer<typeof SettingsZ>;
 export type Folder = z.infer<typeof FolderZ>;
+export type Library = z.infer<typeof LibraryZ>;
+export type SheetFile = z.infer<typeof SheetFileZ>;
+export type SheetHead = z.infer<typeof SheetHeadZ>;
+export type SheetPlace = z.infer<typeof SheetPlaceZ>;
 export type RecoveryOffer = z.infer<typeof RecoveryZ>;
 
 /** What the machine asks of the window, unasked. */

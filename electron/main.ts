@@ -42,6 +42,11 @@ const host = openHost({
       const chosen = await (window ? dialog.showSaveDialog(window, options) : dialog.showSaveDialog(options));
       return chosen.canceled ? null : chosen.filePath;
     },
+    chooseFolder: async () => {
+      const options = { properties: ['openDirectory' as const, 'createDirectory' as const] };
+      const chosen = await (window ? dialog.showOpenDialog(window, options) : dialog.showOpenDialog(options));
+      return chosen.filePaths[0] ?? null;
+    },
     showTheme: (theme) => {
       nativeTheme.themeSource = theme;
     },

@@ -46,6 +46,7 @@ export async function openBrowserDoor(options: BrowserDoorOptions): Promise<Brow
       dialogs: 'page',
       chooseOpen: async () => null,
       chooseSave: async () => null,
+      chooseFolder: async () => null,
       showTheme: () => undefined,
       showState: shown.give,
     },

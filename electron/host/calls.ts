@@ -4,6 +4,7 @@ import { isThere } from './file-system';
 import { folderCalls } from './folder-calls';
 import type { Host } from './host';
 import type { HostCalls } from './host-calls';
+import { libraryCalls } from './library-calls';
 import { isDocumentName } from './new-name';
 import { recoveryCalls } from './recovery-calls';
 
@@ -50,6 +51,7 @@ export function hostCalls(host: Host): HostCalls {
     },
     ...folderCalls(host),
     ...documentCalls(host),
+    ...libraryCalls(host),
     ...recoveryCalls(host),
   };
 }

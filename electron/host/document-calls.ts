@@ -63,7 +63,7 @@ async function mayWrite({ fs }: Host, path: string): Promise<boolean> {
 }
 
 /** What could not be opened again must not replace what can. */
-function checkOwnOutput(text: string, name: string): Result<undefined, SaveProblem> {
+export function checkOwnOutput(text: string, name: string): Result<undefined, SaveProblem> {
   const parsed = parseDocument(text);
   return parsed.ok ? ok(undefined) : refuse({ code: 'invalid', name, ...placeOf(parsed.problem) });
 }

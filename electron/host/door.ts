@@ -7,6 +7,7 @@ export interface Door {
   /** The path a person chose in the system's own dialog, or null. */
   readonly chooseOpen: () => Promise<string | null>;
   readonly chooseSave: (suggested: string) => Promise<string | null>;
+  readonly chooseFolder: () => Promise<string | null>;
   /** The parts of the window that are not the page's take on the theme. */
   readonly showTheme: (theme: Settings['theme']) => void;
   /** The window's title and unsaved mark have changed. */

@@ -8,6 +8,7 @@ import { type Handles, makeHandles } from './handles';
 import { type KeptFile, keptFile } from './kept-file';
 import { type RecentFiles, recentFiles } from './recent-files';
 import { openRecovery, type Recovery } from './recovery';
+import { type SheetLibrary, sheetLibrary } from './sheet-library';
 import { makeTurns, type Turns } from './turns';
 
 /** The machine behind a window: everything its calls reach. */
@@ -21,6 +22,7 @@ export interface Host {
   readonly saving: Turns;
   readonly recent: RecentFiles;
   readonly settings: KeptFile<Settings>;
+  readonly library: SheetLibrary;
   readonly recovery: Recovery;
   readonly arrivals: Arrivals;
 }
@@ -49,6 +51,7 @@ export function openHost({ fs, door, version, surroundings, toOpen }: HostOption
     saving: makeTurns(),
     recent: recentFiles(fs, data),
     settings: keptFile(fs, join(data, 'settings.json'), SettingsZ, DEFAULT_SETTINGS),
+    library: sheetLibrary(fs, data),
     recovery: openRecovery(fs, join(data, 'recovery')),
   };
 }

@@ -13,6 +13,8 @@ export interface Save {
   readonly text: string;
   /** What the file has to be for the save to go on; null to replace whatever is there. */
   readonly expected: string | null;
+  /** Refuse rather than replace whatever has come to lie there. */
+  readonly onlyNew?: true;
   /** The rights of a file that is not there yet, before the system's mask. */
   readonly mode?: number;
 }
@@ -65,7 +67,7 @@ async function replace(
   try {
     const facts = await writeNew(fs, temporary, bytes, former?.mode ?? null, save.mode ?? 0o666);
     if (facts.size !== BigInt(bytes.length)) return refuse({ code: 'no-space', name: basename(save.path) });
-    if (await changedOutside(fs, target, save.expected)) {
+    if (await changedOutside(fs, target, save)) {
       return refuse({ code: 'changed-outside', name: basename(save.path) });
     }
     await fs.rename(temporary, target);
@@ -94,7 +96,8 @@ async function writeNew(
   }
 }
 
-async function changedOutside(fs: FileSystem, target: string, expected: string | null): Promise<boolean> {
+async function changedOutside(fs: FileSystem, target: string, { expected, onlyNew }: Save): Promise<boolean> {
+  if (onlyNew === true) return (await orNullIfMissing(fs.factsOfLink(target))) !== null;
   if (expected === null) return false;
   const facts = await orNullIfMissing(fs.facts(target));
   if (facts === null) return true;

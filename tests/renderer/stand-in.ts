@@ -1,5 +1,6 @@
 import type { Build } from '../../boards/document/build';
 import { parseDocument } from '../../boards/document/parse';
+import { sheetHead } from '../../boards/document/sheet-head';
 import type { Command } from '../../boards/edit/command';
 import type { HostApi, Input, Output } from '../../boards/host';
 import wiredText from '../../boards/library/demo/wired.build.json?raw';
@@ -15,6 +16,8 @@ type Opened = Extract<Output<'open'>, { ok: true }>['value'];
 interface StandIn extends HostApi {
   readonly files: Map<string, Opened>;
   readonly copies: Map<string, Input<'keepRecovery'>>;
+  /** The library of sheets, by handle. */
+  readonly sheets: Map<string, { readonly name: string; readonly text: string }>;
   readonly asked: string[];
   /** What the next save answers instead of saving. */
   refusal: Extract<Output<'save'>, { ok: false }>['problem'] | null;
@@ -27,11 +30,13 @@ const NOTHING_CHOSEN = null;
 function standIn(): StandIn {
   const files = new Map<string, Opened>();
   const copies = new Map<string, Input<'keepRecovery'>>();
+  const sheets = new Map<string, { readonly name: string; readonly text: string }>();
   const asked: string[] = [];
   let stamps = 0;
   const host: StandIn = {
     files,
     copies,
+    sheets,
     asked,
     refusal: null,
     chosen: NOTHING_CHOSEN,
@@ -54,6 +59,27 @@ function standIn(): StandIn {
     listRecent: async () => [],
     noteRecent: async ({ handle }) => void asked.push(`note ${handle}`),
     forgetRecent: async () => undefined,
+    chooseFolder: async () => host.chosen,
+    useLibrary: async () => ({ ok: true, value: null }),
+    listLibrary: async () => {
+      const files = [...sheets].map(([handle, { name }]) => ({ handle, name, modifiedMs: 0, bytes: 1 }));
+      return { ok: true, value: { folder: '/sheets', usual: true, files, cut: false } };
+    },
+    readSheetHeads: async ({ handles }) => handles.map((handle) => headIn(sheets.get(handle)?.text, handle)),
+    keepSheet: async ({ text, place }) => {
+      asked.push(`keep ${place.kind === 'new' ? place.name : `over ${place.handle}`}`);
+      if (host.refusal) return { ok: false, problem: host.refusal };
+      const handle = place.kind === 'new' ? `${handleOf(place.name)}-${sheets.size}` : place.handle;
+      const name = place.kind === 'new' ? place.name : (sheets.get(handle)?.name ?? handle);
+      sheets.set(handle, { name, text });
+      files.set(handle, { handle, name, folder: '/sheets', text, stamp: 'stamp-0', readOnly: false });
+      return { ok: true, value: { handle, name } };
+    },
+    removeSheet: async ({ handle }) => {
+      const name = sheets.get(handle)?.name ?? '';
+      sheets.delete(handle);
+      return { ok: true, value: { name, folder: '/sheets/removed' } };
+    },
     readSettings: async () => ({ theme: 'system', largeType: false }),
     writeSettings: async () => undefined,
     keepRecovery: async (copy) => {
@@ -72,6 +98,15 @@ function standIn(): StandIn {
     onRequest: () => () => undefined,
   };
   return host;
+}
+
+/** A head as the machine makes it, of a sheet that is sound. */
+function headIn(text: string | undefined, handle: string): Output<'readSheetHeads'>[number] {
+  const parsed = parseDocument(text ?? '');
+  if (!parsed.ok) return { outcome: 'unsound', handle, lines: ['It is broken.'], advice: 'Mend it.' };
+  if (parsed.value.format === 'leadwright/build')
+    return { outcome: 'build', handle, title: parsed.value.name };
+  return { outcome: 'sheet', handle, ...sheetHead(parsed.value) };
 }
 
 export function handleOf(name: string): string {

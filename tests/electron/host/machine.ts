@@ -37,6 +37,7 @@ export function makeMachine({ fs = DISK, toOpen = [], door = {}, like }: Machine
       dialogs: 'page',
       chooseOpen: async () => null,
       chooseSave: async () => null,
+      chooseFolder: async () => null,
       showTheme: () => undefined,
       showState: () => undefined,
       ...door,
