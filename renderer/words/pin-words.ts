@@ -1,13 +1,37 @@
-import type { Pin } from '../../boards/document/connector';
+import type { Alternative, Pin } from '../../boards/document/connector';
+import { contradictions, LEAST, type Sureness } from '../../boards/document/sureness';
 import { signalOf } from '../../boards/signals/signals';
 
-/** "power switch", "no pin here", "USB D−, port A": what a pin is said to be. */
+/** "power switch", "no pin here", "USB D−, port A, printed D2-": what a pin is said to be. */
 export function pinWords(pin: Pin): string {
   if (pin.missing === true) return 'no pin here';
   const { name } = signalOf(pin.signal ?? 'unknown');
-  const printed =
-    pin.name !== undefined && pin.name !== '' && pin.name !== name ? `, printed ${pin.name}` : '';
-  return `${name}${pin.channel === undefined ? '' : `, port\u00a0${pin.channel}`}${printed}`;
+  const said = (words: string, text: string | undefined) =>
+    text === undefined || text === '' || text === name ? '' : `, ${words} ${text}`;
+  const called = pin.name === pin.print ? '' : said('called', pin.name);
+  return `${name}${portWords(pin)}${said('printed', pin.print)}${called}`;
+}
+
+function portWords({ channel }: Pick<Pin, 'channel'>): string {
+  return channel === undefined ? '' : `, port\u00a0${channel}`;
+}
+
+/** "manual, page 12: +5 V": what another source says of a pin. */
+export function alternativeWords(alternative: Alternative): string {
+  return `${sourceWords(alternative)}: ${claimWords(alternative)}`;
+}
+
+/** "+5 V, port A", "no pin there": what it says, without who says it. */
+export function claimWords(alternative: Alternative): string {
+  if (alternative.missing) return 'no pin there';
+  return `${signalOf(alternative.signal).name}${portWords(alternative)}`;
+}
+
+/** "manual says +5 V" for a pin of which other sources say otherwise; nothing where none does. */
+export function contradictionWords(pin: Pin): string {
+  return contradictions(pin)
+    .map((other) => `${SOURCE_WORDS[other.source.kind]} says ${claimWords(other)}`)
+    .join(', ');
 }
 
 export const SOURCE_WORDS = {
@@ -24,7 +48,7 @@ export function sourceKindWords(pin: Pin): string {
 }
 
 /** "manual, page 12"; "not said" where nobody wrote it down. */
-export function sourceWords(pin: Pin): string {
+export function sourceWords(pin: Pin | Alternative): string {
   if (!pin.source) return 'not said';
   const { kind, where } = pin.source;
   return where === undefined || where === '' ? SOURCE_WORDS[kind] : `${SOURCE_WORDS[kind]}: ${where}`;
@@ -33,8 +57,17 @@ export function sourceWords(pin: Pin): string {
 /** A confidence from 0 to 1 in words. */
 export function confidenceWords(confidence: number | undefined): string {
   if (confidence === undefined) return 'not said';
-  if (confidence >= 0.95) return 'sure';
-  if (confidence >= 0.75) return 'fairly sure';
-  if (confidence >= 0.5) return 'likely';
+  if (confidence >= LEAST.sure) return 'sure';
+  if (confidence >= LEAST.fairly) return 'fairly sure';
+  if (confidence >= LEAST.likely) return 'likely';
   return 'a guess';
 }
+
+export const SURENESS_WORDS = {
+  unknown: 'not known',
+  guessed: 'a guess',
+  likely: 'likely',
+  unsaid: 'not said how sure',
+  fairly: 'fairly sure',
+  sure: 'sure',
+} as const satisfies Record<Sureness, string>;

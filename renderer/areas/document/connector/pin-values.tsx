@@ -1,12 +1,8 @@
-import { useState } from 'react';
-import { FieldError } from 'react-aria-components/FieldError';
-import { Input } from 'react-aria-components/Input';
-import { Label } from 'react-aria-components/Label';
-import { Text } from 'react-aria-components/Text';
-import { TextField } from 'react-aria-components/TextField';
+import { ok } from '../../../../boards/base/result';
 import type { Pin } from '../../../../boards/document/connector';
 import { type ParameterId, parameterOf } from '../../../../boards/signals/parameters';
 import { stubParameters } from '../../../../boards/signals/stub-parameters';
+import { ReadLine } from '../../../look/read-line';
 import { readValue, unitName, unusualWords, usualWords, valueText } from '../../../words/value-words';
 
 type Values = NonNullable<Pin['values']>;
@@ -49,50 +45,19 @@ interface ValueLineProps {
   readonly onDone: (value: number | undefined) => void;
 }
 
-/** Typing is one step for undo; Escape takes it back, an emptied line takes the value out of the sheet. */
+/** An emptied line takes the value out of the sheet. */
 function ValueLine({ id, value, onDone }: ValueLineProps) {
-  const [typed, setTyped] = useState<string | null>(null);
-  const [problem, setProblem] = useState('');
   const parameter = parameterOf(id);
-  const stated = value === undefined ? '' : valueText(value);
-  const put = (next: string | null, said: string) => {
-    setTyped(next);
-    setProblem(said);
-  };
-  const done = () => {
-    if (typed === null) return;
-    const read = typed.trim() === '' ? undefined : readValue(typed, parameter);
-    if (read && !read.ok) {
-      setProblem(read.problem);
-      return;
-    }
-    if (read?.value !== value) onDone(read?.value);
-    put(null, '');
-  };
-  const unusual = value === undefined || typed !== null ? '' : unusualWords(value, parameter);
   return (
-    <TextField
-      className="field"
-      value={typed ?? stated}
-      isInvalid={problem !== ''}
-      onChange={(next) => put(next, '')}
-      onBlur={done}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter') done();
-        else if (event.key === 'Escape' && typed !== null) put(null, '');
-        else event.continuePropagation();
+    <ReadLine<number | undefined>
+      label={`${parameter.name}, in ${unitName(parameter)}`}
+      shown={value === undefined ? '' : valueText(value)}
+      read={(typed) => (typed.trim() === '' ? ok(undefined) : readValue(typed, parameter))}
+      onDone={(next) => {
+        if (next !== value) onDone(next);
       }}
-    >
-      <Label className="field-label">
-        {parameter.name}, in {unitName(parameter)}
-      </Label>
-      <Input maxLength={24} placeholder={usualWords(parameter)} />
-      <FieldError className="field-problem">{problem}</FieldError>
-      {unusual !== '' && (
-        <Text slot="description" className="soft small">
-          {unusual}
-        </Text>
-      )}
-    </TextField>
+      placeholder={usualWords(parameter)}
+      remark={value === undefined ? '' : unusualWords(value, parameter)}
+    />
   );
 }
