@@ -58,7 +58,10 @@ export const MENU_BAR: readonly Menu[] = [
   },
   {
     label: 'Board',
-    items: [{ id: 'board.pin-list', label: 'Paste a pin list…', accelerator: 'CmdOrCtrl+Shift+L' }],
+    items: [
+      { id: 'board.pin-list', label: 'Paste a pin list…', accelerator: 'CmdOrCtrl+Shift+L' },
+      { id: 'board.looks-like', label: 'Looks like…', accelerator: 'CmdOrCtrl+Shift+K' },
+    ],
   },
   {
     label: 'Help',

@@ -41,6 +41,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   renderer: [
     ...DOMAIN_FLOOR,
     'boards/library',
+    'boards/pinout',
     'boards/drawing',
     'boards/fit',
     'boards/edit',

@@ -26,6 +26,12 @@ function fillingActions(workbench: Workbench): readonly Action[] {
       shortcuts: ['Mod+Shift+L'],
       ...way((id) => ({ kind: 'pin-list', connector: id })),
     },
+    {
+      id: 'board.looks-like',
+      label: 'Looks like…',
+      shortcuts: ['Mod+Shift+K'],
+      ...way((id) => ({ kind: 'looks-like', connector: id })),
+    },
   ];
 }
 

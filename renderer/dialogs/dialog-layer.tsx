@@ -15,6 +15,11 @@ const Places = lazy(() => import('./places-dialog').then((part) => ({ default: p
 const PinList = lazy(() =>
   import('../areas/document/pin-list/pin-list-dialog').then((part) => ({ default: part.PinListDialog })),
 );
+const LooksLike = lazy(() =>
+  import('../areas/document/looks-like/looks-like-dialog').then((part) => ({
+    default: part.LooksLikeDialog,
+  })),
+);
 const Message = lazy(() => import('./message-dialog').then((part) => ({ default: part.MessageDialog })));
 const Question = lazy(() => import('./question-dialog').then((part) => ({ default: part.QuestionDialog })));
 const Browse = lazy(() => import('./browse-dialog').then((part) => ({ default: part.BrowseDialog })));
@@ -55,6 +60,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <Places plug={dialog.plug} onClose={close} />;
     case 'pin-list':
       return <PinList connector={dialog.connector} onClose={close} />;
+    case 'looks-like':
+      return <LooksLike connector={dialog.connector} onClose={close} />;
     case 'message':
       return <Message message={dialog.message} onClose={close} />;
     case 'question':

@@ -18,7 +18,7 @@ export interface Question {
 export type Dialog =
   | { readonly kind: 'search' | 'keys' | 'cautions' | 'new-build' | 'recent' | 'add-connector' | 'add-lead' }
   | { readonly kind: 'places'; readonly plug: PlugRef }
-  | { readonly kind: 'pin-list'; readonly connector: string }
+  | { readonly kind: 'pin-list' | 'looks-like'; readonly connector: string }
   | { readonly kind: 'message'; readonly message: Message }
   | {
       readonly kind: 'question';

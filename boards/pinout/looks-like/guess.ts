@@ -6,6 +6,8 @@ import { UNSAID } from './pin-code';
 
 /** A likeness is never more than this: the board's own manual or a meter is. */
 export const MOST_SURE = 0.5;
+/** Nobody can say how sure a likeness is more finely than this. */
+export const STEP = 0.05;
 
 /**
  * How sure a pin filled in from a likeness is, from 0 to 0.5: less for a poor match, for few pins that agree,
@@ -16,7 +18,8 @@ export function guessSureness(
   tied: number,
 ): number {
   const backing = tally.agree / (tally.agree + 1);
-  return rounded((MOST_SURE * score * backing) / Math.max(1, tied));
+  const sureness = (MOST_SURE * score * backing) / Math.max(1, tied);
+  return Math.max(STEP, rounded(Math.round(sureness / STEP) * STEP));
 }
 
 /** "looks like USB 2.0, two ports": where a filled-in pin is said to be read. */

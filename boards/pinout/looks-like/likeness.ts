@@ -37,6 +37,8 @@ export type LooksLike =
 /** Below this a likeness is chance. */
 export const CLOSE = 0.6;
 const NEAREST = 3;
+/** Below this nothing is near, and there is nothing to look at. */
+export const NEAR = 0.3;
 /** Scores are sums of products: what differs by less is rounding. */
 const EPSILON = 1e-9;
 
@@ -50,7 +52,10 @@ export function looksLike(here: Layout, layouts: readonly KnownLayout[]): LooksL
   const close = ranked(here, merged(found.filter(({ score }) => score >= CLOSE)));
   const first = close[0];
   if (first === undefined)
-    return { outcome: 'none-close', nearest: ranked(here, merged(found).slice(0, NEAREST)) };
+    return {
+      outcome: 'none-close',
+      nearest: ranked(here, merged(found.filter(({ score }) => score >= NEAR)).slice(0, NEAREST)),
+    };
   return {
     outcome: 'found',
     likenesses: close,

@@ -2,9 +2,10 @@ import { listed } from '../../base/listed';
 import type { Turn } from '../../base/units';
 import type { PlaceCompared } from './compare';
 import type { Layout } from './known-layout';
-import type { Likeness } from './likeness';
+import type { Likeness, LooksLike } from './likeness';
 import type { Orientation } from './orientation';
 import type { Tally } from './score';
+import { tellingPin } from './telling-pin';
 
 const TURNED: Readonly<Record<Turn, string>> = {
   0: '',
@@ -30,6 +31,48 @@ export const VERDICT_WORDS: Readonly<Record<PlaceCompared['verdict'], string>> =
   'only-here': 'past its edge',
   'only-there': 'past your edge',
 };
+
+/** The same as a sign, told apart by its shape alone. */
+export const VERDICT_SIGNS: Readonly<Record<PlaceCompared['verdict'], string>> = {
+  agree: '=',
+  partly: '≈',
+  differ: '≠',
+  'unknown-here': '+',
+  'unknown-there': '·',
+  'both-unknown': '·',
+  'only-here': '·',
+  'only-there': '·',
+};
+
+/** What came of the comparison, and what would tell more. */
+export function outcomeWords(here: Layout, result: LooksLike): string {
+  switch (result.outcome) {
+    case 'nothing-known':
+      return 'Nothing is known of its pins yet, so every header would match. Say what one or two of them are, or where no pin stands: the missing pin tells most.';
+    case 'none-close':
+      return result.nearest.length === 0
+        ? 'None is close: no known header of about this shape has pins like these, however it is turned.'
+        : 'None is close. The nearest are here to be looked at; too much differs to fill anything in from them.';
+    case 'found':
+      if (result.likenesses.length === 1) return 'One is close.';
+      return result.tied === 1
+        ? 'One matches best; the others are there to compare.'
+        : tiedWords(here, result.likenesses.slice(0, result.tied));
+  }
+}
+
+function tiedWords(here: Layout, tied: readonly Likeness[]): string {
+  const match = `The first ${tied.length} match what is known so far equally well.`;
+  const telling = tellingPin(here, tied);
+  if (telling === undefined) return `${match} They differ in nothing that is still open here.`;
+  const apart = telling.words === tied.length ? 'tells them apart' : 'tells most of them';
+  return `${match} Pin\u00a0${telling.pin} ${apart}.`;
+}
+
+/** "93 %", and 100 only where everything agrees. */
+export function scoreWords(score: number): string {
+  return `${Math.floor(score * 100 + 1e-9)}\u00a0%`;
+}
 
 /** "7 of 8 known pins agree, 1 partly", with the least first left out. */
 export function tallyWords(tally: Tally): string {
@@ -57,11 +100,13 @@ export function cautionWords(here: Layout, likeness: Likeness): readonly string[
   ];
 }
 
-/** "library", "library and two more": whose layouts cannot be told apart. */
+/** "library and USB_2 of this board": where layouts stand that cannot be told apart. */
 export function fromWords({ layout, also }: Pick<Likeness, 'layout' | 'also'>): string {
-  const others = also.map(({ from, connector }) => `${connector.title} (${from})`);
-  const shown = others.length > 3 ? [...others.slice(0, 2), `${others.length - 2} more`] : others;
-  return others.length === 0 ? layout.from : `${layout.from}; the same as ${listed(shown)}`;
+  const { title } = layout.connector;
+  const all = [layout, ...also].map(({ from, connector }) =>
+    connector.title === title ? from : `${from} (as ${connector.title})`,
+  );
+  return listed(all.length > 4 ? [...all.slice(0, 3), `${all.length - 3} more`] : all);
 }
 
 function counted(count: number, one: string, many: string): readonly string[] {

@@ -8,6 +8,8 @@ export interface PinCode {
   readonly signal: number;
   /** A number for the job it belongs to; 0 for none. */
   readonly job: number;
+  /** A number for the kind of line, of which a job has a pair: of switches and lamps, of data, of sound. */
+  readonly line: number;
   /** The same for signals that do the same to a circuit: grounds, rails of one voltage, open pins; 0 for none. */
   readonly kin: number;
   /** What other sources say of it, as numbers for signals. */
@@ -25,13 +27,23 @@ export const UNSAID = { read: 0.8, guessed: 0.3 } as const;
 /** Even hearsay weighs something. */
 const LEAST = 0.05;
 
-const NO_POSITION: PinCode = { signal: GAP, job: 0, kin: 0, others: [], sureness: 1 };
+const NO_POSITION: PinCode = { signal: GAP, job: 0, line: 0, kin: 0, others: [], sureness: 1 };
 
-interface SignalCode {
-  readonly signal: number;
-  readonly job: number;
-  readonly kin: number;
-}
+type SignalCode = Pick<PinCode, 'signal' | 'job' | 'line' | 'kin'>;
+
+/** The two wires of a switch or a lamp are one kind of line, whichever end the board holds. */
+const LINES: Readonly<Record<Signal['nature'], number>> = {
+  unknown: 0,
+  open: 1,
+  supply: 2,
+  data: 3,
+  analogue: 4,
+  ground: 5,
+  feed: 5,
+  sink: 5,
+  input: 5,
+  output: 5,
+};
 
 const kinNames: readonly string[] = [...new Set(SIGNALS.flatMap((signal) => kinOf(signal) ?? []))];
 const codes: ReadonlyMap<SignalId, SignalCode> = new Map(
@@ -40,6 +52,7 @@ const codes: ReadonlyMap<SignalId, SignalCode> = new Map(
     {
       signal: row.nature === 'unknown' ? UNKNOWN : GAP + 1 + at,
       job: row.job === undefined ? 0 : 1 + JOBS.indexOf(row.job),
+      line: LINES[row.nature],
       kin: 1 + kinNames.indexOf(kinOf(row) ?? ''),
     },
   ]),
@@ -61,10 +74,11 @@ export function pinCode(pin: Pin | undefined): PinCode {
   if (pin === undefined) return NO_POSITION;
   const sureness = surenessOf(pin);
   if (pin.missing === true) return { ...NO_POSITION, sureness };
-  const { signal, job, kin } = codeOf(pin.signal ?? 'unknown');
+  const { signal, job, line, kin } = codeOf(pin.signal ?? 'unknown');
   return {
     signal,
     job: job === 0 && pin.belongsTo !== undefined ? 1 + JOBS.indexOf(pin.belongsTo) : job,
+    line,
     kin,
     others: pin.alternatives?.map((other) => (other.missing ? GAP : codeOf(other.signal).signal)) ?? [],
     sureness,

@@ -3,7 +3,7 @@ import { GAP, type PinCode, UNKNOWN } from './pin-code';
 /** How the pins in one place compare. */
 export const VERDICTS = [
   'agree',
-  /** Of the same job, or of the same effect on a circuit, or so in the eyes of another source. */
+  /** Of one pair, or of the same effect on a circuit, or the same in the eyes of another source. */
   'partly',
   'differ',
   'unknown-there',
@@ -28,7 +28,7 @@ export function verdictOn(here: PinCode, there: PinCode): Verdict {
 
 function related(here: PinCode, there: PinCode): boolean {
   return (
-    (here.job !== 0 && here.job === there.job) ||
+    (here.job !== 0 && here.job === there.job && here.line === there.line) ||
     (here.kin !== 0 && here.kin === there.kin) ||
     here.others.includes(there.signal) ||
     there.others.includes(here.signal)

@@ -97,12 +97,19 @@ function sure(pin: Place): number {
   return Math.max(0.05, pin.confidence ?? (pin.source?.kind === 'guessed' ? 0.3 : 0.8));
 }
 
-/** Of one job, of one effect on the circuit, or named by another source of either side. */
+const PAIRED = ['ground', 'feed', 'sink', 'input', 'output'];
+
+/** The wires of one pair, as a switch or a lamp has; or two lines of data, of sound, two supplies. */
+function oneLine(a: string, b: string): boolean {
+  return a === b || (PAIRED.includes(a) && PAIRED.includes(b));
+}
+
+/** Of one pair, of one effect on the circuit, or named by another source of either side. */
 function alike(a: Place, b: Place): boolean {
   if (a?.signal === undefined || b?.signal === undefined || a.missing || b.missing) return false;
   const [mine, theirs] = [signalOf(a.signal), signalOf(b.signal)];
   const [myJob, theirJob] = [mine.job ?? a.belongsTo, theirs.job ?? b.belongsTo];
-  if (myJob !== undefined && myJob === theirJob) return true;
+  if (myJob !== undefined && myJob === theirJob && oneLine(mine.nature, theirs.nature)) return true;
   if (mine.nature === theirs.nature) {
     if (mine.nature === 'ground' || mine.nature === 'open') return true;
     if (mine.nature === 'supply' && mine.volts === theirs.volts) return true;

@@ -139,6 +139,16 @@ describe('two published headers pin by pin', () => {
     expect([seventh?.here?.signal, seventh?.there?.signal]).toEqual(['ground', 'ieee1394-power']);
   });
 
+  it('never call +5 V and ground, or +5 V and a data line, partly the same: a port of one name is no pair', () => {
+    // Universal Serial Bus 2.0, 7.2.1 and 7.3.2 (from memory): VBUS carries power, D+ and D− the data pair.
+    const places = compared(
+      header(['usb-vbus usb-d-minus ground usb-d-plus']),
+      header(['ground usb-d-plus usb-vbus usb-vbus'], { belongsTo: 'usb2' }),
+      asDrawn,
+    );
+    expect(places.map(({ verdict }) => verdict)).toEqual(['differ', 'partly', 'differ', 'differ']);
+  });
+
   it('are one power LED read with its plus and minus exchanged: of one job, so partly the same', () => {
     const places = compared(
       header(['power-led-sink key power-led-feed']),

@@ -5,6 +5,8 @@ import {
   cautionWords,
   fromWords,
   orientationWords,
+  outcomeWords,
+  scoreWords,
   tallyWords,
 } from '../../../../boards/pinout/looks-like/looks-like-words';
 import { ORIENTATIONS } from '../../../../boards/pinout/looks-like/orientation';
@@ -35,6 +37,27 @@ describe('a likeness in words', () => {
     );
   });
 
+  it('names the pin that tells apart what matches equally well', () => {
+    const here = header(['ground ? ? ?']);
+    const fan = { from: 'mine', connector: header(['ground fan-supply fan-tach fan-pwm']) };
+    const slow = { from: 'mine', connector: header(['ground fan-supply fan-tach no-connection']) };
+    const other = { from: 'mine', connector: header(['ground supply-12v fan-tach no-connection']) };
+    const words = (...layouts: readonly KnownLayout[]) => outcomeWords(here, looksLike(here, layouts));
+    expect(words(fan)).toBe('One is close.');
+    expect(words(fan, slow)).toBe(
+      `The first 2 match what is known so far equally well. Pin${NBSP}4 tells them apart.`,
+    );
+    expect(words(fan, slow, other)).toBe(
+      `The first 3 match what is known so far equally well. Pin${NBSP}2 tells most of them.`,
+    );
+    const mixed = header(['ground supply-12v ? ?']);
+    expect(outcomeWords(mixed, looksLike(mixed, [fan, other]))).toMatch(/^One matches best/);
+  });
+
+  it('says 100 only where everything agrees', () => {
+    expect([1, 0.999, 0.6].map(scoreWords)).toEqual([`100${NBSP}%`, `99${NBSP}%`, `60${NBSP}%`]);
+  });
+
   it('warns of a mirror, another shape, another pitch and other numbers', () => {
     const here = header(['ground fan-supply fan-tach fan-pwm', '? ? ? ?']);
     const row = header(['ground fan-supply fan-tach fan-pwm']);
@@ -53,9 +76,11 @@ describe('a likeness in words', () => {
 
   it('names those that cannot be told apart, and counts them when there are many', () => {
     const copies = ['a', 'b', 'c', 'd', 'e'].map((from) => ({ from, connector: header(['ground key']) }));
-    expect(fromWords(firstOf(header(['ground key']), ...copies))).toBe(
-      'a; the same as a header (b), a header (c) and 2 more',
-    );
+    expect(fromWords(firstOf(header(['ground key']), ...copies))).toBe('a, b, c and 2 more');
     expect(fromWords(firstOf(header(['ground key']), ...copies.slice(0, 1)))).toBe('a');
+    const [one, two] = copies;
+    if (one === undefined || two === undefined) throw new Error('There are five copies');
+    const renamed = { from: two.from, connector: { ...two.connector, title: 'another' } };
+    expect(fromWords(firstOf(header(['ground key']), one, renamed))).toBe('a and b (as another)');
   });
 });
