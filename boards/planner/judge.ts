@@ -1,6 +1,6 @@
-import type { Build, Seat } from '../document/build';
+import type { BoardSheet } from '../document/board-sheet';
+import type { Seat } from '../document/build';
 import type { Part } from '../document/lead';
-import { type PlugRef, seatOf } from '../document/lookup';
 import { gridIndex } from '../document/numbering';
 import { unsureBecause } from '../findings/unsure';
 import { type Joint, jointsOfPlug } from '../fit/joints';
@@ -39,9 +39,9 @@ export function partsOfGroup({ lead, plugs }: Group): readonly Part[] {
 /**
  * What a way of seating a group costs by itself; those of its plugs that are not in `laid` are left off.
  * Danger is left at 0: the checks alone say what is dangerous, and they are asked only about what is
- * about to be chosen.
+ * about to be chosen. So is what is moved: equal leads are judged once, wherever they sit now.
  */
-export function judge(build: Build, group: Group, laid: readonly LaidPlug[]): Judged {
+export function judge(board: BoardSheet, group: Group, laid: readonly LaidPlug[]): Judged {
   const joints = laid.flatMap(jointsOfPlug);
   const matches = matchOf(joints);
   const parts = partsOfGroup(group);
@@ -58,11 +58,10 @@ export function judge(build: Build, group: Group, laid: readonly LaidPlug[]): Ju
       unsure: joints.filter((joint) => unsureBecause(joint) !== undefined).length,
       polarity: served.filter(({ verdict }) => verdict === 'reversed').length,
       overhang: sum((plug) => overhangOf(plug).length),
-      reach: sum((plug) => hemmedSides(build.board, plug)),
+      reach: sum((plug) => hemmedSides(board, plug)),
       strange: strangeness(matches),
       turned: sum(({ seat }) => Math.min(seat.turn, 360 - seat.turn) / 90),
-      moved: group.plugs.filter((plug) => isMoved(build, { lead: group.lead.id, plug: plug.id }, laid))
-        .length,
+      moved: 0,
     },
   };
 }
@@ -93,13 +92,6 @@ function isWhole({ lead, plugs }: Group, { part }: PartMatch, joints: readonly J
       ),
     ),
   );
-}
-
-function isMoved(build: Build, ref: PlugRef, laid: readonly LaidPlug[]): boolean {
-  const now = seatOf(build, ref);
-  if (now === undefined) return false;
-  const then = laid.find(({ plug }) => plug.id === ref.plug)?.seat;
-  return then === undefined || !sameSeat(now, then);
 }
 
 export function sameSeat(one: Seat, other: Seat): boolean {

@@ -1,4 +1,5 @@
 import type { Build, Seat } from '../document/build';
+import type { Lead, Plug } from '../document/lead';
 import { leadsOf, type PlugRef } from '../document/lookup';
 import type { Finding } from '../findings/finding';
 import { findingsOf } from '../findings/findings';
@@ -18,8 +19,6 @@ export interface Plan {
   /** `true`: no arrangement is better. Otherwise `bound` is what none can beat. */
   readonly proved: boolean;
   readonly bound: Cost;
-  /** How many arrangements there are of plugs that fit somewhere, each also left off; all but one are ruled out when it is proved. */
-  readonly arrangements: bigint;
   readonly steps: number;
   /** What the checks still say about it. */
   readonly findings: readonly Finding[];
@@ -59,7 +58,6 @@ export function planOf(build: Build, { pinned = [], limits = SEARCH_LIMITS }: Pl
     cost: answer.cost,
     proved: answer.kind === 'best' && !problem.groups.some(({ narrowed }) => narrowed),
     bound: answer.kind === 'best' ? answer.cost : answer.bound,
-    arrangements: arrangementsOf(problem),
     steps: answer.steps,
     findings: findingsOf({ ...build, seats: [...planned] }),
   };
@@ -77,7 +75,8 @@ export function solve(start: Problem, limits: SearchLimits): Solved {
     // Every slot has a way without a clash: to leave off what is not pinned.
     if (answer.kind === 'impossible') throw new Error('No arrangement, though everything may be left off');
     const { choices, cost } = answer;
-    if (choices === undefined || cost === undefined) return solve(onlyOff(problem), limits);
+    if (choices === undefined || cost === undefined)
+      throw new Error('No arrangement seen, though everything may be left off');
     const news = waysTaken(problem, choices).filter((way) => way.laid.length > 0 && !asked.has(way));
     const dangers = new Map(news.map((way) => [way, dangersOf(problem.build, way)]));
     for (const [way, count] of dangers) asked.set(way, count);
@@ -101,10 +100,6 @@ export function solve(start: Problem, limits: SearchLimits): Solved {
 function dangersOf(build: Build, { laid }: Way): number {
   const alone = findingsOf({ ...build, seats: laid.map(({ seat }) => seat) });
   return alone.filter(({ severity }) => severity === 'danger').length;
-}
-
-function onlyOff(problem: Problem): Problem {
-  return { ...problem, groups: problem.groups.map((group) => ({ ...group, ways: group.ways.slice(-1) })) };
 }
 
 export function waysTaken({ groups }: Problem, choices: readonly number[]): readonly Way[] {
@@ -133,15 +128,24 @@ function seatsOf({ build, groups }: Problem, ways: readonly Way[]): readonly Sea
   return all.sort((a, b) => placeOf(a) - placeOf(b));
 }
 
-function arrangementsOf({ build, groups }: Problem): bigint {
+/**
+ * How many arrangements there are: every plug in each place where it fits with nothing else plugged in, or
+ * left off. All but the planned one are ruled out when that is proved.
+ */
+export function arrangementsOf({ build, groups }: Problem): bigint {
   const bare: Build = { ...build, seats: [] };
+  const counts = new Map<string, bigint>();
+  const countOf = (lead: Lead, plug: Plug) => {
+    const shape = JSON.stringify([plug, lead.wires]);
+    const known = counts.get(shape);
+    if (known !== undefined) return known;
+    const count = BigInt(placesOf(bare, { lead: lead.id, plug: plug.id }).length + 1);
+    counts.set(shape, count);
+    return count;
+  };
   return groups
     .flatMap(({ group }) =>
-      group.plugs.map((plug) =>
-        group.pinned.has(plug.id)
-          ? 1n
-          : BigInt(placesOf(bare, { lead: group.lead.id, plug: plug.id }).length + 1),
-      ),
+      group.plugs.filter(({ id }) => !group.pinned.has(id)).map((plug) => countOf(group.lead, plug)),
     )
     .reduce((product, count) => product * count, 1n);
 }

@@ -1,11 +1,13 @@
 import type { Build } from '../document/build';
-import type { PlugRef } from '../document/lookup';
+import type { Plug } from '../document/lead';
+import { type PlugRef, seatOf } from '../document/lookup';
 import { boxesCollide } from '../fit/geometry';
 import { layDown } from '../fit/laid-plug';
 import { nearIndex } from '../fit/near';
 import { seatedPlug } from '../fit/seated-plug';
-import { groupsOf } from './group';
+import { type Group, groupsOf } from './group';
 import type { ChoiceAt, Instance } from './instance';
+import { sameSeat } from './judge';
 import { type Way, type Ways, waysOf } from './ways';
 
 /** A seating problem: the ways of every group, in the order of the leads. */
@@ -21,21 +23,59 @@ export interface Problem {
 export function problemOf(build: Build, pinned: readonly PlugRef[]): Problem {
   const groups = groupsOf(build, pinned);
   const planned = new Set(groups.flatMap(({ lead, plugs }) => plugs.map((plug) => `${lead.id} ${plug.id}`)));
+  const known = new Map<string, Ways>();
   const standing = build.seats
     .filter(({ lead, plug }) => !planned.has(`${lead} ${plug}`))
     .map((seat) => layDown(seatedPlug(build, seat)));
   return {
     build,
     groups: groups.map((group) => {
-      const found = waysOf(build, group);
+      const found = waysLike(build, group, known);
       const isFree = ({ laid }: Way) =>
         laid.every(
           ({ plug, body }) =>
             group.pinned.has(plug.id) || !standing.some((other) => boxesCollide(other.body, body)),
         );
-      return { ...found, ways: found.ways.filter(isFree) };
+      const ways = found.ways.filter(isFree).map((way) => withMoves(build, group, way));
+      return { ...found, ways };
     }),
   };
+}
+
+/** The ways of a group, taken over from one of an equal lead where there was one: bodies and pins are the same. */
+function waysLike(build: Build, group: Group, known: Map<string, Ways>): Ways {
+  if (group.pinned.size > 0) return waysOf(build, group);
+  const { parts, wires } = group.lead;
+  const shape = JSON.stringify([group.plugs, parts, wires]);
+  const like = known.get(shape);
+  if (like === undefined) {
+    const found = waysOf(build, group);
+    known.set(shape, found);
+    return found;
+  }
+  const ownPlug = (plug: Plug) => group.plugs.find(({ id }) => id === plug.id) ?? plug;
+  return {
+    ...like,
+    group,
+    ways: like.ways.map((way) => ({
+      ...way,
+      laid: way.laid.map((laid) => ({
+        ...laid,
+        lead: group.lead,
+        plug: ownPlug(laid.plug),
+        seat: { ...laid.seat, lead: group.lead.id },
+      })),
+    })),
+  };
+}
+
+function withMoves(build: Build, { lead, plugs }: Group, way: Way): Way {
+  const moved = plugs.filter((plug) => {
+    const now = seatOf(build, { lead: lead.id, plug: plug.id });
+    const then = way.laid.find((laid) => laid.plug === plug)?.seat;
+    return now !== undefined && (then === undefined || !sameSeat(now, then));
+  }).length;
+  return { ...way, cost: { ...way.cost, moved } };
 }
 
 /** The problem without its geometry. Pinned plugs never clash with each other: the person put them there. */

@@ -1,3 +1,4 @@
+import { type Alike, alikeIn } from './alike';
 import type { Packed } from './packed';
 import type { Component } from './reduce';
 
@@ -17,6 +18,9 @@ export function searchComponent(packed: Packed, component: Component, steps: num
 
 const FREE = -1;
 
+/** How many times its steps a search may take to come by its first arrangement. */
+const FIRST_FACTOR = 4;
+
 class ComponentSearch {
   private readonly width: number;
   private readonly count: number;
@@ -29,6 +33,10 @@ class ComponentSearch {
   private readonly second: Int32Array;
   /** Where a choice lies in the list of its slot of this component; FREE outside it. */
   private readonly slotHere: Int32Array;
+  private readonly alike: Alike;
+  /** By clique: the look in which one of its choices was last counted on. */
+  private readonly counted: Int32Array;
+  private looks = 0;
   private readonly spent: Float64Array;
   private best: number[] | undefined;
   private readonly bestCost: Float64Array;
@@ -51,6 +59,8 @@ class ComponentSearch {
     component.choices.forEach((list, slot) => {
       for (const choice of list) this.slotHere[choice] = slot;
     });
+    this.alike = alikeIn(packed, component.slots, component.choices);
+    this.counted = new Int32Array(this.alike.cliqueCount);
     this.spent = new Float64Array(this.width);
     this.bestCost = new Float64Array(this.width).fill(Number.POSITIVE_INFINITY);
     this.openBound = new Float64Array(this.width).fill(Number.POSITIVE_INFINITY);
@@ -83,7 +93,7 @@ class ComponentSearch {
       if (this.blocked[choice] !== 0) continue;
       const below = this.boundWith(bound, slot, choice);
       if (!this.less(below, this.bestCost)) break;
-      if (this.steps >= this.limit) {
+      if (this.isSpent()) {
         this.stopped = true;
         if (this.less(below, this.openBound)) this.openBound.set(below);
         break;
@@ -96,35 +106,49 @@ class ComponentSearch {
     }
   }
 
-  /** Finds the cheapest two free choices of every open slot. False where a slot has none left. */
+  /** Out of steps, once there is something to show; without it the search goes on for a while. */
+  private isSpent(): boolean {
+    return this.steps >= (this.best === undefined ? FIRST_FACTOR * (this.limit + this.count) : this.limit);
+  }
+
+  /**
+   * Finds the cheapest two free choices of every open slot. False where a slot has none left. Slots that may
+   * change places are filled in one order only, each from where the one before stands, and no two count on
+   * choices that exclude each other: together they count on their cheapest different ones.
+   */
   private look(): boolean {
+    this.looks += 1;
     for (let slot = 0; slot < this.count; slot++) {
       if (this.taken[slot] !== FREE) continue;
-      const list = this.component.choices[slot] ?? new Int32Array();
-      const one = this.nextFree(list, this.floorOf(slot));
-      if (one === list.length) return false;
+      const one = this.nextFree(slot, this.floorOf(slot));
+      const list = this.component.choices[slot];
+      if (list === undefined || one === list.length) return false;
       this.first[slot] = one;
-      this.second[slot] = this.nextFree(list, one + 1);
+      const clique = this.alike.cliques[slot]?.[one] ?? FREE;
+      this.second[slot] = this.nextFree(slot, one + 1);
+      if (clique !== FREE) this.counted[clique] = this.looks;
     }
     return true;
   }
 
-  private nextFree(list: Int32Array, from: number): number {
-    let place = from;
-    while (place < list.length && this.blocked[list[place] ?? 0] !== 0) place += 1;
-    return place;
+  private floorOf(slot: number): number {
+    const before = this.alike.before[slot] ?? FREE;
+    if (before === FREE) return 0;
+    const taken = this.taken[before] ?? FREE;
+    return taken === FREE ? (this.first[before] ?? 0) : taken;
   }
 
-  /** Slots that may change places are filled in one order only: each from where the last one stopped. */
-  private floorOf(slot: number): number {
-    const like = this.packed.likeOf[this.component.slots[slot] ?? 0] ?? FREE;
-    if (like === FREE) return 0;
-    for (let before = slot - 1; before >= 0; before--) {
-      if (this.packed.likeOf[this.component.slots[before] ?? 0] !== like) continue;
-      const place = this.taken[before] ?? FREE;
-      if (place !== FREE) return place;
+  private nextFree(slot: number, from: number): number {
+    const list = this.component.choices[slot] ?? new Int32Array();
+    const cliques = this.alike.cliques[slot] ?? new Int32Array();
+    let place = from;
+    while (place < list.length) {
+      const clique = cliques[place] ?? FREE;
+      const isCounted = clique !== FREE && this.counted[clique] === this.looks;
+      if (this.blocked[list[place] ?? 0] === 0 && !isCounted) break;
+      place += 1;
     }
-    return 0;
+    return place;
   }
 
   /** What is spent, and the cheapest that is free in each open slot; more where two of those clash. */

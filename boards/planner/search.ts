@@ -45,9 +45,12 @@ export function search(instance: Instance, limits: SearchLimits = SEARCH_LIMITS)
   let steps = 0;
   let whole = true;
   let proven = true;
-  for (const component of components(flat)) {
+  const parts = components(flat).toSorted((a, b) => a.slots.length - b.slots.length);
+  for (const component of parts) {
     if (component.choices.some((own) => own.length === 0)) return { kind: 'impossible', steps };
-    const found = settled(flat, component) ?? searchComponent(flat, component, limits.steps - steps);
+    // The smallest first: what they leave over is for the great ones.
+    const found =
+      settled(flat, component) ?? searchComponent(flat, component, Math.max(0, limits.steps - steps));
     steps += found.steps;
     if (found.kind === 'impossible') return { kind: 'impossible', steps };
     bounds.push(flat.unpack(found.bound));

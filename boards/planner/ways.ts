@@ -51,12 +51,12 @@ export function waysOf(build: Build, group: Group): Ways {
     combine(cut.kept, (laid) => {
       const key = laid.map(({ plug, seat }) => `${plug.id} ${seat.connector} ${seat.turn} ${seat.at}`).join();
       if (ways.has(key)) return;
-      const way = { laid, ...judge(build, group, laid) };
+      const way = { laid, ...judge(build.board, group, laid) };
       if (laid.length > group.pinned.size && helps(way, group)) ways.set(key, way);
     });
   }
   const left = seats.flatMap((own, at) => (group.pinned.has(group.plugs[at]?.id ?? '') ? own : []));
-  const leftOff = { laid: left, ...judge(build, group, left) };
+  const leftOff = { laid: left, ...judge(build.board, group, left) };
   return { group, ways: [...ways.values(), leftOff], narrowed };
 }
 

@@ -1,12 +1,13 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Build } from '../../../boards/document/build';
 import { samePlug } from '../../../boards/document/lookup';
+import { placesOf } from '../../../boards/fit/places';
 import { CONNECTOR_TYPES } from '../../../boards/library/connectors/index';
 import { LEAD_TYPES } from '../../../boards/library/leads/index';
 import { conflictAbout, goTogether } from '../../../boards/planner/conflict';
 import type { Cost } from '../../../boards/planner/cost';
 import type { Instance } from '../../../boards/planner/instance';
-import { planOf, solve } from '../../../boards/planner/plan';
+import { arrangementsOf, planOf, solve } from '../../../boards/planner/plan';
 import { instanceOf, problemOf } from '../../../boards/planner/problem';
 import { SEARCH_LIMITS, search } from '../../../boards/planner/search';
 import { integerProgram } from '../../reference/integer-program';
@@ -35,7 +36,16 @@ describe('the plan of the demo', () => {
       overhang: 0,
     });
     expect(plan.findings.filter(({ severity }) => severity === 'danger' || severity === 'fault')).toEqual([]);
-    expect(plan.arrangements).toBeGreaterThan(10n ** 30n);
+  });
+
+  it('rules out every other arrangement: counted by every place of every plug, and left off', () => {
+    const power = partLead('power', 'power-switch', grid(1, 2), PAIR);
+    // Along both pins, along one with a hole past either end, across one from either side: seven, each two ways round.
+    const pair = bench([posts('p', grid(1, 2), { pins: ['power-switch-input', 'ground'] })], [power]);
+    expect(placesOf(pair, { lead: 'power', plug: 'plug' })).toHaveLength(14);
+    expect(arrangementsOf(problemOf(pair, []))).toBe(15n);
+    expect(arrangementsOf(problemOf(pair, [{ lead: 'power', plug: 'plug' }]))).toBe(15n);
+    expect(arrangementsOf(problemOf(BARE, []))).toBeGreaterThan(10n ** 30n);
   });
 
   it('mends a wiring with eight slips in it', () => {
@@ -114,7 +124,7 @@ describe('what the plan weighs', () => {
 
   it('has nothing to seat where there is no lead, no connector, or no wire', () => {
     const panel = posts('panel', grid(1, 2), { pins: ['power-switch-input', 'ground'] });
-    const empty = { seats: [], off: [], proved: true, arrangements: 1n };
+    const empty = { seats: [], off: [], proved: true };
     expect(planOf(bench([panel], []))).toMatchObject(empty);
     expect(planOf(bench([panel], [lead('bare', grid(1, 2))]))).toMatchObject(empty);
     expect(planOf(bench([], [power, speaker]))).toMatchObject({
