@@ -1,0 +1,125 @@
+import { seededRandom } from '../../../../boards/base/random';
+import type { Connector } from '../../../../boards/document/connector';
+import { CONNECTOR_TYPES } from '../../../../boards/library/connectors/index';
+import { FAMILY } from '../../../../boards/library/families';
+import { headerOf } from '../../../../boards/pinout/meter/header';
+import {
+  chancesIn,
+  type Held,
+  kindChances,
+  startHeld,
+  withReading,
+} from '../../../../boards/pinout/meter/held';
+import type { MeterQuestion } from '../../../../boards/pinout/meter/identification';
+import { areAlike, IDENTIFIED } from '../../../../boards/pinout/meter/identify';
+import { nextReading } from '../../../../boards/pinout/meter/next-reading';
+import { riskOf } from '../../../../boards/pinout/meter/risks';
+import type { SignalId } from '../../../../boards/signals/signals';
+import { simulatedMeter } from './simulated-meter';
+
+/** Most readings that a run takes before it counts as not ending. */
+const MOST_READINGS = 80;
+
+/** A header whose pins are to be found out: its grid, its missing pins, and the truth. */
+export interface Unknown {
+  readonly id: string;
+  readonly connector: Connector;
+  readonly truth: ReadonlyMap<string, SignalId>;
+}
+
+/** A connector of the library as a person has it before any reading: the grid, and which posts are gone. */
+export function unknownFrom(id: string, connector: Omit<Connector, 'id' | 'print' | 'place'>): Unknown {
+  const standing = connector.pins.filter(({ missing }) => !missing);
+  return {
+    id,
+    connector: {
+      id: 'unknown',
+      print: '',
+      title: '',
+      family: connector.family,
+      grid: connector.grid,
+      place: { xMm: 0, yMm: 0, turn: 0 },
+      pins: connector.pins.filter(({ missing }) => missing).map(({ pin }) => ({ pin, missing: true })),
+    },
+    truth: new Map(standing.map(({ pin, signal }) => [pin, signal ?? 'unknown'])),
+  };
+}
+
+/** Every pin header of the library with up to twenty posts. */
+export const KNOWN: readonly Unknown[] = CONNECTOR_TYPES.filter(
+  ({ connector: { family, pins } }) =>
+    family === FAMILY.pinHeader && pins.filter(({ missing }) => !missing).length <= 20,
+).map(({ id, connector }) => unknownFrom(id, connector));
+
+export interface Run {
+  readonly readings: number;
+  readonly first: boolean;
+  readonly sure: boolean;
+}
+
+const headers = new Map<string, ReturnType<typeof startHeld>>();
+function startOf({ id, connector }: Unknown): Held {
+  const known = headers.get(id) ?? startHeld(headerOf(connector));
+  headers.set(id, known);
+  return known;
+}
+
+const SLIPS = { noise: 0.05, wrong: 0.05 };
+
+/** One run: readings are asked for and answered until one layout has 95 %, or nothing is left to ask. */
+export function runOf(unknown: Unknown, seed: number, ask: Ask): Run {
+  const meter = simulatedMeter(unknown.truth, seededRandom(seed), SLIPS);
+  let held = startOf(unknown);
+  for (let readings = 0; ; readings++) {
+    const chances = chancesIn(held);
+    let best = 0;
+    for (let at = 1; at < chances.layouts.length; at++)
+      if ((chances.layouts[at] ?? 0) > (chances.layouts[best] ?? 0)) best = at;
+    const sure = (chances.layouts[best] ?? 0) >= IDENTIFIED;
+    const question = sure || readings >= MOST_READINGS ? undefined : ask(held, chances);
+    if (question === undefined) {
+      const found = held.header.layouts[best]?.signals ?? [];
+      const truth = held.header.posts.map(({ label }) => unknown.truth.get(label) ?? 'unknown');
+      return { readings, first: areAlike(found, truth), sure };
+    }
+    held = withReading(held, meter.answer(question));
+  }
+}
+
+type Ask = (held: Held, chances: ReturnType<typeof chancesIn>) => MeterQuestion | undefined;
+
+/** What the program proposes. */
+export function chosen(): Ask {
+  let state: 'unplugged' | 'standby' | 'running' = 'unplugged';
+  return (held, chances) => {
+    const { next } = nextReading(held, chances, state);
+    if (next === undefined) return undefined;
+    const { question } = next;
+    state = question.kind === 'ohms' || question.kind === 'continuity' ? 'unplugged' : question.supply;
+    return question;
+  };
+}
+
+/** Every pin's ohms, then volts in standby, then volts running, then pairs, in the order of the pins. */
+export function fixedOrder({ truth }: Unknown): Ask {
+  const pins = [...truth.keys()];
+  const pairs = pins.flatMap((a, at) => pins.slice(at + 1).map((b) => [a, b] as const));
+  const waiting: MeterQuestion[] = [
+    ...pins.map((pin) => ({ kind: 'ohms', pin }) as const),
+    ...pins.map((pin) => ({ kind: 'volts', pin, supply: 'standby' }) as const),
+    ...pins.map((pin) => ({ kind: 'volts', pin, supply: 'running' }) as const),
+    ...pairs.map((both) => ({ kind: 'continuity', pins: both }) as const),
+    ...pairs.flatMap(([a, b]) => [
+      { kind: 'lamp', plus: a, minus: b, supply: 'running' } as const,
+      { kind: 'lamp', plus: b, minus: a, supply: 'running' } as const,
+    ]),
+    ...pairs.map((both) => ({ kind: 'touch', pins: both, supply: 'standby' }) as const),
+  ];
+  return (held, chances) => {
+    for (;;) {
+      const question = waiting.shift();
+      if (question === undefined) return undefined;
+      if (riskOf(question, kindChances(held, chances), held.header.postOf) === undefined) return question;
+    }
+  };
+}
