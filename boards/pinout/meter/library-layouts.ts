@@ -65,7 +65,7 @@ function placed(
   if ((across ? cols : rows) !== grid.rows || (across ? rows : cols) !== grid.cols) return undefined;
   const signals = new Map<string, SignalId | 'gone'>();
   for (const { label, cell } of gridIndex(connector.grid).positions) {
-    const pin = pinOf({ ...connector, id, print: '', place: { xMm: 0, yMm: 0, turn: 0 } }, label);
+    const pin = pinOf(connector, label);
     const [row, col] = turnedCell(cell, connector.grid, turn);
     signals.set(
       cellKey([row, mirrored ? grid.cols - 1 - col : col]),
