@@ -6,6 +6,7 @@ import type { Build } from '../../boards/document/build';
 import type { Pin } from '../../boards/document/connector';
 import { serialize } from '../../boards/document/serialize';
 import { wired } from '../boards/library/demo-files';
+import { tabTo } from './keys';
 import { findingsIn, plain, stateOf } from './reading';
 import { workplaceFor } from './workplace';
 
@@ -105,9 +106,7 @@ describe('a half-filled header', () => {
     await expect
       .poll(async () => (await rowsOf(page))[8])
       .toMatch(/^9 \| \+to fill in \| unknown \| 9: \+5 V/);
-    await page.getByRole('button', { name: 'Fill 6 pins as guesses' }).focus();
-    await page.keyboard.press('Shift+Tab');
-    await page.keyboard.press('Tab');
+    await tabTo(page, page.getByRole('button', { name: 'Fill 6 pins as guesses' }));
     await page.keyboard.press('Enter');
     await expect.poll(() => pinOnPage(page, 'PANEL', 9)).toMatch(/^9\+5 V.*guessed/);
   });

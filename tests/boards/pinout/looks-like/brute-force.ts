@@ -17,7 +17,7 @@ type Place = Pin | undefined;
  * The slow and obvious way, as the domain's own comments state it: handle the whole table in each of the
  * eight ways, slide it over every offset, read both sheets anew at every place, and keep every result.
  */
-export function everyMatch(here: Layout, there: Layout): readonly SlowMatch[] {
+function everyMatch(here: Layout, there: Layout): readonly SlowMatch[] {
   const mine = tableOf(here);
   return HANDLINGS.flatMap((handling) => {
     const theirs = handled(tableOf(there), handling);

@@ -94,6 +94,22 @@ describe('a half-filled header beside the published ones', () => {
     expect(panel).toMatchObject({ offset: [1, 0], sameShape: false, tally: { agree: 10, differ: 0 } });
   });
 
+  it('is rather like the one with three pins right than the one with two right and a pair exchanged', () => {
+    const here = header(['ground power-led-feed power-led-sink reset-switch-input']);
+    const exchanged: KnownLayout = {
+      from: 'mine',
+      connector: header(['ground power-led-sink power-led-feed reset-switch-input']),
+    };
+    const wrong: KnownLayout = {
+      from: 'mine',
+      connector: header(['ground power-led-feed supply-12v reset-switch-input']),
+    };
+    // Two halves weigh as much as one whole, so the scores are the same.
+    const [first, second] = close(looksLike(here, [exchanged, wrong]));
+    expect(first?.score).toBeCloseTo(second?.score ?? 0, 9);
+    expect(first?.layout).toBe(wrong);
+  });
+
   it('goes by the key before a ground: a pin may be misread, a gap can be seen', () => {
     const here = header(['key ground ground']);
     const right: KnownLayout = { from: 'mine', connector: header(['key supply-12v ground']) };

@@ -30,7 +30,7 @@ export function header(rows: readonly string[], over: Partial<Pin> = {}): Connec
   };
 }
 
-export function byRow(rows: number, cols: number): Grid {
+function byRow(rows: number, cols: number): Grid {
   return { rows, cols, pitchMm: 2.54, numbering: { scheme: 'by-row', from: 'top-left' } };
 }
 
