@@ -47,7 +47,6 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/edit',
     'boards/circuit',
     'boards/findings',
-    'boards/pinout',
     'boards/pinout/photo',
     'boards/analyse.ts',
     'boards/host.ts',

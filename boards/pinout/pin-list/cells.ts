@@ -1,0 +1,26 @@
+/** The cells of a line: between tabs, between bars, or between two spaces and more. */
+export function cellsOf(line: string): readonly string[] {
+  if (line.includes('\t')) return trimmed(line.split('\t'));
+  if (/^\s*\|.*\|\s*$|\S\s*\|\s*\S.*\|?/.test(line) && line.includes('|'))
+    return trimmed(
+      line
+        .replace(/^\s*\|/, '')
+        .replace(/\|\s*$/, '')
+        .split('|'),
+    );
+  return trimmed(line.trim().split(/\s{2,}/));
+}
+
+/** Cells between semicolons or commas, as a spreadsheet writes them. */
+export function listedCells(line: string): readonly string[] {
+  return trimmed(line.split(line.includes(';') ? ';' : ','));
+}
+
+/** Whether a line only rules off a table: "|---|:-:|", "+----+", "=====". */
+export function isRule(line: string): boolean {
+  return /^[\s|:+=_-]*$/.test(line) && /[-=_]{3,}/.test(line);
+}
+
+function trimmed(cells: readonly string[]): readonly string[] {
+  return cells.map((cell) => cell.trim().replace(/^"(.*)"$/, '$1'));
+}

@@ -1,0 +1,112 @@
+/** What stands at the head of a column, and what is in it. */
+type Column = 'label' | 'word' | 'more' | 'other';
+
+const HEADS: Readonly<Record<Column, readonly string[]>> = {
+  label: [
+    'PIN',
+    'PINS',
+    'PIN NO',
+    'PIN NUMBER',
+    'PIN NR',
+    'PIN NUM',
+    'NO',
+    'NR',
+    'NUMBER',
+    'POSITION',
+    'POS',
+    'CONTACT',
+    'TERMINAL',
+    'PIN ID',
+    'LABEL',
+    'PIN NUMBERS',
+    'ROW',
+  ],
+  word: [
+    'SIGNAL',
+    'SIGNALS',
+    'SIGNAL NAME',
+    'NAME',
+    'PIN NAME',
+    'PIN DEFINITION',
+    'DEFINITION',
+    'ASSIGNMENT',
+    'PIN ASSIGNMENT',
+    'FUNCTION',
+    'PIN FUNCTION',
+    'SYMBOL',
+    'NET',
+    'NET NAME',
+    'PINOUT',
+    'DESIGNATION',
+    'PIN DEF',
+    'DEF',
+    'SIGNAL DESCRIPTION',
+    'ASSIGNMENTS',
+    'PIN SIGNAL',
+    'CONNECTION',
+    'LINE',
+    'MEANING',
+    'USE',
+  ],
+  more: [
+    'DESCRIPTION',
+    'DESCRIPTIONS',
+    'DESC',
+    'PIN DESCRIPTION',
+    'REMARK',
+    'REMARKS',
+    'COMMENT',
+    'COMMENTS',
+    'NOTE',
+    'NOTES',
+    'DETAILS',
+    'EXPLANATION',
+  ],
+  other: [
+    'TYPE',
+    'I O',
+    'IO',
+    'DIR',
+    'DIRECTION',
+    'COLOUR',
+    'COLOR',
+    'WIRE',
+    'WIRE COLOUR',
+    'WIRE COLOR',
+    'LEVEL',
+    'VOLTAGE LEVEL',
+    'IN OUT',
+    'GROUP',
+    'CURRENT',
+    'HEADER',
+    'CONNECTOR',
+    'SIDE',
+    'CABLE COLOUR',
+    'CABLE COLOR',
+  ],
+};
+
+const COLUMN_OF: ReadonlyMap<string, Column> = new Map(
+  (['label', 'word', 'more', 'other'] as const).flatMap((column) =>
+    HEADS[column].map((head) => [head, column] as const),
+  ),
+);
+
+/** What the columns under a head hold; undefined for a row that is no head. */
+export function headOf(cells: readonly string[]): readonly Column[] | undefined {
+  if (cells.some((cell) => /\d/.test(cell))) return undefined;
+  const columns = cells.map((cell) =>
+    /^#$/.test(cell.trim())
+      ? 'label'
+      : COLUMN_OF.get(
+          cell
+            .toUpperCase()
+            .replace(/[^A-Z]+/g, ' ')
+            .trim(),
+        ),
+  );
+  const named = columns.filter((column) => column !== undefined);
+  if (named.length < Math.max(1, cells.length / 2) || (cells.length > 1 && named.length < 2))
+    return undefined;
+  return columns.map((column) => column ?? 'other');
+}

@@ -1,0 +1,126 @@
+import type { Grid } from '../../document/grid';
+import { gridIndex } from '../../document/numbering';
+import { cellsOf, isRule, listedCells } from './cells';
+import { plainText } from './clean';
+import { headOf } from './header-words';
+import { type LabelStyle, onlyLabels } from './labels';
+import { type Entry, entriesOf, type Head } from './row';
+
+/** A text taken apart: the words with the labels they stand at, headings, and lines that nothing was made of. */
+export interface Layout {
+  readonly entries: readonly Entry[];
+  /** Lines before the first entry. */
+  readonly headings: readonly string[];
+  readonly leftOver: readonly { readonly line: number; readonly text: string }[];
+  /** Whether the text names labels, or the words were counted off. */
+  readonly counted: boolean;
+}
+
+interface Line {
+  readonly line: number;
+  readonly text: string;
+}
+
+/** How a text lays out its list: with labels in any of the usual ways, or as bare words in counting order. */
+export function layoutOf(text: string, grid: Grid): Layout {
+  const lines = plainText(text)
+    .split(/\r\n|\n|\r/)
+    .map((each, at): Line => ({ line: at + 1, text: each.trimEnd() }))
+    .filter((each) => each.text.trim() !== '' && !isRule(each.text));
+  const style = styleOf(lines, grid);
+  const apart = labelsApart(lines, style);
+  if (apart) return { entries: apart, headings: [], leftOver: [], counted: false };
+  const labelled = withLabels(lines, style);
+  return labelled.entries.length > 0 ? labelled : withoutLabels(lines, grid);
+}
+
+function styleOf(lines: readonly Line[], grid: Grid): LabelStyle {
+  const own = new Set(
+    grid.numbering.scheme === 'free' ? gridIndex(grid).positions.map(({ label }) => label.toUpperCase()) : [],
+  );
+  const begins = (pattern: RegExp) => lines.filter((each) => pattern.test(each.text)).length;
+  const numbered = begins(/^[\s|([#]*(?:pins?\s*)?[#]?\d/i);
+  const lettered = begins(/^[\s|([]*(?:pins?\s*)?[A-Z]{1,2}\d{1,2}\s*[\s:.)|=-]\s*\S/i);
+  return { own, lettered: numbered === 0 && lettered >= 2 && lettered >= lines.length * 0.6 };
+}
+
+function withLabels(lines: readonly Line[], style: LabelStyle): Layout {
+  const entries: Entry[] = [];
+  const headings: string[] = [];
+  const leftOver: Line[] = [];
+  let head: Head;
+  for (const { line, text } of lines) {
+    const here = headOf(cellsOf(text));
+    const read = here ? [] : entriesOf(text, line, style, head);
+    if (here) head = here;
+    else if (read.length > 0) for (const entry of read) entries.push(entry);
+    else if (entries.length === 0) headings.push(text.trim());
+    else leftOver.push({ line, text: text.trim() });
+  }
+  return { entries, headings, leftOver, counted: false };
+}
+
+/** Labels and words on lines of their own, by turns or all labels first: as a table is copied cell by cell. */
+function labelsApart(lines: readonly Line[], style: LabelStyle): readonly Entry[] | undefined {
+  const told = lines.filter(({ text }) => headOf([text]) === undefined);
+  const read = told.map((each) => ({ ...each, labels: onlyLabels(each.text, style) }));
+  const from = read.findIndex(({ labels }) => labels !== undefined);
+  const rest = from < 0 ? [] : read.slice(from);
+  const half = rest.length / 2;
+  if (rest.length < 2 || rest.filter(({ labels }) => labels).length !== half) return undefined;
+  const byTurns = rest.every(({ labels }, at) => (labels !== undefined) === (at % 2 === 0));
+  const allFirst = rest.every(({ labels }, at) => (labels !== undefined) === at < half);
+  if (!byTurns && !allFirst) return undefined;
+  return Array.from({ length: half }, (_, at): Entry => {
+    const label = rest[byTurns ? 2 * at : at];
+    const word = rest[byTurns ? 2 * at + 1 : half + at];
+    return {
+      line: word?.line ?? 0,
+      labels: label?.labels ?? [],
+      word: word?.text.trim() ?? '',
+      more: '',
+    };
+  });
+}
+
+/**
+ * Bare words, in counting order. Lines with as many words as the connector has columns, and as many lines as
+ * rows, are a drawing of it. The first lines are a heading where there are as many lines too many.
+ */
+function withoutLabels(lines: readonly Line[], grid: Grid): Layout {
+  const { positions, labelAt } = gridIndex(grid);
+  const told = lines.filter(({ text }) => headOf(cellsOf(text)) === undefined);
+  const only = told.length === 1 ? told[0] : undefined;
+  const inOne = only ? listedCells(only.text) : [];
+  const rows =
+    only && inOne.length > 1
+      ? [{ line: only.line, cells: inOne }]
+      : told.map(({ line, text }) => ({ line, cells: cellsOf(text) }));
+  const widest = Math.max(0, ...rows.map(({ cells }) => cells.length));
+  const cells = rows.filter((row) => widest === 1 || row.cells.length > 1);
+  const headings = rows.filter((row) => !cells.includes(row)).map((row) => row.cells.join(' '));
+  const drawn = widest > 1 && cells.length === grid.rows && widest === grid.cols;
+  const words = cells.flatMap(({ line, cells: row }, r) =>
+    row.map((word, c) => ({ line, word, label: drawn ? labelAt([r, c]) : undefined })),
+  );
+  const extra =
+    widest === 1 && words.length > positions.length ? titleLines(words.map(({ word }) => word)) : 0;
+  const entries = words.slice(extra).flatMap(({ line, word, label }, at): readonly Entry[] => {
+    const found = label ?? positions[at]?.label ?? String(at + 1);
+    return [{ line, labels: [found], word, more: '' }];
+  });
+  return {
+    entries,
+    headings: [...headings, ...words.slice(0, extra).map(({ word }) => word)],
+    leftOver: [],
+    counted: true,
+  };
+}
+
+/** How many of the first lines are a title: those that end with a colon or name a header. */
+function titleLines(words: readonly string[]): number {
+  return Math.max(
+    0,
+    words.findIndex((word) => !/:$|\b(?:header|connector|pinout|pin\s?out)\b/i.test(word)),
+  );
+}

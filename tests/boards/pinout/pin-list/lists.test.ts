@@ -1,0 +1,216 @@
+import { describe, expect, it } from 'vitest';
+import type { Grid } from '../../../../boards/document/grid';
+import { labelled, singleRow, zigZag } from '../../../../boards/library/grids';
+import { listProblemWords, listRefusalWords } from '../../../../boards/pinout/pin-list/list-words';
+import { PIN_LIST_LIMITS, readPinList } from '../../../../boards/pinout/pin-list/pin-list';
+import { plain } from '../../../e2e/reading';
+
+// Ways in which manuals and pages lay lists out: common practice, no source.
+
+function reading(text: string, grid: Grid, title = '') {
+  const result = readPinList(text, { grid, title });
+  if (!result.ok) throw new Error(listRefusalWords(result.problem).title);
+  return result.value;
+}
+
+/** "1 drive-led-feed, 2 no pin": what every pin was read as. */
+function read(text: string, grid: Grid, title = ''): string {
+  return reading(text, grid, title)
+    .pins.map(({ label, missing, signal }) => `${label} ${missing ? 'no pin' : (signal ?? '?')}`)
+    .join(', ');
+}
+
+function problems(text: string, grid: Grid): readonly string[] {
+  return reading(text, grid).problems.map((problem) => plain(listProblemWords(problem).title));
+}
+
+function refused(text: string, grid: Grid = zigZag(5)): string {
+  const result = readPinList(text, { grid });
+  if (result.ok) throw new Error('It was read');
+  const { title, advice } = listRefusalWords(result.problem);
+  return plain(`${title}. ${advice}`);
+}
+
+describe('a list', () => {
+  it('may name ranges and groups of pins, before the word or behind it', () => {
+    const grounds = '1 ground, 2 ground, 3 ground, 4 ground';
+    for (const text of [
+      '1-4 GND',
+      'pins 1 to 4: GND',
+      '1, 2, 3 and 4 = GND',
+      'GND: 1, 2, 3, 4',
+      'GND (pins 1-4)',
+      '1-2, 3/4 GND',
+      '1..4 GND',
+    ])
+      expect(read(text, singleRow(4)), text).toBe(grounds);
+  });
+
+  it('does not take a voltage for a label', () => {
+    expect(read('1 - 5V\n2 -12V\n3 - 3.3 V\n4: +12V', singleRow(4))).toBe(
+      '1 supply-5v, 2 supply-minus-12v, 3 supply-3v3, 4 supply-12v',
+    );
+  });
+
+  it('may put each pin between commas or semicolons in one line', () => {
+    expect(read('Fan: 1 GND, 2 +12V, 3 TACH, 4 PWM', singleRow(4))).toBe(
+      '1 ground, 2 fan-supply, 3 fan-tach, 4 fan-pwm',
+    );
+    expect(read('GND; +12V; TACH; PWM', singleRow(4))).toBe('1 ground, 2 fan-supply, 3 fan-tach, 4 fan-pwm');
+  });
+
+  it('may have labels with letters, in any case', () => {
+    const grid = labelled(['A1 A2', 'B1 B2']);
+    expect(read('a1: PLED+\nA2: PLED-\nb1 - HDLED+\nB2 HDLED-', grid)).toBe(
+      'A1 power-led-feed, A2 power-led-sink, B1 drive-led-feed, B2 drive-led-sink',
+    );
+    expect(read('A1, B1: GND\nA2-B2: NC', grid)).toMatch(/A1 ground.*B1 ground/);
+  });
+
+  it('may be a drawing of the connector, row above row', () => {
+    expect(read('PLED-  PWRSW  GND\nPLED+  GND    RST', zigZag(3))).toBe(
+      '1 power-led-feed, 2 power-led-sink, 3 ground, 4 power-switch-input, 5 reset-switch-input, 6 ground',
+    );
+  });
+
+  it('may have all labels first and then all words', () => {
+    expect(read('1\n2\n3\nGND\n+12V\nTACH', singleRow(3))).toBe('1 ground, 2 fan-supply, 3 fan-tach');
+  });
+
+  it('may have its words before their pins on the left and behind them on the right', () => {
+    expect(read('PLED+ | 1 | 2 | HDLED+\nPLED- | 3 | 4 | HDLED-', zigZag(2))).toBe(
+      '1 power-led-feed, 2 drive-led-feed, 3 power-led-sink, 4 drive-led-sink',
+    );
+  });
+
+  it('may have columns that say nothing of the signal', () => {
+    const text = 'Pin\tColour\tSignal\tType\n1\tblack\tGND\tP\n2\tyellow\t+12V\tP\n3\tgreen\tSENSE\tI';
+    expect(read(text, singleRow(3))).toBe('1 ground, 2 fan-supply, 3 fan-tach');
+  });
+});
+
+describe('a word that says too little', () => {
+  it('is settled by what else stands on the header', () => {
+    expect(read('1 +5V\n2 NC\n3 NC\n4 SPK', singleRow(4))).toMatch(/^1 speaker-feed/);
+    expect(read('1 VCC\n2 D-\n3 D+\n4 GND', singleRow(4))).toMatch(/^1 usb-vbus/);
+    expect(read('1 GND\n2 VCC\n3 SENSE\n4 PWM', singleRow(4))).toBe(
+      '1 ground, 2 fan-supply, 3 fan-tach, 4 fan-pwm',
+    );
+    expect(read('1 TX\n2 RX\n3 RTS\n4 CTS', singleRow(4))).toMatch(/^1 serial-txd, 2 serial-rxd/);
+  });
+
+  it('is settled by the name of the header', () => {
+    expect(read('1 GND\n2 VCC', singleRow(2), 'fan at the rear')).toBe('1 ground, 2 fan-supply');
+    expect(read('1 +\n2 NC\n3 -', singleRow(3))).toMatch(/^1 \?/);
+    expect(read('1 LED+\n2 NC\n3 LED-', singleRow(3), 'power LED')).toBe(
+      '1 power-led-feed, 2 no-connection, 3 power-led-sink',
+    );
+  });
+
+  it('is a guess where only the order of real headers tells', () => {
+    const { pins } = reading('1 HD LED\n2 HD LED\n3 PWR SW\n4 PWR SW', singleRow(4));
+    expect(pins.map(({ signal, how }) => [signal, how])).toEqual([
+      ['drive-led-feed', 'guessed'],
+      ['drive-led-sink', 'guessed'],
+      ['power-switch-input', 'exact'],
+      ['ground', 'guessed'],
+    ]);
+    expect(pins[1]?.confidence).toBeLessThan(pins[2]?.confidence ?? 0);
+  });
+
+  it('leaves the other side to a sign that stands alone', () => {
+    expect(read('1 HDD LED+\n2 -', singleRow(2))).toBe('1 drive-led-feed, 2 drive-led-sink');
+  });
+
+  it('takes LEDs on a common supply for switched ones', () => {
+    expect(read('1 +5V\n2 PLED\n3 HDLED', singleRow(3))).toBe(
+      '1 supply-5v, 2 power-led-sink, 3 drive-led-sink',
+    );
+  });
+});
+
+describe('grounds and ports', () => {
+  it('belong to the input beside them, as 5 to 7 and 8 to 6 of the panel', () => {
+    const text = '5 GND\n6 PWR SW\n7 RESET\n8 GND';
+    const { pins } = reading(text, zigZag(5));
+    expect(pins.map(({ label, belongsTo }) => `${label} ${belongsTo ?? ''}`.trim())).toEqual([
+      '5 reset-switch',
+      '6',
+      '7',
+      '8 power-switch',
+    ]);
+  });
+
+  it('are those of their row where only the data lines have a number', () => {
+    const { pins } = reading('1 +5V\n2 +5V\n3 USB0-\n4 USB1-\n5 USB0+\n6 USB1+\n7 GND\n8 GND', zigZag(5));
+    expect(pins.map(({ channel }) => channel).join('')).toBe('01010101');
+    expect(pins.every(({ belongsTo, signal }) => signal !== 'ground' || belongsTo === 'usb2')).toBe(true);
+  });
+});
+
+describe('a list that contradicts itself', () => {
+  it('is told of a pin that stands twice, and keeps what both lines say', () => {
+    const text = '1 GND\n2 +12V\n2 TACH\n3 PWM';
+    expect(problems(text, singleRow(4))).toContain(
+      'Pin 2 stands in lines 2 and 3 with different words: “+12V” and “TACH”',
+    );
+    const pin = reading(text, singleRow(4)).pins[1];
+    expect([pin?.signal, pin?.or]).toEqual(['fan-supply', ['fan-tach']]);
+  });
+
+  it('is told of more pins than the connector has', () => {
+    expect(problems('1 PLED+\n2 PLED-\n3 HDLED+\n4 HDLED-', singleRow(2))).toContain(
+      'The list has pins 3 and 4, and the connector has 2 positions without them',
+    );
+  });
+
+  it('is told of an LED that has two pluses, and of one without a minus', () => {
+    expect(problems('1 PLED+\n2 PLED+\n3 NC', singleRow(3))).toEqual([
+      'Power LED + stands on pins 1 and 2',
+      'Power LED + on pins 1 and 2 has no power LED − beside it',
+    ]);
+  });
+
+  it('is told of gaps, of lines that were left over and of words that were counted off', () => {
+    const text = 'Panel\n1 PLED+\n2 PLED-\nfor details see the service manual\n4 GND';
+    expect(problems(text, singleRow(5))).toEqual([
+      'The list says nothing of pins 3 and 5',
+      'Nothing was made of line 4',
+    ]);
+    expect(problems('GND\n+12V\nTACH', singleRow(3))).toEqual([
+      'No line has a number: the words are counted off from pin 1 on',
+    ]);
+  });
+
+  it('is read for a connector of 40 × 2 pins as for any other', () => {
+    const text = Array.from({ length: 80 }, (_, at) => `${at + 1} GND`).join('\n');
+    expect(reading(text, zigZag(40)).pins).toHaveLength(80);
+  });
+});
+
+describe('a text that is no list', () => {
+  it('is refused with what was found and what to do', () => {
+    expect(refused('')).toMatch(/^There is no list yet\. Paste the lines/);
+    expect(refused(' \n\t\n ')).toMatch(/^There is no list yet/);
+    expect(refused('Dear customer,\nthank you for your letter')).toMatch(
+      /^No pin was found in “Dear customer,”\. Put one pin in a line/,
+    );
+    expect(refused('A1 PLED+\nA2 PLED-\nA3 GND')).toBe(
+      'The connector has no pins A1, A2 and A3. It counts pins 1, 2, 3, 4, 5, 6 and 4 more. Number the connector as the list does, or choose another one.',
+    );
+    expect(refused('101 GND\n102 NC')).toMatch(/^The connector has no pins 101 and 102/);
+  });
+
+  it('is refused when it is too long, and read when it is as long as the limit', () => {
+    const { characters, lines } = PIN_LIST_LIMITS;
+    const list = '1 GND\n2 NC';
+    expect(readPinList(list + ' '.repeat(characters - list.length), { grid: zigZag(5) }).ok).toBe(true);
+    expect(refused(list + ' '.repeat(characters - list.length + 1))).toMatch(
+      /^The text has 1,000,001 characters, and at most 1,000,000 are read/,
+    );
+    const many = (count: number) => Array.from({ length: count }, (_, at) => `${at % 10} GND`).join('\n');
+    expect(readPinList(many(lines), { grid: zigZag(5) }).ok).toBe(true);
+    expect(refused(many(lines + 1))).toMatch(/^The text has 5,001 lines, and at most 5,000 are read/);
+    expect(refused(many(10_000))).toMatch(/^The text has 10,000 lines/);
+  });
+});
