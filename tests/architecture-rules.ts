@@ -18,7 +18,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/pinout/photo': DOMAIN_FLOOR,
   'boards/circuit': [...DOMAIN_FLOOR, 'boards/fit'],
   'boards/findings': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/circuit'],
-  'boards/planner': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings'],
+  'boards/planner': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/findings'],
   'boards/analyse.ts': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings'],
   'boards/host.ts': [],
 

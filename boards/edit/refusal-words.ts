@@ -43,6 +43,8 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `What is known of ${pins(refusal.pins)} would come to lie where ${connectorName(build, refusal.connector)} has no position. Give the grid a position there, or clear them first.`;
     case 'reshape-loses':
       return reshapeWords(refusal, build);
+    case 'plug-twice':
+      return `${plugName(build, refusal)} is named twice. Say one place for it.`;
     case 'not-seated':
       return `${plugName(build, refusal)} does not sit anywhere. Seat it first.`;
     case 'no-fit':

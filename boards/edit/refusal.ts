@@ -38,6 +38,7 @@ export type Refusal =
       readonly pins: readonly string[];
       readonly plugs: readonly PlugRef[];
     }
+  | { readonly code: 'plug-twice'; readonly lead: string; readonly plug: string }
   | { readonly code: 'not-seated'; readonly lead: string; readonly plug: string }
   | {
       readonly code: 'no-fit';

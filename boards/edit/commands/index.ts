@@ -1,6 +1,7 @@
 import { addConnector } from './add-connector';
 import { addLead } from './add-lead';
 import { addPhoto } from './add-photo';
+import { arrangePlugs } from './arrange-plugs';
 import { believeSource } from './believe-source';
 import { changePin } from './change-pin';
 import { changePins } from './change-pins';
@@ -44,6 +45,7 @@ export const COMMANDS = [
   turnPlug,
   unseatPlug,
   unseatAll,
+  arrangePlugs,
   addLead,
   removeLead,
   renameLead,

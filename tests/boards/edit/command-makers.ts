@@ -4,7 +4,7 @@ import type { Build, Seat } from '../../../boards/document/build';
 import type { CaseSheet } from '../../../boards/document/case-sheet';
 import type { Connector } from '../../../boards/document/connector';
 import { CONDITIONS, type Lead, type Plug, WIRE_COLOURS } from '../../../boards/document/lead';
-import { holeState, leadsOf } from '../../../boards/document/lookup';
+import { holeState, leadsOf, samePlug } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
 import type { Command, CommandName } from '../../../boards/edit/command';
 import type { Choices } from '../../../boards/edit/compare/choices';
@@ -52,6 +52,17 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
       return seat && { lead: seat.lead, plug: seat.plug };
     },
     'unseat-all': () => ({}),
+    'arrange-plugs': (given) => {
+      const off = given.build.seats
+        .filter(() => given.dice.oneIn(3))
+        .map(({ lead, plug }) => ({ lead, plug }));
+      const ref = somePlug(given);
+      if (ref === undefined) return { seats: [], off };
+      const to = { lead: ref.lead.id, plug: ref.plug.id };
+      const seat = given.dice.pick(placesOf(given.build, to));
+      const others = off.filter((each) => !samePlug(each, to));
+      return { seats: seat ? [seat] : [], off: given.dice.oneIn(8) ? off : others };
+    },
     'add-lead': ({ lead, dice }) => ({
       lead: { ...lead, id: `lead-${dice.below(12)}` },
       to: dice.oneIn(2) ? 'case' : 'extras',

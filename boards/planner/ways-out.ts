@@ -1,0 +1,124 @@
+import type { Build } from '../document/build';
+import { holeState, leadOf, type PlugRef, plugOf } from '../document/lookup';
+import { gridIndex } from '../document/numbering';
+import { applyCommand } from '../edit/apply';
+import type { Command } from '../edit/command';
+import { type Conflict, conflictAbout } from './conflict';
+import { type Cost, compareCosts } from './cost';
+import { type PlanAsk, solve, waysTaken } from './plan';
+import { type Problem, problemOf } from './problem';
+import { SEARCH_LIMITS } from './search';
+
+/** A part of a lead, by its ids. */
+export interface PartRef {
+  readonly lead: string;
+  readonly part: string;
+}
+
+/** One remedy of the trade, tried out: what would work with it that does not now, and what would not any more. */
+export interface WayOut {
+  readonly kind: 'move-contact' | 'split-plug' | 'adapter' | 'leave-off';
+  /** What the program can do about it; an adapter has to be bought. */
+  readonly command: Command | undefined;
+  readonly gains: readonly PartRef[];
+  readonly loses: readonly PartRef[];
+  /** Of the best plan with it. */
+  readonly cost: Cost;
+}
+
+/** A plug that the best plan leaves off, why, and what would help. */
+export interface Unserved {
+  readonly plug: PlugRef;
+  readonly conflict: Conflict;
+  /** Those that help at all, the best first. */
+  readonly waysOut: readonly WayOut[];
+}
+
+/**
+ * Every plug that the best plan leaves off, with the fewest plugs and pins that cannot go together, and each
+ * remedy of the trade with what it would make possible: worked out by planning anew with it.
+ */
+export function unservedIn(
+  build: Build,
+  { pinned = [], limits = SEARCH_LIMITS }: PlanAsk = {},
+): readonly Unserved[] {
+  const { problem, answer } = solve(problemOf(build, pinned), limits);
+  const taken = waysTaken(problem, answer.choices);
+  const before = servedBy(problem, answer.choices);
+  return problem.groups.flatMap(({ group }, slot) =>
+    group.plugs
+      .filter((plug) => !taken[slot]?.laid.some((laid) => laid.plug === plug))
+      .map((plug): Unserved => {
+        const ref = { lead: group.lead.id, plug: plug.id };
+        const conflict = conflictAbout(problem, slot);
+        const waysOut = remediesFor(build, ref, conflict)
+          .flatMap(({ kind, command }) => {
+            const tried = applyCommand(build, command);
+            if (!tried.ok) return [];
+            const then = solve(problemOf(tried.value, pinned), limits);
+            const after = servedBy(then.problem, then.answer.choices);
+            const gains = without(after, before);
+            if (!gains.some(({ lead }) => lead === ref.lead)) return [];
+            const loses = without(before, after);
+            return [{ kind, command, gains, loses, cost: then.answer.cost }];
+          })
+          .sort((a, b) => a.loses.length - b.loses.length || compareCosts(a.cost, b.cost));
+        return { plug: ref, conflict, waysOut: withAdapter(waysOut) };
+      }),
+  );
+}
+
+function servedBy(problem: Problem, choices: readonly number[]): readonly PartRef[] {
+  return waysTaken(problem, choices).flatMap(({ served }, slot) => {
+    const lead = problem.groups[slot]?.group.lead.id;
+    return lead === undefined ? [] : served.map(({ id }) => ({ lead, part: id }));
+  });
+}
+
+function without(some: readonly PartRef[], others: readonly PartRef[]): readonly PartRef[] {
+  return some.filter(({ lead, part }) => !others.some((other) => other.lead === lead && other.part === part));
+}
+
+interface Remedy {
+  readonly kind: WayOut['kind'];
+  readonly command: Command;
+}
+
+/** Move a contact to an empty hole, take the plug apart, or leave off another lead of the conflict. */
+function remediesFor(build: Build, ref: PlugRef, { plugs }: Conflict): readonly Remedy[] {
+  const lead = leadOf(build, ref.lead);
+  const plug = plugOf(build, ref);
+  if (!lead || !plug) return [];
+  const holes = gridIndex(plug.grid).positions.map(({ label }) => label);
+  const empty = holes.filter((hole) => holeState(lead, plug, hole) === 'empty');
+  const moves = holes
+    .filter((hole) => holeState(lead, plug, hole) === 'contact')
+    .flatMap((from) =>
+      empty.map(
+        (to): Remedy => ({
+          kind: 'move-contact',
+          command: { name: 'move-contact', args: { ...ref, from, to } },
+        }),
+      ),
+    );
+  const rivals = [...new Set(plugs.map((other) => other.lead))].filter((id) => id !== ref.lead);
+  return [
+    ...moves,
+    { kind: 'split-plug', command: { name: 'split-plug', args: { lead: ref.lead, plug: ref.plug } } },
+    ...rivals.map(
+      (id): Remedy => ({
+        kind: 'leave-off',
+        command: { name: 'set-lead-aside', args: { lead: id, aside: true } },
+      }),
+    ),
+  ];
+}
+
+/** An adapter lead does what taking the plug apart does, and leaves the plug whole. One of several moves is enough. */
+function withAdapter(waysOut: readonly WayOut[]): readonly WayOut[] {
+  const firstMove = waysOut.find(({ kind }) => kind === 'move-contact');
+  const kept = waysOut.filter((way) => way.kind !== 'move-contact' || way === firstMove);
+  return kept.flatMap((way): readonly WayOut[] =>
+    way.kind === 'split-plug' ? [way, { ...way, kind: 'adapter', command: undefined }] : [way],
+  );
+}

@@ -1,0 +1,85 @@
+import { listed } from '../base/listed';
+import type { Build } from '../document/build';
+import { leadOf } from '../document/lookup';
+import { pinsUnderSeat } from '../findings/about';
+import { capital, partOfLead, pinsOf, plugText } from '../findings/words/names';
+import { moveContactText, splitText } from '../findings/words/remedies';
+import { partKindOf } from '../signals/part-kinds';
+import type { Difference } from './differences';
+import type { Plan } from './plan';
+import type { PartRef, Unserved, WayOut } from './ways-out';
+
+/** How good a plan is and how that is known, in a sentence or two. */
+export function planWords({ proved, cost, bound, off }: Plan, arrangements: bigint): string {
+  const served =
+    off.length === 0 ? 'Every plug has its place.' : `${counted(off.length, 'plug')} cannot be served.`;
+  if (proved) return `${served} This is the best arrangement: ${ruledOut(arrangements)} are ruled out.`;
+  const open = cost.essentialUnserved + cost.unserved - bound.essentialUnserved - bound.unserved;
+  return `${served} The search was stopped before it was done: ${
+    open > 0
+      ? `at most ${counted(open, 'function')} more could be served.`
+      : 'no arrangement serves more functions.'
+  }`;
+}
+
+function ruledOut(arrangements: bigint): string {
+  const others = arrangements - 1n;
+  if (others < 1_000_000n) return `${others} other${others === 1n ? '' : 's'}`;
+  const digits = others.toString();
+  return `about ${digits[0]}.${digits[1]} × 10${superscript(digits.length - 1)} others`;
+}
+
+function superscript(power: number): string {
+  return [...String(power)].map((digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]).join('');
+}
+
+/** What the plan does with one plug: "Move POWER SW from pins 1 and 3 to pins 6 and 8 of F_PANEL." */
+export function differenceWords(build: Build, { plug, now, planned, inTheWay }: Difference): string {
+  const name = plugText(build, plug);
+  const from = now && pinsOf(build, pinsUnderSeat(build, now));
+  if (planned === undefined) return `Take ${name} off${from ? ` ${from}` : ''}: it serves nothing there.`;
+  const to = pinsOf(build, pinsUnderSeat(build, planned));
+  const done =
+    now === undefined
+      ? `Seat ${name} on ${to}.`
+      : from === to
+        ? `Turn ${name} round on ${to}.`
+        : `Move ${name} from ${from} to ${to}.`;
+  if (inTheWay.length === 0) return done;
+  return `${done} ${capital(listed(inTheWay.map((ref) => plugText(build, ref))))} ${
+    inTheWay.length === 1 ? 'comes' : 'come'
+  } off first.`;
+}
+
+/** Why a plug has no place: alone, or because of which others and over which pins. */
+export function conflictWords(build: Build, { plug, conflict }: Unserved): string {
+  const name = plugText(build, plug);
+  if (conflict.plugs.length <= 1) return `No place on this board suits ${name} as it is.`;
+  const all = conflict.plugs.map((ref) => plugText(build, ref));
+  const where = conflict.pins.length > 0 ? ` They want ${pinsOf(build, conflict.pins)}.` : '';
+  return `${capital(listed([...new Set(all)]))} cannot all be served, though any one fewer could.${where}`;
+}
+
+/** What to do, and what that would make possible and cost. */
+export function wayOutWords(build: Build, plug: Unserved['plug'], way: WayOut): string {
+  const does = `${listed(way.gains.map((ref) => partText(build, ref)))} would work`;
+  const costs =
+    way.loses.length > 0 ? `, and ${listed(way.loses.map((ref) => partText(build, ref)))} would not` : '';
+  return `${doing(build, plug, way)} Then ${does}${costs}.`;
+}
+
+function doing(build: Build, plug: Unserved['plug'], { kind, command }: WayOut): string {
+  if (command?.name === 'move-contact') return moveContactText(command.args);
+  if (command?.name === 'set-lead-aside')
+    return `Leave ${leadOf(build, command.args.lead)?.name ?? command.args.lead} off.`;
+  return kind === 'adapter' ? 'Use an adapter lead from this plug to single pins.' : splitText(build, plug);
+}
+
+function partText(build: Build, { lead, part }: PartRef): string {
+  const found = partOfLead(build, lead, part);
+  return `the ${found.name ?? partKindOf(found.kind).name}`;
+}
+
+function counted(count: number, of: string): string {
+  return `${count} ${of}${count === 1 ? '' : 's'}`;
+}
