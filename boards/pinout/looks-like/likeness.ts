@@ -49,7 +49,7 @@ const EPSILON = 1e-9;
 export function looksLike(here: Layout, layouts: readonly KnownLayout[]): LooksLike {
   if (!here.pins.some(isKnown)) return { outcome: 'nothing-known' };
   const found = bestOfEach(drawn(here), layouts).sort(compareScores);
-  const close = ranked(here, merged(found.filter(({ score }) => score >= CLOSE)));
+  const close = ranked(here, merged(found.filter(({ score }) => score >= CLOSE))).filter(moreAgree);
   const first = close[0];
   if (first === undefined)
     return {
@@ -61,6 +61,11 @@ export function looksLike(here: Layout, layouts: readonly KnownLayout[]): LooksL
     likenesses: close,
     tied: close.filter((each) => compareScores(first, each) === 0).length,
   };
+}
+
+/** A key alone lifts a score high; it is no likeness while as many pins speak against it. */
+function moreAgree({ tally }: Likeness): boolean {
+  return tally.agree > tally.differ;
 }
 
 interface Laid extends IndexedFace, Score {

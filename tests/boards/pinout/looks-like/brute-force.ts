@@ -9,6 +9,8 @@ export interface SlowMatch {
   readonly offset: readonly [row: number, col: number];
   readonly score: number;
   readonly agreed: number;
+  /** Pins that agree, less pins that differ. */
+  readonly balance: number;
 }
 
 type Place = Pin | undefined;
@@ -23,6 +25,16 @@ function everyMatch(here: Layout, there: Layout): readonly SlowMatch[] {
     const theirs = handled(tableOf(there), handling);
     return offsets(mine, theirs).map((offset) => ({ handling, offset, ...judged(mine, theirs, offset) }));
   });
+}
+
+/** Whether the best way is one that a person would be shown: 0.6 at least, and more that agrees than differs. */
+export function isLike(here: Layout, there: Layout): boolean {
+  const best = bestMatch(here, there);
+  if (best === undefined || best.score < 0.6 - 1e-9) return false;
+  return everyMatch(here, there).some(
+    ({ score, agreed, balance }) =>
+      gap(score - best.score) === 0 && gap(agreed - best.agreed) === 0 && balance > 0,
+  );
 }
 
 /** The best of all ways: the higher score, then the more sureness that agrees. */
@@ -60,6 +72,7 @@ function judged(
   let sum = 0;
   let weights = 0;
   let agreed = 0;
+  let balance = 0;
   mine.forEach((row, r) => {
     row.forEach((pin, c) => {
       if (word(pin) === 'unknown') return;
@@ -74,13 +87,15 @@ function judged(
       else if (says === word(pin)) {
         sum += weight;
         agreed += sure(pin);
+        balance += 1;
       } else if (other !== 'outside' && alike(pin, other)) sum += weight / 2;
+      else balance -= 1;
     });
   });
   const [rows, cols] = sizes(mine);
   const [high, wide] = sizes(theirs);
   const common = Math.min(rows * cols, high * wide) / Math.max(rows * cols, high * wide);
-  return { score: weights === 0 ? 0 : (sum / weights) * (0.5 + common / 2), agreed };
+  return { score: weights === 0 ? 0 : (sum / weights) * (0.5 + common / 2), agreed, balance };
 }
 
 function at(table: readonly Place[][], row: number, col: number): Place | 'outside' {

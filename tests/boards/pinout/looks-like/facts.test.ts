@@ -78,6 +78,13 @@ describe('a half-filled header beside the published ones', () => {
     expect(found.outcome === 'none-close' && found.nearest.every(({ score }) => score < 0.6)).toBe(true);
   });
 
+  it('is not like a header of the same key while as many pins speak against it', () => {
+    // Universal Serial Bus header: no pin at 9; in mirror it lies where the panel has its own (the guide, Figure 10).
+    const half: KnownLayout = { from: 'mine', connector: header(['? ? ? ? key', 'usb-vbus ? ? ? ?']) };
+    const panel = header(['? ? power-switch-input ? key', 'drive-led-feed ? ? ? ?']);
+    expect(looksLike(panel, [half]).outcome).toBe('none-close');
+  });
+
   it('cannot be compared before one pin is known', () => {
     expect(looksLike(header(['? ? ? ? ?', '? ? ? ? ?']), all)).toEqual({ outcome: 'nothing-known' });
   });
