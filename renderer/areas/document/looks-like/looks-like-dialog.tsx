@@ -19,6 +19,7 @@ import { useBuild, useWorkbench } from '../../../workbench';
 import { Candidates } from './candidates';
 import { Comparison } from './comparison';
 import { type Candidate, useCandidates } from './use-candidates';
+import { useOwnLayouts } from './use-own-layouts';
 import '../document.css';
 import './looks-like.css';
 
@@ -34,8 +35,9 @@ export function LooksLikeDialog({ connector: id, onClose }: LooksLikeDialogProps
 }
 
 function Dialog({ connector, onClose }: { readonly connector: Connector; readonly onClose: () => void }) {
-  const { result, candidates } = useCandidates(useBuild(), connector);
-  const [chosen, setChosen] = useState('0');
+  const own = useOwnLayouts();
+  const { result, candidates } = useCandidates(useBuild(), connector, own.layouts);
+  const [chosen, setChosen] = useState('');
   const candidate = candidates.find(({ id }) => id === chosen) ?? candidates[0];
   const closing = <Button onPress={onClose}>Close</Button>;
   const title = `What ${connector.print || connector.title} looks like`;
@@ -64,7 +66,10 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
         )
       }
     >
-      <p>{outcomeWords(connector, result)}</p>
+      <div className="looks-like-outcome">
+        <p>{outcomeWords(connector, result)}</p>
+        <p className="soft small">{own.words}</p>
+      </div>
       <div className="looks-like">
         <Candidates candidates={candidates} chosen={candidate.id} onChoose={setChosen} />
         <Comparison key={candidate.id} connector={connector} candidate={candidate} />
