@@ -61,6 +61,12 @@ export const MENU_BAR: readonly Menu[] = [
     items: [
       { id: 'board.pin-list', label: 'Paste a pin list…', accelerator: 'CmdOrCtrl+Shift+L' },
       { id: 'board.looks-like', label: 'Looks like…', accelerator: 'CmdOrCtrl+Shift+K' },
+      'line',
+      { id: 'board.turn-connector', label: 'Turn the connector on the board' },
+      { id: 'board.duplicate-connector', label: 'Duplicate the connector', accelerator: 'CmdOrCtrl+D' },
+      { id: 'board.copy-connector', label: 'Copy the connector' },
+      { id: 'board.paste-connector', label: 'Paste the copied connector' },
+      { id: 'board.remove-connector', label: 'Remove the connector from the board' },
     ],
   },
   {

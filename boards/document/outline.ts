@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { SIDES } from './connector';
 import { LIMITS } from './limits';
 import { IdZ, LineZ } from './text';
 
@@ -19,12 +20,14 @@ export const MountingHoleZ = z.strictObject({
   diameterMm: z.number().positive().max(50).optional(),
 });
 
-/** The edge of a board, seen from above the component side with the rear panel at the top. */
+/** The edge of a board, seen from above the component side, as it is drawn. */
 export const OutlineZ = z.strictObject({
   widthMm: SideZ,
   depthMm: SideZ,
   /** The published size it keeps to, where it does. A board may be smaller than its form factor allows. */
   formFactor: z.enum(FORM_FACTORS).optional(),
+  /** The side with the sockets for the rear panel of the case; the top where nothing is said. */
+  rear: z.enum(SIDES).optional(),
   holes: z.array(MountingHoleZ).max(LIMITS.mountingHoles).optional(),
 });
 

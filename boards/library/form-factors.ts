@@ -1,4 +1,5 @@
 import type { Mm } from '../base/units';
+import { SIDES, type Side } from '../document/connector';
 import type { FormFactor, MountingHole, Outline } from '../document/outline';
 import { type Reading, readAbout, readIn, recalled } from './reading';
 
@@ -112,4 +113,55 @@ export function formFactorEntry(id: FormFactor): FormFactorEntry {
   const entry = FORM_FACTOR_ENTRIES.find((each) => each.id === id);
   if (entry === undefined) throw new Error(`No form factor ${id} in the library`);
   return entry;
+}
+
+/** The outline of a form factor, drawn with the rear panel at some side. */
+export function formFactorOutline(id: FormFactor, rear: Side): Outline {
+  return turnedOutline(formFactorEntry(id).outline, rear);
+}
+
+/** The outline with its holes, turned until the rear panel is at that side. */
+export function turnedOutline(outline: Outline, rear: Side): Outline {
+  const quarters = (SIDES.indexOf(rear) - SIDES.indexOf(outline.rear ?? 'top') + 4) % 4;
+  let turned = outline;
+  for (let quarter = 0; quarter < quarters; quarter++) turned = quarterTurned(turned);
+  return { ...turned, rear };
+}
+
+/** A quarter clockwise: the top side goes to the right. */
+function quarterTurned({ widthMm, depthMm, holes, ...others }: Outline): Outline {
+  const turned = { ...others, widthMm: depthMm, depthMm: widthMm };
+  if (holes === undefined) return turned;
+  return {
+    ...turned,
+    holes: holes.map((hole) => ({ ...hole, xMm: hundredths(depthMm - hole.yMm), yMm: hole.xMm })),
+  };
+}
+
+/** Which way the published holes go along when a board of that orientation gets wider, and deeper. */
+const GOES_ALONG: Readonly<Record<Side, readonly [across: 0 | 1, down: 0 | 1]>> = {
+  top: [1, 0],
+  right: [1, 1],
+  bottom: [0, 1],
+  left: [0, 0],
+};
+
+/**
+ * The outline in another size. Published holes are measured from the rear right corner, so on a board of a
+ * form factor they keep their distance from it; free holes keep theirs from the top left.
+ */
+export function resizedOutline(
+  outline: Outline,
+  size: { readonly widthMm: Mm; readonly depthMm: Mm },
+): Outline {
+  if (outline.formFactor === undefined || outline.holes === undefined) return { ...outline, ...size };
+  const [across, down] = GOES_ALONG[outline.rear ?? 'top'];
+  const byX = across * (size.widthMm - outline.widthMm);
+  const byY = down * (size.depthMm - outline.depthMm);
+  const holes = outline.holes.map((hole) => ({
+    ...hole,
+    xMm: hundredths(hole.xMm + byX),
+    yMm: hundredths(hole.yMm + byY),
+  }));
+  return { ...outline, ...size, holes };
 }

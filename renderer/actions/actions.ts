@@ -4,6 +4,7 @@ import type { Action } from './action';
 import { documentActions } from './document-actions';
 import { editActions } from './edit-actions';
 import { fileActions } from './file-actions';
+import { planActions } from './plan-actions';
 import { viewActions } from './view-actions';
 
 function helpActions({ session }: Workbench): readonly Action[] {
@@ -34,6 +35,7 @@ export function actionsOf(workbench: Workbench): readonly Action[] {
     ...editActions(workbench),
     ...viewActions(workbench),
     ...documentActions(workbench),
+    ...planActions(workbench),
     ...helpActions(workbench),
   ];
 }
@@ -50,11 +52,13 @@ export function runAction(workbench: Workbench, id: string): boolean {
 export function useActions(): readonly Action[] {
   const workbench = useWorkbench();
   const open = useEditor((editor) => editor.open);
+  const copied = useSession((session) => session.copied);
   const session = useSession(
-    ({ selection, area, settings }) => `${JSON.stringify(selection)} ${area} ${JSON.stringify(settings)}`,
+    ({ selection, area, page, settings }) =>
+      `${JSON.stringify(selection)} ${area} ${page} ${JSON.stringify(settings)}`,
   );
   // biome-ignore lint/correctness/useExhaustiveDependencies: the actions read the stores themselves; these say when they may differ
-  return useMemo(() => actionsOf(workbench), [workbench, open, session]);
+  return useMemo(() => actionsOf(workbench), [workbench, open, session, copied]);
 }
 
 /** One action by its id. An id that no list has is a bug. */

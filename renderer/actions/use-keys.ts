@@ -21,6 +21,8 @@ export function useKeys(): void {
     const onKey = (event: KeyboardEvent) => {
       const action = pressed(workbench, event);
       if (action === undefined || !mayRun(workbench, action, event.target)) return;
+      // A bare key whose action can do nothing now belongs to whoever has the focus.
+      if (!action.enabled && isBare(action)) return;
       event.preventDefault();
       event.stopPropagation();
       if (action.enabled) action.run();
@@ -35,11 +37,14 @@ function pressed(workbench: Workbench, event: KeyboardEvent): Action | undefined
   return actionsOf(workbench).find((action) => action.shortcuts.some((each) => isPressed(each, event, mac)));
 }
 
+function isBare({ shortcuts }: Action): boolean {
+  return shortcuts.some((shortcut) => BARE.test(shortcut));
+}
+
 function mayRun(workbench: Workbench, action: Action, target: EventTarget | null): boolean {
   if (workbench.session.getState().dialogs.length > 0) return false;
-  const bare = action.shortcuts.some((shortcut) => BARE.test(shortcut));
   const element = target instanceof Element ? target : null;
-  if (element?.closest('[role="menu"], [role="dialog"], [role="listbox"]')) return !bare;
+  if (element?.closest('[role="menu"], [role="dialog"], [role="listbox"]')) return !isBare(action);
   const typing = element?.closest('input, textarea, [contenteditable="true"]') !== null && element !== null;
   return !(typing && OF_TEXT.has(action.id));
 }

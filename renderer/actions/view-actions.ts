@@ -39,7 +39,9 @@ function areaActions(workbench: Workbench): readonly Action[] {
 
 function canvasActions(workbench: Workbench): readonly Action[] {
   const build = workbench.editor.getState().open?.history.present;
-  const enabled = build !== undefined && workbench.session.getState().area === 'wire';
+  const { area, page } = workbench.session.getState();
+  const wired = build !== undefined && area === 'wire';
+  const enabled = wired || (build !== undefined && area === 'document' && page === 'plan');
   const canvas = () => workbench.canvas.current;
   const lay = (changed: Partial<NonNullable<typeof build>['view']>) => {
     if (build) doCommand(workbench, { name: 'turn-view', args: { ...build.view, ...changed } });
@@ -74,7 +76,7 @@ function canvasActions(workbench: Workbench): readonly Action[] {
       ...view(2),
       label: 'Turn the view',
       shortcuts: ['Mod+Shift+ArrowRight'],
-      enabled,
+      enabled: wired,
       run: () => build && lay({ turn: addTurns(build.view.turn, 90) }),
     },
     {
@@ -82,7 +84,7 @@ function canvasActions(workbench: Workbench): readonly Action[] {
       ...view(2),
       label: 'Mirror the view',
       shortcuts: [],
-      enabled,
+      enabled: wired,
       chosen: build?.view.mirrored === true,
       run: () => build && lay({ mirrored: !build.view.mirrored }),
     },

@@ -6,6 +6,8 @@ import { wiresNeeded } from './drawing/far-labels';
 import type { Bench } from './gestures/gesture';
 import { followPlacing, type PlacingPointer } from './gestures/placing';
 import { listenToPointer } from './gestures/pointer';
+import { press } from './gestures/press';
+import { putDown } from './gestures/put-down';
 import { hitIndex } from './hit-index';
 import type { Scene } from './scene/scene';
 import { toMm } from './view';
@@ -45,7 +47,7 @@ export function useBench({ element, view, commands, props, scene, redrawTop }: B
   useLayoutEffect(() => {
     const canvas = element.current;
     if (!canvas || !view) return;
-    bench.current = {
+    const wired: Bench = {
       element: canvas,
       view,
       props: () => now.current.props,
@@ -57,13 +59,23 @@ export function useBench({ element, view, commands, props, scene, redrawTop }: B
       setCursor: (cursor) => {
         canvas.dataset.cursor = cursor;
       },
-      showNear: (target) => {
+      cursorOver: (target) => {
+        if (now.current.props.placing) return 'grabbing';
+        return target?.kind === 'plug' ? 'grab' : target ? 'pointer' : 'default';
+      },
+      begin: (down) => {
+        const carried = now.current.props.placing?.by === 'carry';
+        return carried ? putDown(wired, down) : press(wired, down);
+      },
+      twice: (target) => {
+        if (now.current.props.placing) return;
         const connector = target && connectorUnder(now.current.scene, target);
         if (connector) commands.show([connector]);
         else commands.fitAll();
       },
     };
-    return listenToPointer(bench.current, (target) => {
+    bench.current = wired;
+    return listenToPointer(wired, (target) => {
       hovered.current = target;
       now.current.props.onHover?.(target);
       redrawTop();

@@ -1,5 +1,6 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import type { Connector } from '../../boards/document/connector';
+import { freePlace } from '../../boards/fit/free-place';
 import { blankHeader } from '../../boards/library/blank-header';
 import { CONNECTOR_TYPES } from '../../boards/library/connectors/index';
 import { makeConnector } from '../../boards/library/make-connector';
@@ -9,17 +10,19 @@ import { freshId } from '../files/file-name';
 import { Window } from '../look/window';
 import { shapeWords } from '../words/plug-words';
 import { useBuild, useWorkbench } from '../workbench';
-import { freeRow } from './free-row';
 import { type SearchEntry, SearchList } from './search-list';
+
+/** Where there is room for the first connector and its names. */
+const FIRST_PLACE = { xMm: 10, yMm: 15 };
 
 /** Every connector the trade has standard words for, and headers of which nothing is known yet. */
 export function AddConnectorDialog({ onClose }: { readonly onClose: () => void }) {
   const workbench = useWorkbench();
-  const { connectors } = useBuild().board;
+  const { board } = useBuild();
   const add = (name: string, make: (onBoard: Pick<Connector, 'id' | 'place'>) => Connector) => {
-    const id = freshId(name, 'connector', new Set(connectors.map((connector) => connector.id)));
-    const place = { xMm: 10, yMm: freeRow(connectors), turn: 0 as const };
-    const connector = make({ id, place });
+    const id = freshId(name, 'connector', new Set(board.connectors.map((connector) => connector.id)));
+    const made = make({ id, place: { ...FIRST_PLACE, turn: 0 } });
+    const connector = { ...made, place: freePlace(board, made, FIRST_PLACE) };
     if (!doCommand(workbench, { name: 'add-connector', args: { connector } })) return;
     const { select, showPage } = workbench.session.getState();
     select({ kind: 'connector', connector: id });

@@ -12,14 +12,14 @@ import { useBuild, useSession, useWorkbench } from '../workbench';
 
 /** What the pointer is over, in words; how the board lies; the cautions, always. */
 export function Strip() {
-  const area = useSession((session) => session.area);
+  const drawing = useSession(({ area, page }) => area === 'wire' || (area === 'document' && page === 'plan'));
   return (
     <footer className="strip">
       <div className="strip-words">
         <Pointed />
         <p className="soft small strip-caution">{CAUTION_LINE}</p>
       </div>
-      {area === 'wire' && <ViewTools />}
+      {drawing && <ViewTools />}
     </footer>
   );
 }

@@ -6,6 +6,8 @@ import { TextField } from 'react-aria-components/TextField';
 
 interface TextLineProps {
   readonly label: string;
+  /** Off where a table's head already says it. */
+  readonly labelShown?: boolean;
   readonly value: string;
   readonly maxLength: number;
   /** Called once when the person is done: on Enter, or on leaving the field. */
@@ -14,7 +16,14 @@ interface TextLineProps {
 }
 
 /** A line of the document. Typing is one step for undo, not one a letter; Escape takes it back. */
-export function TextLine({ label, value, maxLength, onDone, area = false }: TextLineProps) {
+export function TextLine({
+  label,
+  labelShown = true,
+  value,
+  maxLength,
+  onDone,
+  area = false,
+}: TextLineProps) {
   const [typed, setTyped] = useState<string | null>(null);
   const done = () => {
     if (typed !== null && typed !== value) onDone(typed);
@@ -24,6 +33,7 @@ export function TextLine({ label, value, maxLength, onDone, area = false }: Text
     <TextField
       className="field"
       value={typed ?? value}
+      {...(!labelShown && { 'aria-label': label })}
       onChange={setTyped}
       onBlur={done}
       onKeyDown={(event) => {
@@ -32,7 +42,7 @@ export function TextLine({ label, value, maxLength, onDone, area = false }: Text
         else event.continuePropagation();
       }}
     >
-      <Label className="field-label">{label}</Label>
+      {labelShown && <Label className="field-label">{label}</Label>}
       {area ? <TextArea maxLength={maxLength} rows={3} /> : <Input maxLength={maxLength} />}
     </TextField>
   );

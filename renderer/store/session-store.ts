@@ -1,6 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { type MachineState, RESTING } from '../../boards/circuit/machine-state';
 import type { Seat } from '../../boards/document/build';
+import type { Connector } from '../../boards/document/connector';
 import type { PlugRef } from '../../boards/document/lookup';
 import type { Settings } from '../../boards/host';
 import type { Dialog } from './dialog';
@@ -8,7 +9,9 @@ import {
   type Area,
   type DocumentPage,
   type Hovered,
+  type Moving,
   type Placing,
+  type PlanStep,
   pageOf,
   type Selection,
   type ShelfTab,
@@ -22,6 +25,11 @@ export interface Session {
   readonly shelf: ShelfTab;
   readonly selection: Selection;
   readonly placing: Placing | null;
+  /** Only on the board plan. */
+  readonly moving: Moving | null;
+  readonly planStep: PlanStep;
+  /** A connector to be pasted, on this board or the next one. */
+  readonly copied: Connector | null;
   readonly hovered: Hovered | null;
   /** What the power bar asks the circuit about. */
   readonly machine: MachineState;
@@ -43,6 +51,9 @@ export interface Session {
   readonly aim: (candidate: Seat | null) => void;
   readonly turnInHand: (turn: Seat['turn'], candidate: Seat | null) => void;
   readonly letGo: () => void;
+  readonly move: (moving: Moving | null) => void;
+  readonly snapTo: (step: PlanStep) => void;
+  readonly keepCopy: (connector: Connector) => void;
   readonly openDialog: (dialog: Dialog) => void;
   /** Closes the topmost dialog, or all of them. */
   readonly closeDialog: (dialog: Dialog) => void;
@@ -63,6 +74,9 @@ export function createSession(): SessionStore {
     shelf: 'leads',
     selection: NOTHING,
     placing: null,
+    moving: null,
+    planStep: 'tenth-mm',
+    copied: null,
     hovered: null,
     machine: RESTING,
     dialogs: [],
@@ -70,8 +84,9 @@ export function createSession(): SessionStore {
     message: null,
     settings: { theme: 'system', largeType: false },
 
-    goTo: (area) => set(({ page, selection }) => ({ area, placing: null, page: pageOf(selection) ?? page })),
-    showPage: (page) => set({ page }),
+    goTo: (area) =>
+      set(({ page, selection }) => ({ area, placing: null, moving: null, page: pageOf(selection) ?? page })),
+    showPage: (page) => set({ page, moving: null }),
     showShelf: (shelf) => set({ shelf }),
     select: (selection) => set({ selection, message: null }),
     hover: (hovered) => set({ hovered }),
@@ -85,7 +100,10 @@ export function createSession(): SessionStore {
     aim: (candidate) => set(({ placing }) => (placing ? { placing: { ...placing, candidate } } : {})),
     turnInHand: (turn, candidate) =>
       set(({ placing }) => (placing ? { placing: { ...placing, turn, candidate } } : {})),
-    letGo: () => set({ placing: null }),
+    letGo: () => set({ placing: null, moving: null }),
+    move: (moving) => set({ moving }),
+    snapTo: (planStep) => set({ planStep }),
+    keepCopy: (copied) => set({ copied }),
     openDialog: (dialog) => set(({ dialogs }) => ({ dialogs: [...dialogs, dialog] })),
     closeDialog: (dialog) => set(({ dialogs }) => ({ dialogs: dialogs.filter((open) => open !== dialog) })),
     announce: (text) =>

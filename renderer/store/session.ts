@@ -1,4 +1,5 @@
 import type { Seat } from '../../boards/document/build';
+import type { Place } from '../../boards/document/connector';
 import type { PinRef, PlugRef } from '../../boards/document/lookup';
 
 export type Area = 'document' | 'wire';
@@ -55,3 +56,13 @@ export interface Placing {
   /** A drag ends on release; a carried plug goes down with a click or Enter. */
   readonly by: 'drag' | 'carry';
 }
+
+/** A connector on its way over the board plan, before anything is changed. */
+export interface Moving {
+  readonly connector: string;
+  readonly place: Place;
+}
+
+/** What a connector that is dragged over the plan snaps to: tenths of a millimetre, tenths of an inch, nothing. */
+export const PLAN_STEPS = ['tenth-mm', 'tenth-inch', 'free'] as const;
+export type PlanStep = (typeof PLAN_STEPS)[number];

@@ -168,6 +168,7 @@ export function outlineFor(dice: Dice, name: string): Outline {
     widthMm: 50 + dice.below(1_000) / 4,
     depthMm: 305.5,
     ...(dice.oneIn(3) && { formFactor: dice.pick(FORM_FACTORS) ?? 'atx' }),
+    ...(dice.oneIn(3) && { rear: dice.pick(SIDES) ?? 'left' }),
     ...(holes.length > 0 && { holes }),
   };
 }

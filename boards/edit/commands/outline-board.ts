@@ -16,6 +16,7 @@ export const outlineBoard = defineCommand({
 });
 
 function whatChanges(before: Outline, after: Outline): string {
+  if ((before.rear ?? 'top') !== (after.rear ?? 'top')) return 'Say where the rear panel is';
   if (before.widthMm !== after.widthMm || before.depthMm !== after.depthMm)
     return 'Set the size of the board';
   if (before.formFactor !== after.formFactor) return 'Set the form factor';

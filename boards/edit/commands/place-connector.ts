@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { ok } from '../../base/result';
 import { PlaceZ } from '../../document/connector';
+import { connectorOf } from '../../document/lookup';
 import { connectorName } from '../../document/names';
 import { IdZ } from '../../document/text';
 import { changeConnector } from '../change';
@@ -10,7 +11,10 @@ import { defineCommand } from '../definition';
 export const placeConnector = defineCommand({
   name: 'place-connector',
   args: z.strictObject({ connector: IdZ, place: PlaceZ }),
-  label: (build, { connector }) => `Place ${connectorName(build, connector)}`,
+  label: (build, { connector, place }) => {
+    const turned = connectorOf(build.board, connector)?.place.turn !== place.turn;
+    return `${turned ? 'Turn' : 'Place'} ${connectorName(build, connector)}`;
+  },
   apply: (build, { connector: id, place }) =>
     changeConnector(build, id, (connector) => ok({ ...connector, place })),
 });

@@ -31,12 +31,6 @@ export function BuildForm() {
         onDone={(notes) => doCommand(workbench, { name: 'note-build', args: { notes } })}
       />
       <TextLine
-        label="Name of the board"
-        value={build.board.name}
-        maxLength={LIMITS.textLength}
-        onDone={(name) => doCommand(workbench, { name: 'rename-board', args: { name } })}
-      />
-      <TextLine
         label="Name of the case"
         value={build.case.name}
         maxLength={LIMITS.textLength}

@@ -3,10 +3,10 @@ import { connectorOf, leadOf } from '../../../boards/document/lookup';
 import { chosenPlug, type DocumentPage } from '../../store/session';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { FindingsPanel } from '../wire/findings-panel';
-import { BuildForm } from './build-form';
 import { ConnectorForm } from './connector/connector-form';
 import { DocumentShelf } from './document-shelf';
 import { LeadForm } from './lead-form';
+import { PlanPage } from './plan/plan-page';
 import '../wire/shelf.css';
 import '../wire/wire.css';
 import './document.css';
@@ -39,7 +39,7 @@ export function DocumentArea() {
             </TabList>
           </div>
           <TabPanel id="plan" className="document-panel">
-            <BuildForm />
+            <PlanPage />
           </TabPanel>
           <TabPanel id="connector" className="document-panel">
             <ChosenConnector />

@@ -2,16 +2,24 @@ import type { Point } from '../../../boards/drawing/geometry';
 import type { CanvasProps, Target } from '../canvas-props';
 import type { ViewHandle } from '../view-handle';
 
-/** What a gesture may see and use. */
-export interface Bench {
+/** What every gesture may see and use, on any canvas. */
+export interface Ground {
   readonly element: HTMLElement;
   readonly view: ViewHandle;
-  /** The canvas's properties as they are now. */
-  readonly props: () => CanvasProps;
   readonly targetAt: (screen: Point) => Target | null;
   readonly setCursor: (cursor: Cursor) => void;
-  /** Brings the connector of a target near enough to be read; the whole drawing when there is none. */
-  readonly showNear: (target: Target | null) => void;
+  /** The cursor over a target while nothing is held. */
+  readonly cursorOver: (target: Target | null) => Cursor;
+  /** The gesture that a press with the main button begins. */
+  readonly begin: (down: Point) => Gesture;
+  /** Pressed twice in place. */
+  readonly twice: (target: Target | null) => void;
+}
+
+/** What a gesture on the wired board may see and use. */
+export interface Bench extends Ground {
+  /** The canvas's properties as they are now. */
+  readonly props: () => CanvasProps;
 }
 
 export type Cursor = 'default' | 'pointer' | 'grab' | 'grabbing';

@@ -1,8 +1,8 @@
 import type { Point } from '../../../boards/drawing/geometry';
-import type { Bench, Gesture } from './gesture';
+import type { Gesture, Ground } from './gesture';
 
 /** The ground follows the pointer. */
-export function pan({ view, setCursor }: Bench, down: Point): Gesture {
+export function pan({ view, setCursor }: Pick<Ground, 'view' | 'setCursor'>, down: Point): Gesture {
   let last = down;
   setCursor('grabbing');
   return {

@@ -1,32 +1,32 @@
 import type { Point } from '../../../boards/drawing/geometry';
 import type { Target } from '../canvas-props';
 import { sameTarget } from '../hit-index';
-import { type Bench, type Cursor, type Gesture, screenPoint } from './gesture';
+import { type Cursor, type Gesture, type Ground, screenPoint } from './gesture';
 import { pan } from './pan';
 import { pinch } from './pinch';
-import { press } from './press';
-import { putDown } from './put-down';
 import { wheel } from './wheel';
 
 const MAIN_BUTTON = 0;
 const MIDDLE_BUTTON = 1;
 
-/** Listens to the canvas and gives each press to the gesture that it begins. Returns how to stop. */
-export function listenToPointer(bench: Bench, onHover: (target: Target | null) => void): () => void {
-  const { element } = bench;
+/**
+ * Listens to the canvas and gives each press to the gesture that it begins. Escape drops a gesture that
+ * is under way. Returns how to stop.
+ */
+export function listenToPointer(ground: Ground, onHover: (target: Target | null) => void): () => void {
+  const { element } = ground;
   let gesture: Gesture | null = null;
   let spaceHeld = false;
   let hovered: Target | null = null;
   const touches = new Map<number, Point>();
 
   const cursorOver = (target: Target | null): Cursor => {
-    if (bench.props().placing) return 'grabbing';
-    if (spaceHeld || target?.kind === 'plug') return 'grab';
-    return target ? 'pointer' : 'default';
+    const cursor = ground.cursorOver(target);
+    return spaceHeld && cursor !== 'grabbing' ? 'grab' : cursor;
   };
 
   const hover = (target: Target | null) => {
-    if (!gesture) bench.setCursor(cursorOver(target));
+    if (!gesture) ground.setCursor(cursorOver(target));
     if (sameTarget(hovered, target)) return;
     hovered = target;
     onHover(target);
@@ -42,9 +42,9 @@ export function listenToPointer(bench: Bench, onHover: (target: Target | null) =
     }
     if (event.button === MIDDLE_BUTTON || (event.button === MAIN_BUTTON && spaceHeld)) {
       event.preventDefault();
-      gesture = pan(bench, at);
+      gesture = pan(ground, at);
     } else if (event.button === MAIN_BUTTON) {
-      gesture = bench.props().placing?.by === 'carry' ? putDown(bench, at) : press(bench, at);
+      gesture = ground.begin(at);
     }
   };
 
@@ -53,11 +53,11 @@ export function listenToPointer(bench: Bench, onHover: (target: Target | null) =
     const before = touches.get(event.pointerId);
     if (before && touches.size === 2) {
       const [other] = [...touches].filter(([id]) => id !== event.pointerId);
-      if (other) pinch(bench.view, [before, other[1]], [at, other[1]]);
+      if (other) pinch(ground.view, [before, other[1]], [at, other[1]]);
     }
     if (before) touches.set(event.pointerId, at);
     if (gesture) gesture.move(at);
-    else if (event.target instanceof Node && element.contains(event.target)) hover(bench.targetAt(at));
+    else if (event.target instanceof Node && element.contains(event.target)) hover(ground.targetAt(at));
   };
 
   const up = (event: PointerEvent) => {
@@ -73,12 +73,14 @@ export function listenToPointer(bench: Bench, onHover: (target: Target | null) =
     gesture = null;
   };
 
-  const double = (event: MouseEvent) => {
-    if (!bench.props().placing) bench.showNear(bench.targetAt(screenPoint(element, event)));
-  };
+  const double = (event: MouseEvent) => ground.twice(ground.targetAt(screenPoint(element, event)));
   const leave = () => hover(null);
-  const onWheel = (event: WheelEvent) => wheel(bench, event);
+  const onWheel = (event: WheelEvent) => wheel(ground, event);
   const key = (event: KeyboardEvent) => {
+    if (event.key === 'Escape' && event.type === 'keydown') {
+      gesture?.cancel();
+      gesture = null;
+    }
     if (event.code !== 'Space') return;
     spaceHeld = event.type === 'keydown' && isFree(event.target);
   };
@@ -107,7 +109,7 @@ export function listenToPointer(bench: Bench, onHover: (target: Target | null) =
 
 /** The space bar belongs to buttons and fields while one of them has the focus. */
 function isFree(target: EventTarget | null): boolean {
-  return !(
-    target instanceof Element && target.closest('button, input, textarea, select, [role], [contenteditable]')
-  );
+  if (!(target instanceof Element)) return true;
+  const owner = target.closest('button, input, textarea, select, [role], [contenteditable]');
+  return owner === null || owner.getAttribute('role') === 'application';
 }

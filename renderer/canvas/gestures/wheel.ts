@@ -1,4 +1,4 @@
-import { type Bench, screenPoint } from './gesture';
+import { type Ground, screenPoint } from './gesture';
 
 const LINE_PX = 32;
 const PAGE_PX = 400;
@@ -11,7 +11,7 @@ const PINCH_DOUBLE_PX = 80;
  * The plain wheel zooms at the pointer, as does a pinch; with shift, and for a sideways wheel, the
  * ground moves sideways.
  */
-export function wheel({ element, view }: Bench, event: WheelEvent): void {
+export function wheel({ element, view }: Ground, event: WheelEvent): void {
   event.preventDefault();
   const unit = event.deltaMode === 1 ? LINE_PX : event.deltaMode === 2 ? PAGE_PX : 1;
   const dx = event.deltaX * unit;

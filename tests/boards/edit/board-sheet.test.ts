@@ -35,6 +35,7 @@ describe('the edge of a board', () => {
     const holes = microAtx.holes ?? [];
     expect(label({ ...microAtx, widthMm: 226 })).toBe('Set the size of the board');
     expect(label({ widthMm: 244, depthMm: 244, holes })).toBe('Set the form factor');
+    expect(label({ ...microAtx, rear: 'left' })).toBe('Say where the rear panel is');
     expect(label({ ...microAtx, holes: holes.slice(1) })).toBe('Remove a mounting hole');
     expect(label({ ...microAtx, holes: [...holes, { id: 'own', xMm: 1, yMm: 1 }] })).toBe(
       'Add a mounting hole',

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { SIDES } from '../../../boards/document/connector';
 import { FORM_FACTORS, type MountingHole, OutlineZ } from '../../../boards/document/outline';
-import { FORM_FACTOR_ENTRIES, formFactorEntry } from '../../../boards/library/form-factors';
+import {
+  FORM_FACTOR_ENTRIES,
+  formFactorEntry,
+  formFactorOutline,
+  resizedOutline,
+  turnedOutline,
+} from '../../../boards/library/form-factors';
 import { MEMORY, SECONDARY, SOURCE } from './published';
 
 const MM_PER_INCH = 25.4;
@@ -105,6 +112,48 @@ describe('the published board sizes', () => {
         expect(xMm).toBeLessThan(outline.widthMm - radius);
         expect(yMm).toBeLessThan(outline.depthMm - radius);
       }
+  });
+
+  it('drawn with the rear at the left, as many manuals do, have the sockets’ corner at the top left', () => {
+    const { outline } = formFactorEntry('atx');
+    const lying = turnedOutline(outline, 'left');
+    expect(lying).toMatchObject({ widthMm: 244, depthMm: 305, rear: 'left', formFactor: 'atx' });
+    const f = lying.holes?.find(({ label }) => label === 'F');
+    // F stands 0.25 in from the right and 1.3 in from the rear.
+    expect([f?.xMm, f?.yMm].map((mm = 0) => mm / MM_PER_INCH)).toEqual(
+      [1.3, 0.25].map((i) => expect.closeTo(i, 3)),
+    );
+  });
+
+  it('are as before after four quarters, and a quarter at a time comes to the same', () => {
+    for (const { outline } of FORM_FACTOR_ENTRIES) {
+      const round = [...SIDES.slice(1), SIDES[0]].reduce(turnedOutline, outline);
+      expect(round).toEqual({ ...outline, rear: 'top' });
+      for (const side of SIDES) {
+        expect(turnedOutline(turnedOutline(outline, 'right'), side)).toEqual(turnedOutline(outline, side));
+        expect(formFactorOutline(outline.formFactor ?? 'atx', side)).toEqual(turnedOutline(outline, side));
+      }
+    }
+  });
+
+  it.each(SIDES)(
+    'keep the holes’ distances from the rear corner when a board is smaller, rear at the %s',
+    (side) => {
+      const full = formFactorOutline('micro-atx', side);
+      const less = { widthMm: full.widthMm - 20, depthMm: full.depthMm - 30 };
+      const small = turnedOutline(resizedOutline(full, less), 'top');
+      const whole = turnedOutline(full, 'top');
+      whole.holes?.forEach((hole, at) => {
+        const kept = small.holes?.[at] ?? hole;
+        expect(small.widthMm - kept.xMm).toBeCloseTo(whole.widthMm - hole.xMm, 6);
+        expect(kept.yMm).toBeCloseTo(hole.yMm, 6);
+      });
+    },
+  );
+
+  it('leave free holes where they are when the size changes', () => {
+    const free = { widthMm: 100, depthMm: 80, holes: [{ id: 'a', xMm: 5, yMm: 6 }] };
+    expect(resizedOutline(free, { widthMm: 90, depthMm: 70 })).toEqual({ ...free, widthMm: 90, depthMm: 70 });
   });
 
   it('say how each statement was come by: read, told by others, from memory, doubtful', () => {

@@ -1,7 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { connectorBox } from '../../../boards/fit/geometry';
 import { boardEntries } from '../../../renderer/dialogs/board-entries';
-import { freeRow } from '../../../renderer/dialogs/free-row';
 import { cutWords, matches, SHOWN } from '../../../renderer/dialogs/matching';
 import { bench, POWER_SWITCH } from '../stand-in';
 
@@ -37,11 +35,4 @@ describe('searching', () => {
     });
     expect(b.shown).toEqual(['panel']);
   });
-});
-
-test('a new connector stands below all others', () => {
-  const { connectors } = bench().build().board;
-  const lowest = Math.max(...connectors.map((each) => connectorBox(each).bottomMm));
-  expect(freeRow(connectors)).toBeGreaterThan(lowest);
-  expect(freeRow([])).toBeGreaterThan(0);
 });

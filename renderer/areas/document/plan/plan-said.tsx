@@ -1,0 +1,27 @@
+import { boardRemarks } from '../../../../boards/fit/board-remarks';
+import { SeveritySign } from '../../../look/severity-sign';
+import { planRemarkWords } from '../../../words/plan-words';
+import { useBuild } from '../../../workbench';
+
+/** What on the plan cannot be so, in words. Its room is kept, so that nothing moves when something is said. */
+export function PlanSaid() {
+  const build = useBuild();
+  const said = planRemarkWords(build, boardRemarks(build.board));
+  const [first, ...more] = said;
+  return (
+    <section className="plan-said" aria-label="Look again">
+      {first === undefined ? (
+        <p className="soft">Every connector and every hole has a place of its own on the board.</p>
+      ) : (
+        <ul>
+          {[first, ...more].map((words) => (
+            <li key={words} className="plan-remark">
+              <SeveritySign severity="doubt" />
+              <span>{words}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}

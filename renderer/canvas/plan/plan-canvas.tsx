@@ -1,0 +1,114 @@
+import '../canvas.css';
+import type Konva from 'konva/lib/Core';
+import { type Ref, useCallback, useMemo, useRef, useState } from 'react';
+import { Stage } from 'react-konva/es/ReactKonvaCore';
+import { connectorOf } from '../../../boards/document/lookup';
+import { USUAL_ROOMS } from '../../../boards/drawing/block';
+import { measureByTable } from '../../../boards/drawing/measure';
+import { boardWords } from '../board-words';
+import type { CanvasView } from '../canvas-props';
+import { drawGround } from '../drawing/draw-ground';
+import { drawConnectors, drawWiring } from '../drawing/draw-layers';
+import { worstMarks } from '../drawing/draw-marks';
+import { drawHover, drawSelection } from '../drawing/draw-selection';
+import type { Pen } from '../drawing/pen';
+import { PenLayer } from '../pen-layer';
+import { rememberedBlock } from '../scene/block-memo';
+import { usePalette } from '../use-palette';
+import { usePixelRatio } from '../use-pixel-ratio';
+import { useSize } from '../use-size';
+import { useView } from '../use-view';
+import { drawDistances, drawGuides, drawLeftPlace, drawMoving, drawRemarked } from './draw-plan';
+import type { PlanProps } from './plan-props';
+import { PLAN_VIEW, planScene, remarkedRects } from './plan-scene';
+import { guidesAt } from './snap';
+import { usePlanGround } from './use-plan-ground';
+
+interface PlanCanvasProps extends PlanProps {
+  readonly ref?: Ref<CanvasView>;
+}
+
+const NO_MARKS = worstMarks([]);
+
+/**
+ * The board as its manual draws it, unturned and without leads, for connectors to be placed on. For
+ * assistive technology it is one picture with a summary: the keys, the fields below it and the shelf
+ * are the equal way.
+ */
+export function PlanCanvas({ ref, ...props }: PlanCanvasProps) {
+  const { build, chosen, moving, remarks, theme } = props;
+  const wrapper = useRef<HTMLDivElement>(null);
+  const topLayer = useRef<Konva.Layer | null>(null);
+  const [stage, setStage] = useState<Konva.Stage | null>(null);
+  const size = useSize(wrapper);
+  const palette = usePalette(wrapper, theme);
+
+  const { board, id } = build;
+  const scene = useMemo(() => planScene(id, board), [id, board]);
+  const { view, commands } = useView(stage, size, scene, ref);
+  usePixelRatio(stage);
+  const redrawTop = useCallback(() => {
+    topLayer.current?.batchDraw();
+  }, []);
+  const pointed = usePlanGround({ element: wrapper, view, commands, props, scene, redrawTop });
+
+  const connector = moving ? connectorOf(board, moving.connector) : undefined;
+  const onItsWay = useMemo(() => {
+    if (!moving || !connector) return null;
+    const block = rememberedBlock(
+      { ...connector, place: moving.place },
+      PLAN_VIEW,
+      USUAL_ROOMS,
+      measureByTable,
+    );
+    return { block, guides: guidesAt(board, connector, moving.place) };
+  }, [moving, connector, board]);
+  const remarked = useMemo(() => remarkedRects(scene, remarks), [scene, remarks]);
+
+  const ground = useCallback(
+    (pen: Pen) => {
+      drawGround(pen, scene);
+      drawConnectors(pen, scene);
+      drawWiring(pen, scene, NO_MARKS, null);
+    },
+    [scene],
+  );
+  const top = (pen: Pen) => {
+    if (onItsWay && moving) {
+      const from = scene.blocks.find((block) => block.connector.id === moving.connector);
+      if (from) drawLeftPlace(pen, from.shell);
+      drawGuides(pen, onItsWay.guides);
+      drawDistances(pen, onItsWay.block, board.outline.widthMm / 2);
+      drawMoving(pen, onItsWay.block);
+      drawSelection(
+        pen,
+        { ...scene, blocks: [onItsWay.block] },
+        {
+          kind: 'connector',
+          connector: moving.connector,
+        },
+      );
+      return;
+    }
+    drawRemarked(pen, remarked);
+    if (chosen !== null) drawSelection(pen, scene, { kind: 'connector', connector: chosen });
+    drawHover(pen, scene, pointed.hovered());
+  };
+
+  return (
+    <div ref={wrapper} className="board-canvas" role="img" aria-label={boardWords(scene.build, [])}>
+      {size && palette && (
+        <Stage
+          ref={setStage}
+          className="board-canvas-stage"
+          width={size.width}
+          height={size.height}
+          listening={false}
+        >
+          <PenLayer name="plan" palette={palette} draw={ground} />
+          <PenLayer name="top" palette={palette} draw={top} layer={topLayer} />
+        </Stage>
+      )}
+    </div>
+  );
+}

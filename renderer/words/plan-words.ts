@@ -1,0 +1,80 @@
+import type { BoardSheet } from '../../boards/document/board-sheet';
+import type { Build } from '../../boards/document/build';
+import type { Place } from '../../boards/document/connector';
+import { LIMITS } from '../../boards/document/limits';
+import { connectorName } from '../../boards/document/names';
+import type { Outline } from '../../boards/document/outline';
+import type { BoardRemark } from '../../boards/fit/board-remarks';
+import { formFactorEntry, formFactorOutline } from '../../boards/library/form-factors';
+import { mmWords } from './length-words';
+import { turnWords } from './seat-words';
+
+/** "214 mm from the left, 234 mm from the top, turned by half": where the first position of a connector is. */
+export function placeOnBoardWords({ xMm, yMm, turn }: Place): string {
+  const turned = turnWords(turn);
+  return `${mmWords(xMm)} from the left, ${mmWords(yMm)} from the top, ${turned === '' ? 'not turned' : turned}`;
+}
+
+/** Everything that cannot be so on this plan, in sentences; the size against its form factor first. */
+export function planRemarkWords(build: Build, remarks: readonly BoardRemark[]): readonly string[] {
+  return [...sizeWords(build.board.outline), ...remarks.map((remark) => remarkWords(build, remark))];
+}
+
+/** One remark in a sentence that names what to look at again. */
+export function remarkWords(build: Build, remark: BoardRemark): string {
+  switch (remark.code) {
+    case 'connector-outside':
+      return `${connectorName(build, remark.connector)} lies outside the board. Drag it onto the board, or set its place.`;
+    case 'connector-over-edge':
+      return `${connectorName(build, remark.connector)} stands out over the edge of the board. Look at its place and at the board’s size again.`;
+    case 'connectors-overlap': {
+      const [one, other] = remark.connectors;
+      return `${connectorName(build, one)} and ${connectorName(build, other)} stand in one place. Measure where each is.`;
+    }
+    case 'hole-outside':
+      return `Mounting hole ${holeName(build.board, remark.hole)} is not wholly on the board. Look at its place and at the board’s size again.`;
+    case 'hole-under-connector':
+      return `${connectorName(build, remark.connector)} stands over mounting hole ${holeName(build.board, remark.hole)}. Measure where each is.`;
+  }
+}
+
+function sizeWords({ formFactor, rear = 'top', widthMm, depthMm }: Outline): readonly string[] {
+  if (formFactor === undefined) return [];
+  const { name } = formFactorEntry(formFactor);
+  const outline = formFactorOutline(formFactor, rear);
+  if (widthMm <= outline.widthMm && depthMm <= outline.depthMm) return [];
+  return [
+    `The board is larger than ${name} allows: at most ${mmWords(outline.widthMm)} by ${mmWords(outline.depthMm)}. Choose another form factor, or “free size”.`,
+  ];
+}
+
+/** What a hole is called: its letter, or which one of the list it is. */
+export function holeName({ outline }: BoardSheet, id: string): string {
+  const holes = outline.holes ?? [];
+  const at = holes.findIndex((hole) => hole.id === id);
+  const hole = holes[at];
+  if (hole === undefined) return id;
+  return hole.label || `number\u00a0${at + 1}`;
+}
+
+export const HOLES_FULL_WORDS = `A board can hold no more than ${LIMITS.mountingHoles}\u00a0mounting holes. Remove one first.`;
+
+/** Where the size and the holes of a form factor were read, and which of them to measure. */
+export function formFactorWords({ formFactor }: Outline): readonly string[] {
+  if (formFactor === undefined) return [];
+  const { size, letters, places, diameter, doubtful } = formFactorEntry(formFactor);
+  const read = [size, letters, places, diameter].map(({ source }) => source.where ?? '');
+  const measure =
+    doubtful.length === 0
+      ? []
+      : [
+          `Doubtful: ${doubtful.join(' and ')}; the specification says they support the front edge. Measure them.`,
+        ];
+  return [
+    `Size: ${read[0]}.`,
+    `Letters: ${read[1]}.`,
+    `Places: ${read[2]}.`,
+    `Width: ${read[3]}.`,
+    ...measure,
+  ];
+}
