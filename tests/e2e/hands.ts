@@ -83,7 +83,7 @@ export async function wireOnScreen(page: Page, build: Build, lead: string, index
 }
 
 /** How the drawing lies on the page, as the drawing library has it. */
-function drawingOn(page: Page): Promise<{ view: View; left: number; top: number }> {
+export function drawingOn(page: Page): Promise<{ view: View; left: number; top: number }> {
   return page.evaluate(() => {
     const [stage] = window.Konva?.stages ?? [];
     if (!stage) throw new Error('There is no drawing on the page');
