@@ -121,8 +121,6 @@ describe('a board of a published size', () => {
     await expect.poll(() => toldInStrip(page)).toMatch(/^Remove /);
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');
-    await page.keyboard.press('Shift+ArrowUp');
-    await page.keyboard.press('Control+z');
 
     await page.keyboard.press('Control+s');
     await tabTo(page, page.getByRole('textbox', { name: 'Name of the file' }));

@@ -107,8 +107,11 @@ function addLike(bench: Bench, pattern: Connector): void {
   const print = nextPrint(pattern.print, new Set(connectors.map((each) => each.print)));
   const like = { ...pattern, id, print };
   const connector = { ...like, place: freePlace(build.board, like, pattern.place) };
-  if (doCommand(bench, { name: 'add-connector', args: { connector } }))
-    bench.session.getState().select({ kind: 'connector', connector: id });
+  const command = { name: 'add-connector', args: { connector } } as const;
+  if (!doCommand(bench, command)) return;
+  const { select, tell } = bench.session.getState();
+  select({ kind: 'connector', connector: id });
+  tell(`${labelOf(build, command)}: ${placeOnBoardWords(connector.place)}.`);
 }
 
 /** Chooses the next connector of the sheet, or the one before; false past the last, so that the focus can go on. */
