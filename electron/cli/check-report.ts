@@ -45,7 +45,7 @@ const WellFormedZ = z.strictObject({
   name: z.string(),
 });
 
-const RefusedZ = z.strictObject({
+export const RefusedZ = z.strictObject({
   file: z.string(),
   outcome: z.literal('refused'),
   /** Why, as a word that does not change: "not-found", "not-json", "invalid" ... */

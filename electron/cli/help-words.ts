@@ -3,6 +3,9 @@ export const HELP = `Leadwright: the leads of a case on the right pins of a boar
   leadwright check FILE... [--json]   check builds; board and case sheets for their form only
   leadwright check FILE... --explain CODE[:LEAD]
                                       the way of the current behind a finding, in every state
+  leadwright sheet FILE --out X.pdf|.svg|.png [--connector ID]... [--paper a4|letter]
+                   [--turn 0|90|180|270] [--mirror] [--page N] [--scale N] [--json]
+                                      the board's pinout as a page to pin up, of a board sheet or a build
   leadwright schema KIND              print the JSON Schema of build, board or case
   leadwright --help, --version
 

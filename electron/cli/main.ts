@@ -9,6 +9,8 @@ import { explanation, type Wanted, wantedFrom } from './explain';
 import { HELP } from './help-words';
 import { reportText } from './report-words';
 import { type Request, requestFrom } from './request';
+import { sheet, writtenWords } from './sheet';
+import type { SheetRequest } from './sheet-request';
 import { paintFor, visible, visibleJson } from './terminal';
 
 const { env, stderr, stdout } = process;
@@ -33,9 +35,21 @@ async function run(request: Request): Promise<ExitCode> {
       }
       return exitCodeOf(report);
     }
+    case 'sheet':
+      return printSheet(request);
     case 'explain':
       return explain(request.files, wantedFrom(request.wanted));
   }
+}
+
+async function printSheet(request: SheetRequest): Promise<ExitCode> {
+  const report = await sheet(request);
+  const { file } = report;
+  const refused = file.outcome === 'refused';
+  if (request.json) stdout.write(`${visibleJson(report)}\n`);
+  else if (refused) stderr.write(reportText(file, paintFor(stderr, env)));
+  else stdout.write(`${visible(writtenWords(file))}\n`);
+  return refused ? EXIT.badInput : EXIT.fine;
 }
 
 /** Explains findings of each file; the exit status is that of its check, unless the finding is not there. */

@@ -1,12 +1,20 @@
 import { parseArgs } from 'node:util';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { DocumentKind } from '../../boards/document/document';
+import {
+  bareSheetOption,
+  SHEET_OPTIONS,
+  type SheetRequest,
+  sheetRequest,
+  strayOption,
+} from './sheet-request';
 
 /** What a command line asks for. */
 export type Request =
   | { readonly command: 'check'; readonly files: readonly string[]; readonly json: boolean }
   | { readonly command: 'explain'; readonly files: readonly string[]; readonly wanted: string }
   | { readonly command: 'schema'; readonly kind: DocumentKind }
+  | SheetRequest
   | { readonly command: 'help' }
   | { readonly command: 'version' };
 
@@ -20,10 +28,13 @@ export function requestFrom(args: readonly string[]): Result<Request, string> {
   const [command, ...rest] = positionals;
   if (values.help || command === 'help' || args.length === 0) return ok({ command: 'help' });
   if (values.version) return ok({ command: 'version' });
+  if (command === 'sheet') return sheetRequest(rest, values);
+  const stray = strayOption(values);
+  if (stray !== undefined) return refuse(`“--${stray}” goes with “sheet” and a file.`);
   if (command === 'check') return checkRequest(rest, values);
   if (values.explain !== undefined) return refuse('“--explain” goes with “check” and a file.');
   if (command === 'schema') return schemaRequest(rest);
-  return refuse(`Expected the command “check” or “schema”, found “${command}”.`);
+  return refuse(`Expected the command “check”, “schema” or “sheet”, found “${command}”.`);
 }
 
 interface CheckOptions {
@@ -49,6 +60,7 @@ function schemaRequest(rest: readonly string[]): Result<Request, string> {
 const OPTIONS = {
   json: { type: 'boolean', default: false },
   explain: { type: 'string' },
+  ...SHEET_OPTIONS,
   help: { type: 'boolean', short: 'h', default: false },
   version: { type: 'boolean', default: false },
 } as const;
@@ -60,6 +72,8 @@ function readArguments(args: readonly string[]) {
     // parseArgs tells of an unknown option, and of a missing or an unwanted value, by throwing.
     const option = args.find((arg) => arg.startsWith('-') && !isKnown(arg));
     if (option !== undefined) return refuse(`There is no option “${option}”.`);
+    const bare = bareSheetOption(args);
+    if (bare !== undefined) return refuse(bare);
     return refuse('Expected a finding after “--explain”, as “reversed” or “reversed:power-led”.');
   }
 }

@@ -8,9 +8,9 @@ import { readTextFile } from './read-file';
 import { saveProblemOf } from './save-problem';
 import { looksUntouched, sameContent, sha256, stampOf } from './stamp';
 
-export interface Save {
+export interface SaveBytes {
   readonly path: string;
-  readonly text: string;
+  readonly bytes: Uint8Array;
   /** What the file has to be for the save to go on; null to replace whatever is there. */
   readonly expected: string | null;
   /** Refuse rather than replace whatever has come to lie there. */
@@ -18,6 +18,8 @@ export interface Save {
   /** The rights of a file that is not there yet, before the system's mask. */
   readonly mode?: number;
 }
+
+export type Save = Omit<SaveBytes, 'bytes'> & { readonly text: string };
 
 export interface Written {
   readonly stamp: string;
@@ -30,7 +32,12 @@ export interface Written {
  * then takes the name. Whatever fails before that, the former file is as it was and nothing is left over.
  * A link is followed, and the rights of the former file are kept.
  */
-export async function saveFile(fs: FileSystem, save: Save): Promise<Result<Written, SaveProblem>> {
+export function saveFile(fs: FileSystem, { text, ...save }: Save): Promise<Result<Written, SaveProblem>> {
+  return saveBytes(fs, { ...save, bytes: Buffer.from(text, 'utf8') });
+}
+
+/** As above, for what is not text. */
+export async function saveBytes(fs: FileSystem, save: SaveBytes): Promise<Result<Written, SaveProblem>> {
   const name = basename(save.path);
   try {
     const target = await targetOf(fs, save.path);
@@ -57,12 +64,12 @@ async function replace(
   fs: FileSystem,
   target: string,
   former: FileFacts | null,
-  save: Save,
+  save: SaveBytes,
 ): Promise<Result<Written, SaveProblem>> {
   const folder = dirname(target);
   // The name is not made from the document's: that may already be as long as the disk allows.
   const temporary = join(folder, `.${randomBytes(9).toString('hex')}.tmp`);
-  const bytes = Buffer.from(save.text, 'utf8');
+  const { bytes } = save;
   let renamed = false;
   try {
     const facts = await writeNew(fs, temporary, bytes, former?.mode ?? null, save.mode ?? 0o666);
@@ -96,7 +103,11 @@ async function writeNew(
   }
 }
 
-async function changedOutside(fs: FileSystem, target: string, { expected, onlyNew }: Save): Promise<boolean> {
+async function changedOutside(
+  fs: FileSystem,
+  target: string,
+  { expected, onlyNew }: SaveBytes,
+): Promise<boolean> {
   if (onlyNew === true) return (await orNullIfMissing(fs.factsOfLink(target))) !== null;
   if (expected === null) return false;
   const facts = await orNullIfMissing(fs.facts(target));

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { builtinModules } from 'node:module';
 import { inRoot } from './place.mjs';
 import { writeSchemas } from './schemas.mjs';
@@ -13,7 +13,7 @@ import { writeSchemas } from './schemas.mjs';
  */
 
 const COMMON = ['boards', 'package-lock.json', 'package.json', 'electron/start/targets.mjs'];
-const MACHINE = [...COMMON, 'electron/host', 'electron/built.ts'];
+const MACHINE = [...COMMON, 'electron/host', 'electron/paper', 'electron/built.ts'];
 const PAGE = [...COMMON, 'renderer', 'assets'];
 
 /** @type {Readonly<Record<'page' | 'door' | 'main' | 'preload' | 'cli' | 'schemas', Target>>} */
@@ -100,6 +100,7 @@ function nodeConfig(entry, file, format, { banner = '', page = [] } = {}) {
     ...BASE,
     root: inRoot(),
     publicDir: false,
+    plugins: [paperKit()],
     define: {
       LEADWRIGHT_VERSION: JSON.stringify(JSON.parse(readFileSync(inRoot('package.json'), 'utf8')).version),
       LEADWRIGHT_PAGE: JSON.stringify(page),
@@ -116,6 +117,24 @@ function nodeConfig(entry, file, format, { banner = '', page = [] } = {}) {
         external: ['electron', /^node:/, ...builtinModules],
         output: { format, entryFileNames: file, banner, codeSplitting: false },
       },
+    },
+  };
+}
+
+/**
+ * The fonts and the drawing program that paper is made with, beside the bundles: they are read when
+ * they are first wanted, and a bundle that held them would be slow to start.
+ * @returns {import('vite').Plugin}
+ */
+function paperKit() {
+  return {
+    name: 'paper-kit',
+    writeBundle() {
+      /** @type {Record<string, string>} */
+      const files = JSON.parse(readFileSync(inRoot('electron', 'paper', 'kit-files.json'), 'utf8'));
+      mkdirSync(inRoot('dist', 'paper'), { recursive: true });
+      for (const [name, path] of Object.entries(files))
+        copyFileSync(inRoot('node_modules', path), inRoot('dist', 'paper', name));
     },
   };
 }

@@ -3,6 +3,7 @@ import type { Connector } from '../../../boards/document/connector';
 import { gridIndex } from '../../../boards/document/numbering';
 import { makeConnector } from '../../../boards/library/make-connector';
 import type { SignalId } from '../../../boards/signals/signals';
+import { boardWith, pinsOn, printed, seenOnPaper, wordsOn } from '../handover/papers';
 
 /** How a row of a published table came to us, with the figure the library has to give for it. */
 export const SOURCE = 0.95;
@@ -42,6 +43,19 @@ export function follows(typeId: string, published: Published): void {
 
     it('carries on every pin what the papers say, and prints their names', () => {
       expect(connector.pins.map(rowOf)).toEqual(published.rows);
+    });
+
+    it('is printed as the papers draw it, with their name at every pin', () => {
+      const paper = printed(boardWith([connector]));
+      const [page, ...more] = paper.pages.filter((each) => pinsOn(each).size > 0);
+      expect(more).toEqual([]);
+      const drawn = page ? seenOnPaper(pinsOn(page)) : [];
+      expect(drawn).toEqual(published.seen.map((row) => row.replaceAll(/ ?\./g, '').trim()));
+      const words = wordsOn(paper);
+      for (const [pin, prints] of published.rows) {
+        expect(words.filter((word) => word === pin).length).toBeGreaterThanOrEqual(2);
+        expect(words.join('').replaceAll(/\s/g, '')).toContain(prints.replaceAll(/\s/g, ''));
+      }
     });
   });
 }

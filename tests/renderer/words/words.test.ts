@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { RESTING } from '../../../boards/circuit/machine-state';
 import { leadOf, leadsOf, plugOf } from '../../../boards/document/lookup';
+import { confidenceWords, pinWords, sourceWords } from '../../../boards/document/pin-words';
 import { LEAD_TYPES } from '../../../boards/library/leads/index';
 import { readProblemWords, saveProblemWords } from '../../../renderer/words/host-words';
 import { counted } from '../../../renderer/words/list-words';
-import { confidenceWords, pinWords, sourceWords } from '../../../renderer/words/pin-words';
 import { plugTitle, plugWords } from '../../../renderer/words/plug-words';
 import { pointedWords } from '../../../renderer/words/pointed-words';
 import { seatWords } from '../../../renderer/words/seat-words';

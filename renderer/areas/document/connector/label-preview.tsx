@@ -1,6 +1,6 @@
 import type { Connector } from '../../../../boards/document/connector';
 import { pinOf } from '../../../../boards/document/lookup';
-import { pinWords } from '../../../words/pin-words';
+import { pinWords } from '../../../../boards/document/pin-words';
 import type { HeaderLayout } from './header-layout';
 
 interface LabelPreviewProps {

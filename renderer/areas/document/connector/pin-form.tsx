@@ -1,11 +1,11 @@
 import { Checkbox } from 'react-aria-components/Checkbox';
 import { type Pin, PinZ, SOURCE_KINDS } from '../../../../boards/document/connector';
 import { LIMITS } from '../../../../boards/document/limits';
+import { SOURCE_WORDS } from '../../../../boards/document/pin-words';
 import { hasWakeJumper } from '../../../../boards/signals/stub-of';
 import { doCommand } from '../../../do-command';
 import { Choice } from '../../../look/choice';
 import { TextLine } from '../../../look/text-line';
-import { SOURCE_WORDS } from '../../../words/pin-words';
 import { useWorkbench } from '../../../workbench';
 import { PinValues } from './pin-values';
 import { SignalChoice } from './signal-choice';

@@ -2,7 +2,7 @@ import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-com
 import type { Connector } from '../../../../boards/document/connector';
 import { pinOf } from '../../../../boards/document/lookup';
 import { gridIndex } from '../../../../boards/document/numbering';
-import { confidenceWords, pinWords, sourceKindWords } from '../../../words/pin-words';
+import { confidenceWords, pinWords, sourceKindWords } from '../../../../boards/document/pin-words';
 import { useWorkbench } from '../../../workbench';
 
 interface PinTableProps {

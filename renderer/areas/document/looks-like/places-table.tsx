@@ -1,7 +1,7 @@
 import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-components/Table';
+import { pinWords } from '../../../../boards/document/pin-words';
 import type { PlaceCompared } from '../../../../boards/pinout/looks-like/compare';
 import { VERDICT_SIGNS, VERDICT_WORDS } from '../../../../boards/pinout/looks-like/looks-like-words';
-import { pinWords } from '../../../words/pin-words';
 
 interface PlacesTableProps {
   readonly label: string;

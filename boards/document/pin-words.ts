@@ -1,6 +1,6 @@
-import type { Alternative, Pin } from '../../boards/document/connector';
-import { contradictions, LEAST, type Sureness } from '../../boards/document/sureness';
-import { signalOf } from '../../boards/signals/signals';
+import { signalOf } from '../signals/signals';
+import type { Alternative, Pin } from './connector';
+import { contradictions, LEAST, type Sureness } from './sureness';
 
 /** "power switch", "no pin here", "USB D−, port A, printed D2-": what a pin is said to be. */
 export function pinWords(pin: Pin): string {
