@@ -30,6 +30,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'electron/cli': [
     ...DOMAIN_FLOOR,
     'boards/findings',
+    'boards/planner',
     'boards/analyse.ts',
     'boards/handover',
     'boards/host.ts',

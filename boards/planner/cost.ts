@@ -7,6 +7,7 @@
  * - `unsure`: contacts on pins of which the sheet is not sure.
  * - `polarity`: parts the other way round than marked, where that can be seen or heard.
  * - `overhang`: holes past the edge of a header.
+ * - `misnamed`: plugs on a header that is named for another place in the machine.
  * - `reach`: sides on which something stands close by, so that fingers do not get in.
  * - `strange`: contacts on a pin that is right and another's first choice: another job's ground.
  * - `turned`: quarter turns away from how the plug is drawn.
@@ -19,6 +20,7 @@ export const COST_LEVELS = [
   'unsure',
   'polarity',
   'overhang',
+  'misnamed',
   'reach',
   'strange',
   'turned',

@@ -12,6 +12,7 @@ import { partKindOf } from '../signals/part-kinds';
 import type { Job } from '../signals/signal';
 import type { Cost } from './cost';
 import type { Group } from './group';
+import { isMisnamed } from './place-names';
 import { hemmedSides } from './reach';
 
 /** Without these the machine does not start. Common practice, no source. */
@@ -58,6 +59,7 @@ export function judge(board: BoardSheet, group: Group, laid: readonly LaidPlug[]
       unsure: joints.filter((joint) => unsureBecause(joint) !== undefined).length,
       polarity: served.filter(({ verdict }) => verdict === 'reversed').length,
       overhang: sum((plug) => overhangOf(plug).length),
+      misnamed: laid.filter((plug) => isMisnamed(group.lead, plug)).length,
       reach: sum((plug) => hemmedSides(board, plug)),
       strange: strangeness(matches),
       turned: sum(({ seat }) => Math.min(seat.turn, 360 - seat.turn) / 90),

@@ -46,7 +46,7 @@ export function problemOf(build: Build, pinned: readonly PlugRef[]): Problem {
 function waysLike(build: Build, group: Group, known: Map<string, Ways>): Ways {
   if (group.pinned.size > 0) return waysOf(build, group);
   const { parts, wires } = group.lead;
-  const shape = JSON.stringify([group.plugs, parts, wires]);
+  const shape = JSON.stringify([group.lead.name, group.plugs, parts, wires]);
   const like = known.get(shape);
   if (like === undefined) {
     const found = waysOf(build, group);

@@ -1,5 +1,5 @@
 import { listed } from '../base/listed';
-import type { Build } from '../document/build';
+import type { Build, Seat } from '../document/build';
 import { leadOf } from '../document/lookup';
 import { pinsUnderSeat } from '../findings/about';
 import { capital, partOfLead, pinsOf, plugText } from '../findings/words/names';
@@ -31,6 +31,17 @@ function ruledOut(arrangements: bigint): string {
 
 function superscript(power: number): string {
   return [...String(power)].map((digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]).join('');
+}
+
+/** "POWER SW on pins 6 and 8 of F_PANEL, turned by half." */
+export function seatWords(build: Build, seat: Seat): string {
+  const turned = {
+    0: '',
+    90: ', turned a quarter to the right',
+    180: ', turned by half',
+    270: ', turned a quarter to the left',
+  };
+  return `${capital(plugText(build, seat))} on ${pinsOf(build, pinsUnderSeat(build, seat))}${turned[seat.turn]}.`;
 }
 
 /** What the plan does with one plug: "Move POWER SW from pins 1 and 3 to pins 6 and 8 of F_PANEL." */

@@ -6,6 +6,8 @@ export const HELP = `Leadwright: the leads of a case on the right pins of a boar
   leadwright sheet FILE --out X.pdf|.svg|.png [--connector ID]... [--paper a4|letter]
                    [--turn 0|90|180|270] [--mirror] [--page N] [--scale N] [--json]
                                       the board's pinout as a page to pin up, of a board sheet or a build
+  leadwright plan FILE [--keep LEAD[:PLUG]]... [--json]
+                                      the best place of every plug, proved, and what has none
   leadwright schema KIND              print the JSON Schema of build, board or case
   leadwright --help, --version
 

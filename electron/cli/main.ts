@@ -7,6 +7,7 @@ import type { FileReport } from './check-report';
 import { EXIT, type ExitCode, exitCodeOf } from './exit-code';
 import { explanation, type Wanted, wantedFrom } from './explain';
 import { HELP } from './help-words';
+import { keptFrom, planReport, planText } from './plan';
 import { reportText } from './report-words';
 import { type Request, requestFrom } from './request';
 import { sheet, writtenWords } from './sheet';
@@ -37,6 +38,8 @@ async function run(request: Request): Promise<ExitCode> {
     }
     case 'sheet':
       return printSheet(request);
+    case 'plan':
+      return plan(request);
     case 'explain':
       return explain(request.files, wantedFrom(request.wanted));
   }
@@ -50,6 +53,30 @@ async function printSheet(request: SheetRequest): Promise<ExitCode> {
   else if (refused) stderr.write(reportText(file, paintFor(stderr, env)));
   else stdout.write(`${visible(writtenWords(file))}\n`);
   return refused ? EXIT.badInput : EXIT.fine;
+}
+
+/** The best arrangement of one build; 1 where a plug has no place. */
+async function plan({ file, keep, json }: Extract<Request, { command: 'plan' }>): Promise<ExitCode> {
+  const opened = await openNamed(file);
+  if (!opened.ok) {
+    stderr.write(reportText(opened.problem, paintFor(stderr, env)));
+    return EXIT.badInput;
+  }
+  const build = opened.value;
+  if (build.format !== 'leadwright/build') {
+    stderr.write(`${visible(file)}: expected a build, found a sheet. A plan needs a board and leads.\n`);
+    return EXIT.badInput;
+  }
+  const kept = keptFrom(build, keep);
+  if (!kept.ok) {
+    stderr.write(`${visible(kept.problem)}\n`);
+    return EXIT.badInput;
+  }
+  const report = planReport(file, build, kept.value);
+  stdout.write(
+    json ? `${visibleJson(report)}\n` : planText(report, build, kept.value, paintFor(stdout, env)),
+  );
+  return report.unserved.length > 0 ? EXIT.wrong : EXIT.fine;
 }
 
 /** Explains findings of each file; the exit status is that of its check, unless the finding is not there. */

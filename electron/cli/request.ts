@@ -13,6 +13,12 @@ import {
 export type Request =
   | { readonly command: 'check'; readonly files: readonly string[]; readonly json: boolean }
   | { readonly command: 'explain'; readonly files: readonly string[]; readonly wanted: string }
+  | {
+      readonly command: 'plan';
+      readonly file: string;
+      readonly keep: readonly string[];
+      readonly json: boolean;
+    }
   | { readonly command: 'schema'; readonly kind: DocumentKind }
   | SheetRequest
   | { readonly command: 'help' }
@@ -28,13 +34,15 @@ export function requestFrom(args: readonly string[]): Result<Request, string> {
   const [command, ...rest] = positionals;
   if (values.help || command === 'help' || args.length === 0) return ok({ command: 'help' });
   if (values.version) return ok({ command: 'version' });
+  if (command !== 'plan' && values.keep !== undefined) return refuse('“--keep” goes with “plan” and a file.');
   if (command === 'sheet') return sheetRequest(rest, values);
   const stray = strayOption(values);
   if (stray !== undefined) return refuse(`“--${stray}” goes with “sheet” and a file.`);
   if (command === 'check') return checkRequest(rest, values);
+  if (command === 'plan') return planRequest(rest, values);
   if (values.explain !== undefined) return refuse('“--explain” goes with “check” and a file.');
   if (command === 'schema') return schemaRequest(rest);
-  return refuse(`Expected the command “check”, “schema” or “sheet”, found “${command}”.`);
+  return refuse(`Expected the command “check”, “plan”, “schema” or “sheet”, found “${command}”.`);
 }
 
 interface CheckOptions {
@@ -49,6 +57,15 @@ function checkRequest(files: readonly string[], { json, explain }: CheckOptions)
   return ok({ command: 'check', files, json });
 }
 
+function planRequest(
+  files: readonly string[],
+  { json, keep }: { readonly json: boolean; readonly keep?: readonly string[] | undefined },
+): Result<Request, string> {
+  const [file, ...more] = files;
+  if (file === undefined || more.length > 0) return refuse('Expected one file after “plan”.');
+  return ok({ command: 'plan', file, keep: keep ?? [], json });
+}
+
 function schemaRequest(rest: readonly string[]): Result<Request, string> {
   const [named] = rest;
   const kind = KINDS.find((each) => each === named);
@@ -61,6 +78,7 @@ const OPTIONS = {
   json: { type: 'boolean', default: false },
   explain: { type: 'string' },
   ...SHEET_OPTIONS,
+  keep: { type: 'string', multiple: true },
   help: { type: 'boolean', short: 'h', default: false },
   version: { type: 'boolean', default: false },
 } as const;
@@ -74,6 +92,7 @@ function readArguments(args: readonly string[]) {
     if (option !== undefined) return refuse(`There is no option “${option}”.`);
     const bare = bareSheetOption(args);
     if (bare !== undefined) return refuse(bare);
+    if (args.at(-1) === '--keep') return refuse('Expected a lead after “--keep”, as “power-switch”.');
     return refuse('Expected a finding after “--explain”, as “reversed” or “reversed:power-led”.');
   }
 }

@@ -112,6 +112,20 @@ describe('what the plan weighs', () => {
     expect(back.seats.map(({ turn }) => turn)).toEqual([180]);
   });
 
+  it('puts a rear fan on the rear header, though the front one is free too and easier to reach', () => {
+    const fan = {
+      ...partLead('fan', 'fan', grid(1, 3), { ground: '1', supply: '2', tach: '3' }),
+      name: 'Rear fan',
+    };
+    const pins = ['ground', 'supply-12v', 'fan-tach'] as const;
+    const headers = [
+      posts('front', grid(1, 3), { pins, print: 'FRONT_FAN' }),
+      posts('rear', grid(1, 3), { pins, print: 'FAN BACK', place: { xMm: 50, yMm: 50, turn: 0 } }),
+      posts('beside', grid(1, 3), { place: { xMm: 60, yMm: 50, turn: 0 } }),
+    ];
+    expect(planOf(bench(headers, [fan])).seats.map(({ connector }) => connector)).toEqual(['rear']);
+  });
+
   it('leaves a plug where it sits when another place is no better', () => {
     const pins = ['power-switch-input', 'ground'] as const;
     const two = [
