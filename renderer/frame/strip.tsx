@@ -30,13 +30,17 @@ const HINTS: Readonly<Record<Area, string>> = {
   wire: 'Drag a lead onto the board, or choose it and press Place.',
 };
 
+const PLAN_HINT = 'Drag a connector to its place, or choose it and use the arrow keys; R turns it.';
+
 function Pointed() {
   const build = useBuild();
   const message = useSession((session) => session.message);
   const hovered = useSession((session) => session.hovered);
   const machine = useSession((session) => session.machine);
   const area = useSession((session) => session.area);
-  const words = (hovered && pointedWords(build, hovered, machine)) ?? message ?? HINTS[area];
+  const onPlan = useSession((session) => session.area === 'document' && session.page === 'plan');
+  const words =
+    (hovered && pointedWords(build, hovered, machine)) ?? message ?? (onPlan ? PLAN_HINT : HINTS[area]);
   return <p className="strip-pointed">{words}</p>;
 }
 

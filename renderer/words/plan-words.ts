@@ -74,7 +74,7 @@ export function formFactorWords({ formFactor }: Outline): readonly string[] {
     `Size: ${read[0]}.`,
     `Letters: ${read[1]}.`,
     `Places: ${read[2]}.`,
-    `Width: ${read[3]}.`,
+    `Diameter: ${read[3]}.`,
     ...measure,
   ];
 }

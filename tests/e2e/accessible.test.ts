@@ -117,6 +117,15 @@ const VIEWS: readonly View[] = [
     show: () => inDialog('Add a lead…', /^Add a lead/),
     leave: press('Escape'),
   },
+  {
+    view: 'the board plan with a connector chosen by keys',
+    show: async () => {
+      await page.getByRole('tab', { name: 'Board plan' }).click();
+      await page.getByRole('application', { name: /^Board plan/ }).focus();
+      await page.keyboard.press('Tab');
+      await page.getByRole('region', { name: /^Place of / }).waitFor();
+    },
+  },
   { view: 'names and notes', show: () => button('Names and notes').click() },
 ];
 

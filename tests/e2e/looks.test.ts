@@ -101,7 +101,9 @@ function clippedAtSides(page: Page): Promise<readonly string[]> {
     };
     const clipped: string[] = [];
     for (const element of document.querySelectorAll<HTMLElement>('body *')) {
-      if (element.closest('svg, canvas, .aside-hidden') || !element.checkVisibility()) continue;
+      // Beside each choice stands a list for the browser's own filling in of forms, which nobody sees.
+      if (element.closest('svg, canvas, .aside-hidden, [data-a11y-ignore]') || !element.checkVisibility())
+        continue;
       const { left, right, width } = element.getBoundingClientRect();
       if (width < 1) continue;
       if ((left < -1 || right > innerWidth + 1) && !scrollsAside(element))

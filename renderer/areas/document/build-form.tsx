@@ -6,13 +6,16 @@ import { Button } from '../../look/button';
 import { TextLine } from '../../look/text-line';
 import { useBuild, useWorkbench } from '../../workbench';
 
+/** Where the page has the form, to be scrolled to. */
+export const NAMES_AND_NOTES = 'names-and-notes';
+
 /** The names of machine, board and case, and notes; the sheets as files of their own. */
 export function BuildForm() {
   const workbench = useWorkbench();
   const build = useBuild();
   return (
     <div className="form">
-      <h2>Names and notes</h2>
+      <h2 id={NAMES_AND_NOTES}>Names and notes</h2>
       <p className="soft">
         Choose a connector or a lead on the left to see and change what is known of it. What you do not know,
         leave unknown: the checks will say “look again” there instead of guessing.

@@ -9,12 +9,19 @@ import { chosenPlug, type DocumentPage, type Selection } from '../../store/sessi
 import { counted } from '../../words/list-words';
 import { shapeWords } from '../../words/plug-words';
 import { useBuild, useSession, useWorkbench, type Workbench } from '../../workbench';
+import { NAMES_AND_NOTES } from './build-form';
 
 /** Chooses something and opens the page that shows it. */
 function show({ session }: Pick<Workbench, 'session'>, page: DocumentPage, selection: Selection): void {
   const { select, showPage } = session.getState();
   select(selection);
   showPage(page);
+}
+
+/** Opens the page with the names and scrolls to them, which stand below or beside the plan. */
+function showNames(workbench: Workbench): void {
+  show(workbench, 'plan', { kind: 'nothing' });
+  requestAnimationFrame(() => document.getElementById(NAMES_AND_NOTES)?.scrollIntoView());
 }
 
 /** The connectors of the board and the leads of the case. */
@@ -25,7 +32,7 @@ export function DocumentShelf() {
   return (
     <section className="shelf" aria-label="Sheets">
       <div className="document-names">
-        <Button kind="link" onPress={() => show(workbench, 'plan', { kind: 'nothing' })}>
+        <Button kind="link" onPress={() => showNames(workbench)}>
           Names and notes
         </Button>
       </div>

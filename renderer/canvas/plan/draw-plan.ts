@@ -1,24 +1,8 @@
 import type { Mm } from '../../../boards/base/units';
 import type { Block } from '../../../boards/drawing/block';
 import { centreOf, grown, type Rect } from '../../../boards/drawing/geometry';
-import { drawBlock } from '../drawing/draw-block';
 import { drawText, type Pen, stroke, traceRect } from '../drawing/pen';
 import type { Guide } from './snap';
-
-/** A connector on its way, drawn as it will stand, with its print above it. */
-export function drawMoving(pen: Pen, block: Block): void {
-  drawBlock(pen, block);
-  const { print, title } = block.connector;
-  const { x, width, y } = block.shell;
-  const sizeMm = Math.max(0.72, 13 / pen.scale);
-  pen.context.fillStyle = pen.palette.ink;
-  drawText(pen, {
-    text: print || title,
-    at: { x: x + width / 2, y: y - sizeMm },
-    sizeMm,
-    face: 'strong',
-  });
-}
 
 /** Where it came from: faint, in small dashes. */
 export function drawLeftPlace(pen: Pen, shell: Rect): void {

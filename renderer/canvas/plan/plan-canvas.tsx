@@ -7,6 +7,7 @@ import { USUAL_ROOMS } from '../../../boards/drawing/block';
 import { measureByTable } from '../../../boards/drawing/measure';
 import { boardWords } from '../board-words';
 import type { CanvasView } from '../canvas-props';
+import { drawBlock } from '../drawing/draw-block';
 import { drawGround } from '../drawing/draw-ground';
 import { drawConnectors, drawWiring } from '../drawing/draw-layers';
 import { worstMarks } from '../drawing/draw-marks';
@@ -18,7 +19,7 @@ import { usePalette } from '../use-palette';
 import { usePixelRatio } from '../use-pixel-ratio';
 import { useSize } from '../use-size';
 import { useView } from '../use-view';
-import { drawDistances, drawGuides, drawLeftPlace, drawMoving, drawRemarked } from './draw-plan';
+import { drawDistances, drawGuides, drawLeftPlace, drawRemarked } from './draw-plan';
 import type { PlanProps } from './plan-props';
 import { PLAN_VIEW, planScene, remarkedRects } from './plan-scene';
 import { guidesAt } from './snap';
@@ -79,7 +80,7 @@ export function PlanCanvas({ ref, ...props }: PlanCanvasProps) {
       if (from) drawLeftPlace(pen, from.shell);
       drawGuides(pen, onItsWay.guides);
       drawDistances(pen, onItsWay.block, board.outline.widthMm / 2);
-      drawMoving(pen, onItsWay.block);
+      drawBlock(pen, onItsWay.block);
       drawSelection(
         pen,
         { ...scene, blocks: [onItsWay.block] },

@@ -10,7 +10,7 @@ import { HOLE_BOUNDS, PLACE_BOUNDS } from '../../../words/length-words';
 import { formFactorWords, HOLES_FULL_WORDS, holeName } from '../../../words/plan-words';
 import { useBuild, useWorkbench } from '../../../workbench';
 
-/** The mounting holes: letter, place and width of each, to be changed, added and removed. */
+/** The mounting holes: letter, place and diameter of each, to be changed, added and removed. */
 export function HolesTable() {
   const workbench = useWorkbench();
   const { board } = useBuild();
@@ -35,7 +35,7 @@ export function HolesTable() {
               <th scope="col">Letter</th>
               <th scope="col">From the left, mm</th>
               <th scope="col">From the top, mm</th>
-              <th scope="col">Width, mm</th>
+              <th scope="col">Diameter, mm</th>
               <th scope="col">
                 <span className="aside-hidden">Remove</span>
               </th>
@@ -112,7 +112,7 @@ function HoleRow({ hole, name, onChange, onRemove }: HoleRowProps) {
       </td>
       <td>
         <LengthLine
-          label={`Width of hole ${name}, mm`}
+          label={`Diameter of hole ${name}, mm`}
           labelShown={false}
           value={hole.diameterMm}
           bounds={HOLE_BOUNDS}

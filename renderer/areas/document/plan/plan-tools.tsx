@@ -26,7 +26,7 @@ const STEP_WORDS: Readonly<Record<PlanStep, string>> = {
   free: 'nothing',
 };
 
-const REARS = SIDES.map((id) => ({ id, label: id }));
+const REARS = SIDES.map((id) => ({ id, label: `at the ${id}` }));
 
 const STEPS = PLAN_STEPS.map((id) => ({ id, label: STEP_WORDS[id] }));
 
@@ -71,7 +71,7 @@ export function PlanTools() {
         bounds={SIZE_BOUNDS}
         onDone={(mm) => mm !== undefined && size({ depthMm: mm })}
       />
-      <Choice label="Rear panel at the" options={REARS} chosen={rear} onChoose={face} />
+      <Choice label="Rear panel" options={REARS} chosen={rear} onChoose={face} />
       <Choice
         label="Snap to"
         options={STEPS}
