@@ -198,7 +198,7 @@ export const CHANNELS = {
   /** A folder chosen in the system's own dialog. */
   chooseFolder: { input: NoneZ, output: HandleZ.nullable() },
   /** Makes a folder the library; null goes back to the usual one. */
-  useLibrary: {
+  moveLibrary: {
     input: z.strictObject({ folder: HandleZ.nullable() }),
     output: resultOf(z.null(), ReadProblemZ),
   },

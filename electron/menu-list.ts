@@ -16,6 +16,7 @@ export const MENU_BAR: readonly Menu[] = [
     items: [
       { id: 'file.new', label: 'New build…', accelerator: 'CmdOrCtrl+N' },
       { id: 'file.open', label: 'Open…', accelerator: 'CmdOrCtrl+O' },
+      { id: 'file.library', label: 'Library of sheets…', accelerator: 'CmdOrCtrl+Shift+O' },
       { id: 'help.demo', label: 'Open the demo build' },
       'line',
       { id: 'file.save', label: 'Save', accelerator: 'CmdOrCtrl+S' },
@@ -71,6 +72,11 @@ export const MENU_BAR: readonly Menu[] = [
       { id: 'board.copy-connector', label: 'Copy the chosen connector' },
       { id: 'board.paste-connector', label: 'Paste the copied connector' },
       { id: 'board.remove-connector', label: 'Remove the chosen connector from the board' },
+      'line',
+      { id: 'board.keep', label: 'Keep the board in the library…' },
+      { id: 'board.keep-case', label: 'Keep the case in the library…' },
+      { id: 'board.compare', label: 'Compare the board with a sheet…' },
+      { id: 'board.compare-case', label: 'Compare the case with a sheet…' },
     ],
   },
   {

@@ -15,7 +15,8 @@ export function withFollowingPoints(before: Build, after: Build): Build {
   return board === after.board ? after : { ...after, board };
 }
 
-function followed(before: BoardSheet, after: BoardSheet): BoardSheet {
+/** The same of a board alone. */
+export function followed(before: BoardSheet, after: BoardSheet): BoardSheet {
   const { photos } = after;
   if (photos === undefined || photos !== before.photos || after.connectors === before.connectors)
     return after;

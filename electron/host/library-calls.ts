@@ -12,7 +12,7 @@ import { saveProblemOf } from './save-problem';
 
 type LibraryCalls = Pick<
   HostCalls,
-  'chooseFolder' | 'useLibrary' | 'listLibrary' | 'readSheetHeads' | 'keepSheet' | 'removeSheet'
+  'chooseFolder' | 'moveLibrary' | 'listLibrary' | 'readSheetHeads' | 'keepSheet' | 'removeSheet'
 >;
 
 /** Where removed and replaced sheets go: a folder in the library's own, which lists no folders. */
@@ -29,7 +29,7 @@ export function libraryCalls(host: Host): LibraryCalls {
       const path = await door.chooseFolder();
       return path === null ? null : handles.give(path);
     },
-    useLibrary: async ({ folder }) => {
+    moveLibrary: async ({ folder }) => {
       const path = folder === null ? null : handles.pathOf(folder);
       if (folder !== null && path === null) return refuse({ code: 'stale-handle', name: 'this folder' });
       const problem = path === null ? null : await folderProblem(host, path);

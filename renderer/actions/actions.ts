@@ -4,6 +4,7 @@ import type { Action } from './action';
 import { documentActions } from './document-actions';
 import { editActions } from './edit-actions';
 import { fileActions } from './file-actions';
+import { libraryActions } from './library-actions';
 import { planActions } from './plan-actions';
 import { viewActions } from './view-actions';
 
@@ -36,6 +37,7 @@ export function actionsOf(workbench: Workbench): readonly Action[] {
     ...viewActions(workbench),
     ...documentActions(workbench),
     ...planActions(workbench),
+    ...libraryActions(workbench),
     ...helpActions(workbench),
   ];
 }

@@ -14,12 +14,17 @@ import { whenWords } from '../words/time-words';
 import { useWorkbench } from '../workbench';
 
 type Purpose =
-  | { readonly kind: 'open'; readonly answer: (handle: string | null) => void }
+  | { readonly kind: 'open' | 'folder'; readonly answer: (handle: string | null) => void }
   | {
       readonly kind: 'save';
       readonly suggested: string;
       readonly answer: (place: SavePlace | null) => void;
     };
+
+const TITLES = { open: 'Open', folder: 'Choose a folder', save: 'Save as' } as const satisfies Record<
+  Purpose['kind'],
+  string
+>;
 
 /** Folders and files, for machines whose own dialogs are out of reach. */
 export function BrowseDialog({ purpose }: { readonly purpose: Purpose }) {
@@ -42,7 +47,7 @@ export function BrowseDialog({ purpose }: { readonly purpose: Purpose }) {
     const entry = folder?.entries.find((each) => each.handle === handle);
     if (entry?.kind === 'folder') void goInto(handle);
     else if (purpose.kind === 'open') purpose.answer(handle);
-    else if (entry) setName(entry.name);
+    else if (entry && purpose.kind === 'save') setName(entry.name);
   };
   const save = async () => {
     if (purpose.kind !== 'save' || folder === null) return;
@@ -53,12 +58,21 @@ export function BrowseDialog({ purpose }: { readonly purpose: Purpose }) {
 
   return (
     <Window
-      title={purpose.kind === 'open' ? 'Open' : 'Save as'}
+      title={TITLES[purpose.kind]}
       size="large"
       onClose={() => purpose.answer(null)}
       doings={
         <>
           <Button onPress={() => purpose.answer(null)}>Cancel</Button>
+          {purpose.kind === 'folder' && (
+            <Button
+              kind="main"
+              disabled={folder === null}
+              onPress={() => folder !== null && purpose.answer(folder.handle)}
+            >
+              Use this folder
+            </Button>
+          )}
           {purpose.kind === 'save' && (
             <Button kind="main" disabled={name.trim() === ''} onPress={() => void save()}>
               Save
@@ -80,7 +94,7 @@ export function BrowseDialog({ purpose }: { readonly purpose: Purpose }) {
           </Breadcrumb>
         ))}
       </Breadcrumbs>
-      <Entries folder={folder} autoFocus={purpose.kind === 'open'} onChoose={choose} />
+      <Entries folder={folder} autoFocus={purpose.kind !== 'save'} onChoose={choose} />
       <p className="field-problem" role="alert">
         {problem}
       </p>

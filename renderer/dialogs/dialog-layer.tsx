@@ -20,6 +20,15 @@ const LooksLike = lazy(() =>
     default: part.LooksLikeDialog,
   })),
 );
+const Library = lazy(() =>
+  import('./library/library-dialog').then((part) => ({ default: part.LibraryDialog })),
+);
+const PickSheet = lazy(() =>
+  import('./library/pick-sheet-dialog').then((part) => ({ default: part.PickSheetDialog })),
+);
+const Compare = lazy(() =>
+  import('./compare/compare-dialog').then((part) => ({ default: part.CompareDialog })),
+);
 const Message = lazy(() => import('./message-dialog').then((part) => ({ default: part.MessageDialog })));
 const Question = lazy(() => import('./question-dialog').then((part) => ({ default: part.QuestionDialog })));
 const Browse = lazy(() => import('./browse-dialog').then((part) => ({ default: part.BrowseDialog })));
@@ -62,12 +71,20 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <PinList connector={dialog.connector} onClose={close} />;
     case 'looks-like':
       return <LooksLike connector={dialog.connector} onClose={close} />;
+    case 'library':
+      return <Library keep={dialog.keep} onClose={close} />;
+    case 'pick-sheet':
+      return <PickSheet of={dialog.of} answer={dialog.answer} />;
+    case 'compare':
+      return <Compare mine={dialog.mine} theirs={dialog.theirs} onClose={close} />;
     case 'message':
       return <Message message={dialog.message} onClose={close} />;
     case 'question':
       return <Question question={dialog.question} answer={dialog.answer} />;
     case 'browse-open':
       return <Browse purpose={{ kind: 'open', answer: dialog.answer }} />;
+    case 'browse-folder':
+      return <Browse purpose={{ kind: 'folder', answer: dialog.answer }} />;
     case 'browse-save':
       return <Browse purpose={{ kind: 'save', suggested: dialog.suggested, answer: dialog.answer }} />;
   }

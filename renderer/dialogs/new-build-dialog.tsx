@@ -9,6 +9,7 @@ import { EMPTY_BOARD, EMPTY_CASE, newBuild, startBuild } from '../files/new-buil
 import { chooseFile, readHandle } from '../files/open-document';
 import { Button } from '../look/button';
 import { Window } from '../look/window';
+import { askSheet } from '../store/ask';
 import { useWorkbench } from '../workbench';
 import { SheetChoice } from './sheet-choice';
 
@@ -29,6 +30,11 @@ export function NewBuildDialog({ onClose }: { readonly onClose: () => void }) {
     else if (kind === 'case' && read.document.format === 'leadwright/case') setCase(read.document);
     else
       setWrongKind(`“${read.file.name}” is not a ${kind} sheet. Choose a file that ends in .${kind}.json.`);
+  };
+  const fromLibrary = async (kind: 'board' | 'case') => {
+    const sheet = await askSheet(workbench.session, kind);
+    if (sheet?.format === 'leadwright/board') setBoard(sheet);
+    if (sheet?.format === 'leadwright/case') setCase(sheet);
   };
   const fromDemo = async (which: 'board' | 'case') => {
     const document = await demoDocument(which);
@@ -63,6 +69,7 @@ export function NewBuildDialog({ onClose }: { readonly onClose: () => void }) {
         onEmpty={() => setBoard(EMPTY_BOARD)}
         onDemo={() => void fromDemo('board')}
         onFile={() => void fromFile('board')}
+        onLibrary={() => void fromLibrary('board')}
       />
       <SheetChoice
         kind="case"
@@ -70,6 +77,7 @@ export function NewBuildDialog({ onClose }: { readonly onClose: () => void }) {
         onEmpty={() => setCase(EMPTY_CASE)}
         onDemo={() => void fromDemo('case')}
         onFile={() => void fromFile('case')}
+        onLibrary={() => void fromLibrary('case')}
       />
       <p className="field-problem" role="alert">
         {wrongKind}

@@ -1,12 +1,11 @@
-import type { BoardSheet } from '../../boards/document/board-sheet';
-import type { CaseSheet } from '../../boards/document/case-sheet';
 import { doCommand } from '../do-command';
 import { askQuestion } from '../store/ask';
 import type { Workbench } from '../workbench';
 import { EMPTY_BOARD, EMPTY_CASE, newBuild, startBuild } from './new-build';
+import type { Sheet } from './sheet';
 
 /** Offers to use a board or case sheet in the open build or in a new one. */
-export async function offerSheet(workbench: Workbench, sheet: BoardSheet | CaseSheet): Promise<void> {
+export async function offerSheet(workbench: Workbench, sheet: Sheet): Promise<void> {
   const open = workbench.editor.getState().open;
   if (open === null) {
     await startWith(workbench, sheet);
@@ -27,7 +26,12 @@ export async function offerSheet(workbench: Workbench, sheet: BoardSheet | CaseS
   });
   if (choice === 'new') await startWith(workbench, sheet);
   if (choice !== 'here') return;
-  doCommand(
+  putInBuild(workbench, sheet);
+}
+
+/** Puts a sheet into the open build, in place of the one that is there. */
+export function putInBuild(workbench: Workbench, sheet: Sheet): boolean {
+  return doCommand(
     workbench,
     sheet.format === 'leadwright/board'
       ? { name: 'replace-board', args: { board: sheet } }
@@ -35,7 +39,8 @@ export async function offerSheet(workbench: Workbench, sheet: BoardSheet | CaseS
   );
 }
 
-async function startWith(workbench: Workbench, sheet: BoardSheet | CaseSheet): Promise<void> {
+/** Starts a new build with a sheet. */
+export async function startWith(workbench: Workbench, sheet: Sheet): Promise<void> {
   const build =
     sheet.format === 'leadwright/board'
       ? newBuild('New build', sheet, EMPTY_CASE)

@@ -26,7 +26,7 @@ export async function browserHost(): Promise<HostApi> {
     noteRecent: through('noteRecent'),
     forgetRecent: through('forgetRecent'),
     chooseFolder: through('chooseFolder'),
-    useLibrary: through('useLibrary'),
+    moveLibrary: through('moveLibrary'),
     listLibrary: through('listLibrary'),
     readSheetHeads: through('readSheetHeads'),
     keepSheet: through('keepSheet'),

@@ -1,4 +1,4 @@
-import { FolderOpen, Play, Plus } from 'lucide-react';
+import { FolderOpen, Library, Play, Plus } from 'lucide-react';
 import { useAction } from '../actions/actions';
 import { RecentFiles } from '../files/recent-files';
 import { Menus } from '../frame/menus';
@@ -15,6 +15,7 @@ export function StartScreen() {
   const demo = useAction('help.demo');
   const fresh = useAction('file.new');
   const open = useAction('file.open');
+  const library = useAction('file.library');
   return (
     <div className="start">
       {about.door === 'browser' && (
@@ -43,6 +44,10 @@ export function StartScreen() {
             <Button onPress={() => open.run()}>
               <FolderOpen size={18} aria-hidden="true" />
               Open a file
+            </Button>
+            <Button onPress={() => library.run()}>
+              <Library size={18} aria-hidden="true" />
+              Library of sheets
             </Button>
           </div>
           <p className="soft small">

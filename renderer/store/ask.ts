@@ -1,3 +1,5 @@
+import type { BoardSheet } from '../../boards/document/board-sheet';
+import type { CaseSheet } from '../../boards/document/case-sheet';
 import type { Dialog, Question, SavePlace } from './dialog';
 import type { SessionStore } from './session-store';
 
@@ -25,4 +27,17 @@ export function askOpen(session: SessionStore): Promise<string | null> {
 /** A place to save, chosen in the window's own list of folders. */
 export function askSave(session: SessionStore, suggested: string): Promise<SavePlace | null> {
   return ask(session, (answer) => ({ kind: 'browse-save', suggested, answer }));
+}
+
+/** A folder chosen in the window's own list of folders. */
+export function askFolder(session: SessionStore): Promise<string | null> {
+  return ask(session, (answer) => ({ kind: 'browse-folder', answer }));
+}
+
+/** A sheet of the library. */
+export function askSheet(
+  session: SessionStore,
+  of: 'board' | 'case',
+): Promise<BoardSheet | CaseSheet | null> {
+  return ask(session, (answer) => ({ kind: 'pick-sheet', of, answer }));
 }

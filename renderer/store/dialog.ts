@@ -1,3 +1,5 @@
+import type { BoardSheet } from '../../boards/document/board-sheet';
+import type { CaseSheet } from '../../boards/document/case-sheet';
 import type { PlugRef } from '../../boards/document/lookup';
 
 /** A plain message: what happened, the particulars, what to do. */
@@ -14,11 +16,22 @@ export interface Question {
   readonly choices: readonly { readonly id: string; readonly label: string }[];
 }
 
+type Sheet = BoardSheet | CaseSheet;
+
 /** A window over the window. Those that ask carry the way to answer, called exactly once. */
 export type Dialog =
   | { readonly kind: 'search' | 'keys' | 'cautions' | 'new-build' | 'recent' | 'add-connector' | 'add-lead' }
   | { readonly kind: 'places'; readonly plug: PlugRef }
   | { readonly kind: 'pin-list' | 'looks-like'; readonly connector: string }
+  /** The library of sheets; a sheet to keep is put into it once it has been read. */
+  | { readonly kind: 'library'; readonly keep?: Sheet }
+  | {
+      readonly kind: 'pick-sheet';
+      readonly of: 'board' | 'case';
+      readonly answer: (sheet: Sheet | null) => void;
+    }
+  /** Two sheets side by side. What is taken over goes into the open build, where mine is of that build. */
+  | { readonly kind: 'compare'; readonly mine: Sheet; readonly theirs: Sheet }
   | { readonly kind: 'message'; readonly message: Message }
   | {
       readonly kind: 'question';
@@ -27,6 +40,7 @@ export type Dialog =
       readonly answer: (choice: string | null) => void;
     }
   | { readonly kind: 'browse-open'; readonly answer: (handle: string | null) => void }
+  | { readonly kind: 'browse-folder'; readonly answer: (handle: string | null) => void }
   | {
       readonly kind: 'browse-save';
       readonly suggested: string;

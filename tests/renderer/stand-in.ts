@@ -60,7 +60,7 @@ function standIn(): StandIn {
     noteRecent: async ({ handle }) => void asked.push(`note ${handle}`),
     forgetRecent: async () => undefined,
     chooseFolder: async () => host.chosen,
-    useLibrary: async () => ({ ok: true, value: null }),
+    moveLibrary: async () => ({ ok: true, value: null }),
     listLibrary: async () => {
       const files = [...sheets].map(([handle, { name }]) => ({ handle, name, modifiedMs: 0, bytes: 1 }));
       return { ok: true, value: { folder: '/sheets', usual: true, files, cut: false } };

@@ -18,9 +18,7 @@ export function keepBoth(mine: Pin, theirs: Pin, from: string): Pin {
   const { pin, alternatives: _, values: __, notes: ___, ...rest } = { ...theirs, ...mine };
   const said = bothStatements(mine, theirs, from);
   const notes = withNotes(mine.notes, [
-    ...BESIDE.filter((field) => conflict(mine[field], theirs[field])).map((field) =>
-      factNote(from, field, theirs[field]),
-    ),
+    ...besideNotes(mine, theirs, from),
     ...lost.map((value) => factNote(from, 'values', value)),
     theirs.notes ?? '',
   ]);
@@ -34,8 +32,27 @@ export function keepBoth(mine: Pin, theirs: Pin, from: string): Pin {
   };
 }
 
-/** What does not hang on who said it, and has one value. */
-const BESIDE = ['belongsTo', 'wakeSupply'] as const;
+/** What is kept beside mine in a way of its own, or says nothing. */
+const KEPT = [
+  'pin',
+  'missing',
+  'signal',
+  'channel',
+  'name',
+  'source',
+  'confidence',
+  'alternatives',
+  'values',
+  'notes',
+];
+
+/** What does not hang on who said it and has one value: mine stands, and theirs goes into the notes. */
+function besideNotes(mine: Pin, theirs: Pin, from: string): readonly string[] {
+  const [ours, others] = [new Map(Object.entries(mine)), new Map(Object.entries(theirs))];
+  return differingFields(mine, theirs, KEPT)
+    .filter((field) => conflict(ours.get(field), others.get(field)))
+    .map((field) => factNote(from, field, others.get(field)));
+}
 
 function conflict(mine: unknown, theirs: unknown): boolean {
   return mine !== undefined && theirs !== undefined && !same(mine, theirs);

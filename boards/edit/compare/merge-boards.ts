@@ -8,6 +8,7 @@ import type { Refusal } from '../refusal';
 import { factNote, withNotes } from './added-notes';
 import { type BoardComparison, type ConnectorRow, laidOpen, type PinRow } from './compare-boards';
 import { keepBoth } from './keep-both';
+import { type Home, mergePhotos } from './merge-photos';
 import { mergeReadings } from './merge-readings';
 import { freeId, type TakeOf, takeFields, tooFull } from './taking';
 
@@ -19,23 +20,52 @@ import { freeId, type TakeOf, takeFields, tooFull } from './taking';
 export function mergeBoards(comparison: BoardComparison, takeOf: TakeOf): Result<BoardSheet, Refusal> {
   const { mine, theirs, fields } = comparison;
   const ids = new Set(mine.connectors.map(({ id }) => id));
-  const connectors = comparison.connectors.flatMap((row) => mergeRow(row, takeOf, theirs.name, ids));
+  const homes = new Map<string, Home>();
+  const connectors = comparison.connectors.flatMap((row) => {
+    const merged = mergeRow(row, takeOf, theirs.name, ids);
+    if (row.theirs !== null && merged.home !== null) homes.set(row.theirs.id, merged.home);
+    return merged.connectors;
+  });
   if (connectors.length > LIMITS.connectors)
     return refuse({ code: 'full', what: 'connectors', limit: LIMITS.connectors });
-  const merged = { ...takeFields(mine, theirs, fields, takeOf, theirs.name), connectors };
+  const photos = mergePhotos(comparison, takeOf('sheet photos'), connectors, homes);
+  if (photos.length > LIMITS.photos) return refuse({ code: 'full', what: 'photos', limit: LIMITS.photos });
+  const told = fields.filter(({ field }) => field !== 'photos');
+  const { photos: _, ...rest } = takeFields(mine, theirs, told, takeOf, theirs.name);
+  const merged: BoardSheet = { ...rest, connectors, ...(photos.length > 0 && { photos: [...photos] }) };
   const full = tooFull([merged, ...connectors, ...connectors.flatMap(({ pins }) => pins)]);
   return full === null ? ok(merged) : refuse(full);
 }
 
-function mergeRow(row: ConnectorRow, takeOf: TakeOf, from: string, ids: Set<string>): readonly Connector[] {
+interface MergedRow {
+  readonly connectors: readonly Connector[];
+  /** Where what theirs says of it has come to be; null where it was left. */
+  readonly home: Home | null;
+}
+
+function mergeRow(row: ConnectorRow, takeOf: TakeOf, from: string, ids: Set<string>): MergedRow {
   const { mine, theirs } = row;
   const take = takeOf(row.key);
-  if (theirs === null) return mine === null || take === 'theirs' ? [] : [mine];
-  if (mine === null) return take === 'mine' ? [] : [{ ...theirs, id: freeId(theirs.id, ids) }];
-  if (row.pinByPin) return [mergePins(row, mine, theirs, takeOf, from)];
+  if (theirs === null) return { connectors: mine === null || take === 'theirs' ? [] : [mine], home: null };
+  const whole = (id: string): MergedRow => ({
+    connectors: [{ ...theirs, id }],
+    home: { connector: id, labelOf: (label) => label },
+  });
+  if (mine === null) return take === 'mine' ? { connectors: [], home: null } : whole(freeId(theirs.id, ids));
+  if (row.pinByPin) {
+    const countedAsTheirs = take === 'theirs';
+    const labels = new Map(row.pins.map((pin) => [pin.theirs?.pin, pin.mine?.pin]));
+    const labelOf = (label: string) => (countedAsTheirs ? label : labels.get(label));
+    return {
+      connectors: [mergePins(row, mine, theirs, takeOf, from)],
+      home: { connector: mine.id, labelOf },
+    };
+  }
+  if (take === 'mine') return { connectors: [mine], home: null };
+  if (take === 'theirs') return whole(mine.id);
   // Grids of different size cannot be one: both stand on the board until somebody has looked.
-  if (take === 'both') return [mine, { ...theirs, id: freeId(theirs.id, ids) }];
-  return [take === 'mine' ? mine : { ...theirs, id: mine.id }];
+  const beside = whole(freeId(theirs.id, ids));
+  return { ...beside, connectors: [mine, ...beside.connectors] };
 }
 
 function mergePins(

@@ -33,6 +33,7 @@ export function takeFields<T extends Noted>(
     if (take === 'theirs' || (take === 'both' && !Object.hasOwn(mine, field)))
       copyField(taken, theirs, field);
     else if (take === 'both' && field === 'notes') lines.push(theirs.notes ?? '');
+    else if (take === 'both' && field === 'name') lines.push(`Also called “${from}”.`);
     else if (take === 'both' && said.has(field)) lines.push(factNote(from, field, said.get(field)));
   }
   const notes = withNotes(taken.notes, lines);

@@ -229,14 +229,14 @@ describe('Another folder', () => {
     const other = scratchFolder();
     writeFileSync(join(other, 'there.board.json'), bareBoard('There'));
     const folder = machine.host.handles.give(other);
-    expect(await machine.calls.useLibrary({ folder })).toEqual({ ok: true, value: null });
+    expect(await machine.calls.moveLibrary({ folder })).toEqual({ ok: true, value: null });
     const again = makeMachine({ like: machine });
     expect(await list(again)).toMatchObject({
       folder: other,
       usual: false,
       files: [{ name: 'there.board.json' }],
     });
-    await again.calls.useLibrary({ folder: null });
+    await again.calls.moveLibrary({ folder: null });
     expect((await list(again)).files.map(({ name }) => name)).toEqual(['bare.board.json']);
   });
 
@@ -244,10 +244,10 @@ describe('Another folder', () => {
     const machine = makeMachine();
     const path = join(machine.home, 'x.board.json');
     writeFileSync(path, '');
-    const use = (file: string) => machine.calls.useLibrary({ folder: machine.host.handles.give(file) });
+    const use = (file: string) => machine.calls.moveLibrary({ folder: machine.host.handles.give(file) });
     expect(await use(path)).toMatchObject({ problem: { code: 'special' } });
     expect(await use(join(machine.home, 'gone'))).toMatchObject({ problem: { code: 'not-found' } });
-    expect(await machine.calls.useLibrary({ folder: 'A'.repeat(32) })).toMatchObject({
+    expect(await machine.calls.moveLibrary({ folder: 'A'.repeat(32) })).toMatchObject({
       problem: { code: 'stale-handle' },
     });
     expect(await list(machine)).toMatchObject({ usual: true });
@@ -257,7 +257,7 @@ describe('Another folder', () => {
     const machine = makeMachine();
     const other = join(scratchFolder(), 'stick');
     mkdirSync(other);
-    await machine.calls.useLibrary({ folder: machine.host.handles.give(other) });
+    await machine.calls.moveLibrary({ folder: machine.host.handles.give(other) });
     rmSync(other, { recursive: true });
     expect(await machine.calls.listLibrary()).toMatchObject({
       problem: { code: 'not-found', name: 'stick' },
@@ -272,7 +272,7 @@ describe('Another folder', () => {
     const machine = makeMachine();
     const other = scratchFolder();
     writeFileSync(join(other, 'there.board.json'), bareBoard('There'));
-    await machine.calls.useLibrary({ folder: machine.host.handles.give(other) });
+    await machine.calls.moveLibrary({ folder: machine.host.handles.give(other) });
     const handle = (await list(machine)).files[0]?.handle ?? '';
     chmodSync(other, 0o555);
     chmodSync(machine.data, 0o755);

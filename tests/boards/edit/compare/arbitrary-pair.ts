@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import type { BoardSheet } from '../../../../boards/document/board-sheet';
 import type { Connector } from '../../../../boards/document/connector';
 import { gridIndex } from '../../../../boards/document/numbering';
+import type { Photo } from '../../../../boards/document/photo';
 import { pinsOfReading } from '../../../../boards/document/pin-reading';
 import { arbitraryBoard, arbitraryName, arbitrarySeed, numberingFor, pinFor } from '../../arbitrary-build';
 import { Dice } from '../../dice';
@@ -33,6 +34,13 @@ function toldAnew(connector: Connector, dice: Dice, name: string): Connector {
   };
 }
 
+/** A photo with only those points whose pins are still there. */
+function soundIn(photo: Photo, { connectors }: Pick<BoardSheet, 'connectors'>): Photo {
+  const stands = ({ connector, pin }: Photo['points'][number]) =>
+    connectors.some(({ id, grid }) => id === connector && gridIndex(grid).cellOf(pin) !== undefined);
+  return { ...photo, points: photo.points.filter(stands) };
+}
+
 /** A sheet and another of the same board: written anew, or of another board altogether. */
 export const arbitraryPair: fc.Arbitrary<readonly [BoardSheet, BoardSheet]> = fc
   .record({ mine: arbitraryBoard, other: arbitraryBoard, seed: arbitrarySeed, name: arbitraryName })
@@ -41,5 +49,9 @@ export const arbitraryPair: fc.Arbitrary<readonly [BoardSheet, BoardSheet]> = fc
     if (dice.oneIn(4)) return [mine, { ...other, id: 'other' }];
     const connectors = mine.connectors.filter(() => !dice.oneIn(6)).map((each) => toldAnew(each, dice, name));
     const further = dice.oneIn(3) ? other.connectors.slice(0, 1).map((each) => ({ ...each, id: 'new' })) : [];
-    return [mine, { ...mine, id: 'copy', name: `${name} 2`, connectors: [...connectors, ...further] }];
+    const theirs = { ...mine, id: 'copy', name: `${name} 2`, connectors: [...connectors, ...further] };
+    return [
+      mine,
+      theirs.photos ? { ...theirs, photos: theirs.photos.map((photo) => soundIn(photo, theirs)) } : theirs,
+    ];
   });

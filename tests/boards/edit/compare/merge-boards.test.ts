@@ -29,15 +29,24 @@ const eachPair = (seed: number, holds: (mine: BoardSheet, theirs: BoardSheet) =>
   );
 
 /** A sheet but for what tells it from other sheets: its id, the ids and the order of connectors. */
-function statements({ id: _, connectors, ...rest }: BoardSheet): unknown {
-  const plain = connectors.map(({ id: _id, pins, ...connector }) => ({
-    ...connector,
-    pins: pins
-      .filter((pin) => Object.keys(pin).length > 1)
-      .map(text)
-      .sort(),
+function statements({ id: _, connectors, photos = [], ...rest }: BoardSheet): unknown {
+  const plain = new Map(
+    connectors.map(({ id, pins, ...connector }) => [
+      id,
+      text({
+        ...connector,
+        pins: pins
+          .filter((pin) => Object.keys(pin).length > 1)
+          .map(text)
+          .sort(),
+      }),
+    ]),
+  );
+  const pointing = photos.map(({ points, ...photo }) => ({
+    ...photo,
+    points: points.map((point) => text({ ...point, connector: plain.get(point.connector) })).sort(),
   }));
-  return { ...rest, connectors: plain.map(text).sort() };
+  return { ...rest, connectors: [...plain.values()].sort(), photos: pointing };
 }
 
 /** The same text for the same data, in whatever order its names stand. */

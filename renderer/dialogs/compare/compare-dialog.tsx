@@ -1,0 +1,114 @@
+import { useMemo, useState } from 'react';
+import { Checkbox } from 'react-aria-components/Checkbox';
+import type { Choices } from '../../../boards/edit/compare/choices';
+import { compareBoards } from '../../../boards/edit/compare/compare-boards';
+import { compareCases } from '../../../boards/edit/compare/compare-cases';
+import type { Take } from '../../../boards/edit/compare/taking';
+import { doCommand } from '../../do-command';
+import { kindOfSheet, type Sheet } from '../../files/sheet';
+import { Button } from '../../look/button';
+import { Window } from '../../look/window';
+import { counted } from '../../words/list-words';
+import { useEditor, useWorkbench } from '../../workbench';
+import { CompareTable } from './compare-table';
+import { boardRows, type ComparedRow, caseRows } from './compared-rows';
+import { mergeCommand, previewOf } from './merging';
+import { TakeChoice } from './take-choice';
+import './compare.css';
+
+interface CompareDialogProps {
+  readonly mine: Sheet;
+  readonly theirs: Sheet;
+  readonly onClose: () => void;
+}
+
+/** Two sheets side by side. Where one is of the open build, what the other says can be taken over into it. */
+export function CompareDialog({ mine, theirs, onClose }: CompareDialogProps) {
+  const workbench = useWorkbench();
+  const build = useEditor((editor) => editor.open?.history.present);
+  const rows = useMemo(() => rowsOf(mine, theirs), [mine, theirs]);
+  const [onlyDifferences, setOnlyDifferences] = useState(true);
+  const [choices, setChoices] = useState<Choices>({ others: 'both', rows: [] });
+
+  const ofBuild = build !== undefined && (build.board === mine || build.case === mine);
+  const command = useMemo(() => mergeCommand(theirs, choices), [theirs, choices]);
+  const preview = useMemo(
+    () => (ofBuild && build ? previewOf(build, command) : null),
+    [ofBuild, build, command],
+  );
+  const choose = (key: string, take: Take) =>
+    setChoices(({ others, rows: chosen }) => ({
+      others,
+      rows: [...chosen.filter((row) => row.key !== key), { key, take }],
+    }));
+  const differing = rows.filter(({ takeKey }) => takeKey !== null).length;
+  const takeOver = () => {
+    if (doCommand(workbench, command)) onClose();
+  };
+
+  return (
+    <Window
+      title={`Compare “${mine.name}” with “${theirs.name}”`}
+      size="wide"
+      onClose={onClose}
+      doings={
+        <>
+          <Button onPress={onClose}>Close</Button>
+          {preview !== null && (
+            <Button kind="main" disabled={!preview.ok || !preview.changes} onPress={takeOver}>
+              Take over into this build
+            </Button>
+          )}
+        </>
+      }
+    >
+      <div className="compare-head">
+        <p role="status">
+          {differing === 0
+            ? `The two say the same of the ${kindOfSheet(mine)}.`
+            : `${counted(differing, 'difference')}.`}{' '}
+          <span className="soft">{preview === null ? NO_BUILD : previewWords(preview)}</span>
+        </p>
+        <div className="compare-tools">
+          <Checkbox className="check" isSelected={onlyDifferences} onChange={setOnlyDifferences}>
+            <span className="check-box" aria-hidden="true" />
+            Only differences
+          </Checkbox>
+          {preview !== null && differing > 0 && (
+            <TakeChoice
+              label="Of every difference"
+              shown
+              take={choices.others}
+              onTake={(others) => setChoices({ others, rows: [] })}
+            />
+          )}
+        </div>
+      </div>
+      <CompareTable
+        rows={onlyDifferences ? rows.filter(({ differs }) => differs) : rows}
+        names={[ofBuild ? 'This build' : `“${mine.name}”`, `“${theirs.name}”`]}
+        choices={preview === null ? null : choices}
+        after={preview?.ok ? preview.after : null}
+        onChoose={choose}
+      />
+    </Window>
+  );
+}
+
+const NO_BUILD = 'To take over from one of them, put the other into a build and compare again.';
+
+function rowsOf(mine: Sheet, theirs: Sheet): readonly ComparedRow[] {
+  if (mine.format === 'leadwright/board' && theirs.format === 'leadwright/board')
+    return boardRows(compareBoards(mine, theirs));
+  if (mine.format === 'leadwright/case' && theirs.format === 'leadwright/case')
+    return caseRows(compareCases(mine, theirs));
+  throw new Error('A board sheet cannot be compared with a case sheet');
+}
+
+function previewWords(preview: ReturnType<typeof previewOf>): string {
+  if (!preview.ok) return preview.words;
+  if (!preview.changes) return 'Nothing would change.';
+  if (preview.plugsOff > 0)
+    return `${counted(preview.plugsOff, 'plug')} would come off, because they no longer fit.`;
+  return 'Every plug stays where it is. One step, which can be undone.';
+}

@@ -1,0 +1,140 @@
+import { useEffect, useState } from 'react';
+import {
+  duplicateSheet,
+  importSheet,
+  keepSheet,
+  type OpenedSheet,
+  removeSheet,
+  renameSheet,
+} from '../../files/library-work';
+import { startWith } from '../../files/offer-sheet';
+import type { ReadLibrary } from '../../files/read-library';
+import type { Sheet } from '../../files/sheet';
+import { Button } from '../../look/button';
+import { Window } from '../../look/window';
+import { askFolder } from '../../store/ask';
+import { useEditor, useWorkbench } from '../../workbench';
+import { LibraryEmpty } from './library-empty';
+import { LibraryFrame } from './library-frame';
+import { SheetDetails } from './sheet-details';
+import { SheetDoings } from './sheet-doings';
+import { useLibrary } from './use-library';
+import './library.css';
+
+interface LibraryDialogProps {
+  /** Put into the library as soon as it has been read. */
+  readonly keep?: Sheet | undefined;
+  readonly onClose: () => void;
+}
+
+/** The person's own sheets: found, used, compared, copied, brought in and taken out. */
+export function LibraryDialog({ keep, onClose }: LibraryDialogProps) {
+  const workbench = useWorkbench();
+  const build = useEditor((editor) => editor.open?.history.present);
+  const inHand = useLibrary();
+  const { library, reload } = inHand;
+  const [chosen, setChosen] = useState<string | null>(null);
+  const [opened, setOpened] = useState<OpenedSheet | null>(null);
+
+  /** Does something that may add or change a sheet, then shows the library with that sheet chosen. */
+  const change = async (work: (library: ReadLibrary) => Promise<string | null>) => {
+    const whole = inHand.reading ? await reload() : library;
+    const handle = whole === null ? null : await work(whole);
+    if (handle === null) return;
+    await reload();
+    setChosen(handle);
+  };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the window opens
+  useEffect(() => {
+    const begin = async () => {
+      const whole = await reload();
+      const handle = whole === null || keep === undefined ? null : await keepSheet(workbench, whole, keep);
+      if (handle === null) return;
+      await reload();
+      setChosen(handle);
+    };
+    void begin();
+  }, []);
+
+  const listed = library?.sheets.find(({ handle }) => handle === chosen);
+  const current = opened !== null && listed?.head?.outcome === 'sheet' ? opened : null;
+  const startNew = async (sheet: Sheet) => {
+    onClose();
+    await startWith(workbench, sheet);
+  };
+  const goToFolder = async (handle: string | null) => {
+    const used = await workbench.host.moveLibrary({ folder: handle });
+    if (used.ok) setChosen(null);
+    await reload();
+  };
+  const chooseFolder = async () => {
+    const page = workbench.about.dialogs === 'page';
+    const handle = await (page ? askFolder(workbench.session) : workbench.host.chooseFolder());
+    if (handle !== null) await goToFolder(handle);
+  };
+  const keepOwn = (sheet: Sheet) => change((whole) => keepSheet(workbench, whole, sheet));
+  const bringIn = () => change((whole) => importSheet(workbench, whole));
+
+  return (
+    <Window
+      title="Library of sheets"
+      size="large"
+      onClose={onClose}
+      doings={
+        <div className="library-foot">
+          <Button onPress={() => void bringIn()}>Import a file…</Button>
+          {build && <Button onPress={() => void keepOwn(build.board)}>Keep this build’s board</Button>}
+          {build && <Button onPress={() => void keepOwn(build.case)}>Keep this build’s case</Button>}
+        </div>
+      }
+    >
+      <div className="library-where soft small">
+        <span className="library-path">{library ? library.folder : '\u00a0'}</span>
+        <Button kind="link" onPress={() => void chooseFolder()}>
+          Another folder…
+        </Button>
+        {(library === null || !library.usual) && !inHand.reading && (
+          <Button kind="link" onPress={() => void goToFolder(null)}>
+            The usual folder
+          </Button>
+        )}
+      </div>
+      <LibraryFrame
+        inHand={inHand}
+        chosen={chosen}
+        onChoose={setChosen}
+        onOpen={(handle) => handle === chosen && current && void startNew(current.sheet)}
+        empty={<LibraryEmpty hasBuild={build !== undefined} />}
+      >
+        {listed === undefined ? (
+          <p className="soft">Choose a sheet on the left to see it and what can be done with it.</p>
+        ) : (
+          <>
+            <SheetDetails
+              key={`${listed.handle} ${listed.modifiedMs}`}
+              listed={listed}
+              onRead={setOpened}
+              onRename={(sheet, name) =>
+                void change(() => renameSheet(workbench, listed.handle, sheet, name))
+              }
+            />
+            {current && (
+              <SheetDoings
+                sheet={current.sheet}
+                onStart={() => void startNew(current.sheet)}
+                onDuplicate={() => void change((whole) => duplicateSheet(workbench, whole, current))}
+                onRemove={async () => {
+                  if (await removeSheet(workbench, listed.handle, current.sheet.name)) {
+                    setChosen(null);
+                    await reload();
+                  }
+                }}
+                onClose={onClose}
+              />
+            )}
+          </>
+        )}
+      </LibraryFrame>
+    </Window>
+  );
+}
