@@ -100,6 +100,7 @@ const VIEWS: readonly View[] = [
       await page.getByRole('region', { name: 'Pin 1' }).waitFor();
     },
   },
+  { view: 'what a connector looks like', ...dialog('Control+Shift+K', 'What PANEL looks like') },
   {
     view: 'the connectors of the library',
     show: () => inDialog('Add a connector…', /^Add a connector/),

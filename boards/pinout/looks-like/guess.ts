@@ -12,13 +12,15 @@ export const STEP = 0.05;
 /**
  * How sure a pin filled in from a likeness is, from 0 to 0.5: less for a poor match, for few pins that agree,
  * and for every other layout that matches as well.
+ *
+ * @param asGood how many layouts match as well or better, this one included
  */
 export function guessSureness(
   { score, tally }: { readonly score: number; readonly tally: { readonly agree: number } },
-  tied: number,
+  asGood: number,
 ): number {
   const backing = tally.agree / (tally.agree + 1);
-  const sureness = (MOST_SURE * score * backing) / Math.max(1, tied);
+  const sureness = (MOST_SURE * score * backing) / Math.max(1, asGood);
   return Math.max(STEP, rounded(Math.round(sureness / STEP) * STEP));
 }
 

@@ -137,6 +137,11 @@ function compareScores(a: Score, b: Score): number {
   return apart(b.score - a.score) || apart(b.agreed - a.agreed);
 }
 
+/** How many of them match as well as this one or better, itself included. */
+export function asGoodAs(likeness: Score, likenesses: readonly Score[]): number {
+  return likenesses.filter((each) => compareScores(each, likeness) <= 0).length;
+}
+
 function apart(difference: number): number {
   return Math.abs(difference) < EPSILON ? 0 : difference;
 }

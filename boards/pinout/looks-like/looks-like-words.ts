@@ -65,7 +65,7 @@ function tiedWords(here: Layout, tied: readonly Likeness[]): string {
   const match = `The first ${tied.length} match what is known so far equally well.`;
   const telling = tellingPin(here, tied);
   if (telling === undefined) return `${match} They differ in nothing that is still open here.`;
-  const apart = telling.words === tied.length ? 'tells them apart' : 'tells most of them';
+  const apart = telling.words === tied.length ? 'tells them apart' : 'tells most of them apart';
   return `${match} Pin\u00a0${telling.pin} ${apart}.`;
 }
 

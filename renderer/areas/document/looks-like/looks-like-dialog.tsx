@@ -9,6 +9,7 @@ import {
   MOST_SURE,
   STEP,
 } from '../../../../boards/pinout/looks-like/guess';
+import { asGoodAs } from '../../../../boards/pinout/looks-like/likeness';
 import { outcomeWords } from '../../../../boards/pinout/looks-like/looks-like-words';
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
@@ -58,7 +59,7 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
             key={candidate.id}
             connector={connector}
             candidate={candidate}
-            tied={result.tied}
+            asGood={asGoodAs(candidate.likeness, result.likenesses)}
             onClose={onClose}
           />
         ) : (
@@ -81,14 +82,15 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
 interface FillingProps {
   readonly connector: Connector;
   readonly candidate: Candidate;
-  readonly tied: number;
+  /** How many layouts match as well or better. */
+  readonly asGood: number;
   readonly onClose: () => void;
 }
 
 /** How sure the guesses are, whether the other word is kept where two pins differ, and the button that does it. */
-function Filling({ connector, candidate: { likeness, places }, tied, onClose }: FillingProps) {
+function Filling({ connector, candidate: { likeness, places }, asGood, onClose }: FillingProps) {
   const workbench = useWorkbench();
-  const [sureness, setSureness] = useState(guessSureness(likeness, tied));
+  const [sureness, setSureness] = useState(guessSureness(likeness, asGood));
   const [alsoDisputed, setAlsoDisputed] = useState(false);
   const guesses = guessedPins(places, likeness.layout, sureness);
   const disputed = disputedPins(places, likeness.layout);

@@ -3,7 +3,7 @@ import type { Connector } from '../../../../boards/document/connector';
 import { CONNECTOR_TYPES } from '../../../../boards/library/connectors/index';
 import { compared } from '../../../../boards/pinout/looks-like/compare';
 import { type KnownLayout, knownLayouts } from '../../../../boards/pinout/looks-like/known-layout';
-import { type LooksLike, looksLike } from '../../../../boards/pinout/looks-like/likeness';
+import { asGoodAs, type LooksLike, looksLike } from '../../../../boards/pinout/looks-like/likeness';
 import { header } from './headers';
 
 /** What a person is told: the layouts that match best, and how each lies. */
@@ -135,6 +135,17 @@ function close(found: LooksLike) {
 function looksLikeOnly(here: Connector, id: string) {
   return close(looksLike(here, [inLibrary(id)]));
 }
+
+describe('how many layouts match as well', () => {
+  it('are all that the first shares its place with, and for the next also those before it', () => {
+    const found = close(
+      looksLike(header(['? ? power-switch-input ? key', 'drive-led-feed ? drive-led-sink ? ?']), all),
+    );
+    // The panel with a pin to keep free and the one with +5 V there: the guide and older manuals, pin 9.
+    expect(found.slice(0, 2).map((each) => asGoodAs(each, found))).toEqual([2, 2]);
+    for (const [at, each] of found.entries()) expect(asGoodAs(each, found)).toBeGreaterThan(at);
+  });
+});
 
 describe('two published headers pin by pin', () => {
   const asDrawn = { orientation: { turn: 0, mirrored: false }, offset: [0, 0] } as const;

@@ -48,7 +48,7 @@ describe('a likeness in words', () => {
       `The first 2 match what is known so far equally well. Pin${NBSP}4 tells them apart.`,
     );
     expect(words(fan, slow, other)).toBe(
-      `The first 3 match what is known so far equally well. Pin${NBSP}2 tells most of them.`,
+      `The first 3 match what is known so far equally well. Pin${NBSP}2 tells most of them apart.`,
     );
     const mixed = header(['ground supply-12v ? ?']);
     expect(outcomeWords(mixed, looksLike(mixed, [fan, other]))).toMatch(/^One matches best/);
