@@ -1,7 +1,7 @@
-import type { Pin, PinSource } from '../../document/connector';
+import type { Alternative, Pin, PinSource } from '../../document/connector';
 import { LIMITS } from '../../document/limits';
 import type { SignalId } from '../../signals/signals';
-import type { ReadPin } from './reading';
+import type { OtherReading, ReadPin } from './reading';
 
 /** What the person says of a pin whose word was not understood, or not rightly. */
 export type Choices = ReadonlyMap<string, SignalId | 'no-pin'>;
@@ -45,11 +45,19 @@ export function pinsOf(pins: readonly ReadPin[], source: PinSource): readonly Pi
       ...(how !== 'not-understood' && how !== 'no-signal' && sure !== undefined && { confidence: sure }),
       ...(!missing &&
         or.length > 0 && {
-          alternatives: or
-            .slice(0, LIMITS.alternativesPerPin / 2)
-            .map((other) => ({ signal: other, source })),
+          alternatives: alternativesOf(or, source),
         }),
     };
+  });
+}
+
+/** No list says more of one pin than fits beside what other sources say. */
+const MOST_OTHERS = LIMITS.alternativesPerPin / 2;
+
+function alternativesOf(or: readonly OtherReading[], source: PinSource): Alternative[] {
+  return or.slice(0, MOST_OTHERS).map(({ signal, name: word = '' }) => {
+    const name = nameOf(word);
+    return { signal, ...(name !== '' && { name }), source };
   });
 }
 

@@ -28,7 +28,8 @@ export function listRefusalWords(refusal: ListRefusal): ListWords {
     case 'nothing-to-read':
       return {
         title: 'There is no list yet',
-        advice: 'Paste the lines that name the pins. A line may look like “1 PLED+” or “Pin 3: PWRBTN#”.',
+        advice:
+          'Paste the lines that name the pins. Numbered lines, tables with pins on both sides, ranges like “1-4 NC” and bare words in counting order are all read.',
       };
     case 'nothing-readable':
       return {
@@ -56,15 +57,14 @@ export function listProblemWords(problem: ListProblem): ListWords {
         };
       return {
         title: `Pin\u00a0${label} stands in ${where} with different words: ${listed(few(words.map((word) => `“${word}”`)))}`,
-        advice:
-          'The first one is taken, and the others are kept beside it. Choose a signal where that is wrong.',
+        advice: 'The first that is understood is taken, and the others are kept beside it.',
       };
     }
     case 'beyond': {
       const { length } = problem.labels;
       return {
         title: `The list has ${labels(problem.labels)}, and the connector has ${count(problem.positions)}\u00a0positions without ${length === 1 ? 'it' : 'them'}`,
-        advice: `${length === 1 ? 'It is' : 'They are'} left out. Put the list on a new connector of its size to keep all of it.`,
+        advice: `${length === 1 ? 'It is' : 'They are'} left out unless the connector is given more positions.`,
       };
     }
     case 'signal-twice':

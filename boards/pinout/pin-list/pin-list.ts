@@ -1,6 +1,7 @@
 import { ok, type Result, refuse } from '../../base/result';
 import type { Grid } from '../../document/grid';
 import { gridIndex } from '../../document/numbering';
+import type { SignalId } from '../../signals/signals';
 import { belongings } from './belonging';
 import { contradictions } from './contradictions';
 import { HEADING_WORDS } from './header-rules';
@@ -8,7 +9,7 @@ import { layoutOf } from './layout';
 import type { ListProblem } from './list-problem';
 import { type How, type Meanings, matchWord } from './match-word';
 import { meaningOf } from './meanings';
-import type { HowRead, ListRefusal, PinListReading, ReadPin } from './reading';
+import type { HowRead, ListRefusal, OtherReading, PinListReading, ReadPin } from './reading';
 import type { Entry } from './row';
 import { settle } from './settle';
 import { isGroundOf, type Settling } from './settling';
@@ -126,8 +127,11 @@ function understood(
       const explained = own.length > 0 || more === '' ? own : meaningsOf(more);
       return own.length > 0 ? own : explained.map((one) => ({ ...one, how: 'described' as const }));
     });
-    const [first = [], ...others] = read;
-    return { label, told, meanings: [...first, ...others.flat()] };
+    const at = Math.max(
+      0,
+      read.findIndex((meanings) => meanings.length > 0),
+    );
+    return { label, told, at, meanings: read[at] ?? [], read };
   });
   const header = [...headings.slice(-3), target.title ?? ''].join('\n');
   const jobs = HEADING_WORDS.filter(({ pattern }) => pattern.test(header)).map(({ job }) => job);
@@ -137,18 +141,39 @@ function understood(
   );
   const belonging = belongings(settled);
   return settled.map((pin, at): ReadPin => {
-    const { told = [], meanings = [] } = words[at] ?? {};
+    const word = words[at];
+    const told = word?.told ?? [];
+    const taken = told[word?.at ?? 0];
     const how = howRead(pin);
     return {
       label: pin.label,
       lines: told.map(({ line }) => line),
-      word: told[0]?.word || told[0]?.more || '',
+      word: taken?.word || taken?.more || '',
       how,
       confidence: CONFIDENCE[how],
       ...said(pin),
       ...belonging.get(pin),
-      or: alternatives(pin, meanings),
+      or: [
+        ...alternatives(pin, word?.meanings.slice(1) ?? []).map((signal) => ({ signal })),
+        ...otherLines(pin, told, word?.read ?? [], taken?.word),
+      ],
     };
+  });
+}
+
+/** What other lines say of the pin with other words, each with its word, understood or not. */
+function otherLines(
+  pin: Settling,
+  told: Gathered['told'],
+  read: readonly Meanings[],
+  taken: string | undefined,
+): readonly OtherReading[] {
+  return told.flatMap(({ word }, at) => {
+    if (word === taken || told.findIndex((other) => other.word === word) !== at) return [];
+    const meanings = read[at] ?? [];
+    const [signal] = alternatives(pin, meanings.slice(0, 1));
+    if (signal !== undefined) return [{ signal, name: word }];
+    return meanings.length === 0 && word !== '' ? [{ signal: 'unknown' as const, name: word }] : [];
   });
 }
 
@@ -172,8 +197,8 @@ function said({ said: told, meant }: Settling): Pick<ReadPin, 'missing' | 'signa
   return { signal: isGroundOf(told) ? 'ground' : told };
 }
 
-/** Signals that the word, or another line about the pin, names besides. */
-function alternatives({ said: told }: Settling, [, ...others]: Meanings): ReadPin['or'] {
+/** Signals that further meanings of a word name besides. */
+function alternatives({ said: told }: Settling, others: Meanings): readonly SignalId[] {
   const signals = others.flatMap(({ means, sign }) => {
     const also = meaningOf(means)[sign ?? 'bare'];
     if (also === undefined || also === told || also === 'no-pin' || means === 'elsewhere') return [];

@@ -26,8 +26,15 @@ export interface ReadPin {
   readonly signal?: SignalId;
   readonly belongsTo?: Job;
   readonly channel?: string;
-  /** What else the word says the pin may be. */
-  readonly or: readonly SignalId[];
+  /** What else the word, or another line about the pin, says it may be. */
+  readonly or: readonly OtherReading[];
+}
+
+/** A further word about a pin; "unknown" where it was not understood. */
+export interface OtherReading {
+  readonly signal: SignalId;
+  /** The word of another line. */
+  readonly name?: string;
 }
 
 /** A list as it was read, pins in counting order of the connector; those it has not stand in a problem. */

@@ -1,4 +1,3 @@
-import type { Cell } from '../../document/grid';
 import type { Job } from '../../signals/signal';
 import type { SignalId } from '../../signals/signals';
 import { HEADER_RULES, type HeaderRule } from './header-rules';
@@ -18,7 +17,7 @@ export function settle(
   let now: readonly Settling[] = pins.map((pin) => ({ ...pin, said: alone(pin.meant), by: 'word' }));
   for (let round = 0; round < ROUNDS; round++) {
     const before = now;
-    const header: Header = { pins: now, jobs, counts: countsOf(now) };
+    const header: Header = { pins: now, jobs, counts: countsOf(now), at: placesOf(now) };
     now = now.map((pin) => settled(pin, header));
     if (now.every((pin, at) => pin === before[at])) break;
   }
@@ -34,6 +33,12 @@ interface Header {
   readonly jobs: readonly Job[];
   /** How many pins are said to be each thing, and have a part in each job. */
   readonly counts: ReadonlyMap<Said | Job, number>;
+  /** Every pin by its row and column. */
+  readonly at: ReadonlyMap<string, Settling>;
+}
+
+function placesOf(pins: readonly Settling[]): Header['at'] {
+  return new Map(pins.flatMap((pin) => (pin.cell ? [[pin.cell.join(), pin] as const] : [])));
 }
 
 function countsOf(pins: readonly Settling[]): Header['counts'] {
@@ -52,7 +57,7 @@ function settled(pin: Settling, header: Header): Settling {
   return { ...pin, said: rule.becomes, by: rule.sure ? 'neighbours' : 'guess' };
 }
 
-function fits(rule: HeaderRule, pin: Settling, { pins, jobs, counts }: Header): boolean {
+function fits(rule: HeaderRule, pin: Settling, { pins, jobs, counts, at }: Header): boolean {
   const { meant } = pin;
   if (meant === undefined || !rule.words.includes(meant.means)) return false;
   if (rule.sign !== undefined && meant.sign !== rule.sign) return false;
@@ -63,12 +68,7 @@ function fits(rule: HeaderRule, pin: Settling, { pins, jobs, counts }: Header): 
   const beside = many(rule.beside);
   const named = rule.within === 'header' && jobs.some((job) => rule.beside.includes(job));
   if ((beside === 0 && !named) || many(rule.unless ?? []) > beside) return false;
-  return (
-    rule.within === 'header' ||
-    pins.some(
-      (other) => other !== pin && rule.beside.some((one) => one === other.said) && inLine(pin, other, pins),
-    )
-  );
+  return rule.within === 'header' || inLine(rule, pin, at);
 }
 
 const BETWEEN: ReadonlySet<Said | undefined> = new Set<SignalId | 'no-pin' | undefined>([
@@ -80,26 +80,25 @@ const BETWEEN: ReadonlySet<Said | undefined> = new Set<SignalId | 'no-pin' | und
 ]);
 
 /** How far a lead of a single row reaches. */
-const REACH = 4;
+const REACH = 3;
 
-function inLine(a: Settling, b: Settling, pins: readonly Settling[]): boolean {
-  if (!a.cell || !b.cell) return false;
-  const [[rowA, colA], [rowB, colB]] = [a.cell, b.cell];
-  if (rowA !== rowB && colA !== colB) return false;
-  const away = Math.abs(rowA - rowB) + Math.abs(colA - colB);
-  if (away >= REACH) return false;
-  return pins.every(({ cell, said }) => {
-    if (!cell) return true;
-    const [row, col] = cell;
-    const within =
-      row >= Math.min(rowA, rowB) &&
-      row <= Math.max(rowA, rowB) &&
-      col >= Math.min(colA, colB) &&
-      col <= Math.max(colA, colB);
-    return !within || same(cell, a.cell) || same(cell, b.cell) || BETWEEN.has(said);
+const WAYS = [
+  [0, 1],
+  [0, -1],
+  [1, 0],
+  [-1, 0],
+] as const;
+
+/** Whether what the rule asks for stands in the row or the column of the pin with nothing in use between. */
+function inLine({ beside }: HeaderRule, { cell }: Settling, at: Header['at']): boolean {
+  if (cell === undefined) return false;
+  const [row, col] = cell;
+  return WAYS.some(([down, along]) => {
+    for (let step = 1; step <= REACH; step++) {
+      const said = at.get(`${row + step * down},${col + step * along}`)?.said;
+      if (beside.some((one) => one === said)) return true;
+      if (!BETWEEN.has(said)) return false;
+    }
+    return false;
   });
-}
-
-function same(a: Cell, b: Cell | undefined): boolean {
-  return b !== undefined && a[0] === b[0] && a[1] === b[1];
 }

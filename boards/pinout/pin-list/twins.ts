@@ -33,23 +33,24 @@ function lamps(pins: readonly Settling[]): readonly Settling[] {
   const bare = pins.filter(
     ({ meant, said }) => said === undefined && meant && !meant.sign && isPair(meant.means),
   );
+  if (bare.length === 0) return pins;
+  const all = new Set(pins.map(({ said }) => said));
+  const among = new Set(bare);
+  const common = hasCommonFeed(all);
   return pins.map((pin) => {
-    if (!bare.includes(pin) || !pin.meant) return pin;
+    if (!among.has(pin) || !pin.meant) return pin;
     const { means } = pin.meant;
     const { plus, minus } = meaningOf(means);
+    if (all.has(plus) !== all.has(minus)) return guess(pin, all.has(plus) ? minus : plus);
     const alike = bare.filter(({ meant }) => meant?.means === means);
-    const told = (said: Said | undefined) => pins.some((other) => other.said === said);
-    if (told(plus) !== told(minus)) return guess(pin, told(plus) ? minus : plus);
     if (alike.length === 2) return guess(pin, alike[0] === pin ? plus : minus);
-    if (alike.length > 2) return pin;
-    return guess(pin, hasCommonFeed(pins) ? minus : plus);
+    return alike.length > 2 ? pin : guess(pin, common ? minus : plus);
   });
 }
 
 /** LEDs that share one supply are switched on their other side. */
-function hasCommonFeed(pins: readonly Settling[]): boolean {
-  const said = (one: Said) => pins.some((pin) => pin.said === one);
-  return (said('supply-5v') || said('supply-3v3')) && !said('ground');
+function hasCommonFeed(all: ReadonlySet<Said | undefined>): boolean {
+  return (all.has('supply-5v') || all.has('supply-3v3')) && !all.has('ground');
 }
 
 function isPair(means: MeaningId): boolean {

@@ -5,23 +5,8 @@ import { Input } from 'react-aria-components/Input';
 import { Label } from 'react-aria-components/Label';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
 import { Popover } from 'react-aria-components/Popover';
-import type { Signal } from '../../../../boards/signals/signal';
-import { SIGNALS, type SignalId } from '../../../../boards/signals/signals';
-
-interface Entry {
-  readonly id: SignalId;
-  readonly name: string;
-}
-
-const TWICE: ReadonlySet<string> = new Set(
-  SIGNALS.map(({ name }) => name).filter((name, at, names) => names.indexOf(name) !== at),
-);
-
-/** Signals with the job behind the name where several have that name: "D− (usb3)". */
-const ENTRIES: readonly Entry[] = SIGNALS.map(({ id, name, job }: Signal & { readonly id: SignalId }) => ({
-  id,
-  name: job !== undefined && TWICE.has(name) ? `${name} (${job.replaceAll('-', ' ')})` : name,
-}));
+import type { SignalId } from '../../../../boards/signals/signals';
+import { SIGNAL_ENTRIES, type SignalEntry } from './signal-entries';
 
 interface SignalChoiceProps {
   readonly chosen: SignalId;
@@ -33,11 +18,11 @@ export function SignalChoice({ chosen, onChoose }: SignalChoiceProps) {
   return (
     <ComboBox
       className="field"
-      defaultItems={ENTRIES}
+      defaultItems={SIGNAL_ENTRIES}
       selectedKey={chosen}
       menuTrigger="focus"
       onSelectionChange={(key) => {
-        const entry = ENTRIES.find(({ id }) => id === key);
+        const entry = SIGNAL_ENTRIES.find(({ id }) => id === key);
         if (entry && entry.id !== chosen) onChoose(entry.id);
       }}
     >
@@ -49,7 +34,7 @@ export function SignalChoice({ chosen, onChoose }: SignalChoiceProps) {
         </Button>
       </div>
       <Popover className="popover">
-        <ListBox<Entry> className="options">
+        <ListBox<SignalEntry> className="options">
           {(entry) => (
             <ListBoxItem id={entry.id} className="option">
               {entry.name}

@@ -1,56 +1,121 @@
-import { useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { Label } from 'react-aria-components/Label';
 import { TextArea } from 'react-aria-components/TextArea';
 import { TextField } from 'react-aria-components/TextField';
-import { PinZ } from '../../../../boards/document/connector';
-import { connectorName } from '../../../../boards/document/names';
+import type { Connector, PinSource } from '../../../../boards/document/connector';
+import { connectorOf } from '../../../../boards/document/lookup';
+import { pinsOf, withChoices } from '../../../../boards/pinout/pin-list/filling';
+import { listRefusalWords } from '../../../../boards/pinout/pin-list/list-words';
+import { readPinList } from '../../../../boards/pinout/pin-list/pin-list';
+import { shortcutWords } from '../../../actions/shortcut';
+import { isMac } from '../../../actions/use-keys';
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { Window } from '../../../look/window';
 import { counted } from '../../../words/list-words';
 import { useBuild, useWorkbench } from '../../../workbench';
+import type { LargerShape } from './larger-shape';
+import { ListPreview } from './list-preview';
+import { ListSource } from './list-source';
+import type { Meant } from './word-choice';
+import '../document.css';
+import './pin-list.css';
 
-/** The names of pins from lines that begin with their label: "1 PLED+". */
-function namesIn(text: string) {
-  return text.split('\n').flatMap((line) => {
-    const [, pin, name] = /^\s*([A-Za-z]?\d{1,4})[\s:.)-]+(\S.*)$/.exec(line) ?? [];
-    const read = PinZ.safeParse({ pin, name: name?.trim(), source: { kind: 'manual' } });
-    return read.success ? [read.data] : [];
-  });
-}
+const SAMPLE = '1 PLED+\n2 HDD LED -\nPin 3: PWRBTN#\n5, 7: GND\n10 no pin';
 
 interface PinListDialogProps {
   readonly connector: string;
   readonly onClose: () => void;
 }
 
-/** A list copied from a manual: the names of its pins are written to the connector. */
-export function PinListDialog({ connector, onClose }: PinListDialogProps) {
+/** A list copied from a manual or a page, what is made of it word by word, and one step that fills it in. */
+export function PinListDialog({ connector: id, onClose }: PinListDialogProps) {
+  const connector = connectorOf(useBuild().board, id);
+  return connector && <Dialog connector={connector} onClose={onClose} />;
+}
+
+function Dialog({ connector, onClose }: { readonly connector: Connector; readonly onClose: () => void }) {
   const workbench = useWorkbench();
-  const build = useBuild();
+  const mac = isMac(workbench);
   const [text, setText] = useState('');
-  const pins = namesIn(text);
+  const [source, setSource] = useState<PinSource>({ kind: 'manual' });
+  const [choices, setChoices] = useState<ReadonlyMap<string, Meant>>(new Map());
+  const given = useDeferredValue(text);
+  const { grid, title, print } = connector;
+  const result = useMemo(
+    () => readPinList(given, { grid, title: `${print} ${title}` }),
+    [given, grid, title, print],
+  );
+  const read = result.ok ? withChoices(result.value.pins, choices) : [];
+  const pins = pinsOf(read, source).filter(({ signal, missing, name }) => signal || missing || name);
   const fill = () => {
-    if (pins.length > 0 && doCommand(workbench, { name: 'fill-pins', args: { connector, pins } })) onClose();
+    const { id } = connector;
+    if (pins.length === 0 || given !== text) return;
+    if (doCommand(workbench, { name: 'fill-pins', args: { connector: id, pins: [...pins] } })) onClose();
+  };
+  const reshape = ({ rows, cols }: LargerShape) => {
+    const { rowPitchMm = null, pitchMm } = grid;
+    const { id, family, shroud = null } = connector;
+    doCommand(workbench, {
+      name: 'reshape-connector',
+      args: { connector: id, shape: { rows, cols, pitchMm, rowPitchMm, family, shroud } },
+    });
   };
   return (
     <Window
-      title={`Paste a pin list for ${connectorName(build, connector)}`}
-      size="large"
+      title={`Paste a pin list for ${print || title}`}
+      size="wide"
       onClose={onClose}
       doings={
         <>
           <Button onPress={onClose}>Cancel</Button>
           <Button kind="main" disabled={pins.length === 0} onPress={fill}>
             {`Fill ${counted(pins.length, 'pin')}`}
+            <kbd className="keys">{shortcutWords('Mod+Enter', mac)}</kbd>
           </Button>
         </>
       }
     >
-      <TextField className="field" value={text} onChange={setText} autoFocus>
-        <Label className="field-label">Lines of the manual, each with the label of its pin first</Label>
-        <TextArea rows={12} />
-      </TextField>
+      <div
+        className="pin-list"
+        onKeyDownCapture={(event) => {
+          if (event.key !== 'Enter' || !(mac ? event.metaKey : event.ctrlKey)) return;
+          event.preventDefault();
+          event.stopPropagation();
+          fill();
+        }}
+      >
+        <div className="list-given">
+          <TextField className="field list-text" value={text} onChange={setText} autoFocus>
+            <Label className="field-label">The list, as it was copied</Label>
+            <TextArea className="mono" placeholder={SAMPLE} spellCheck="false" />
+          </TextField>
+          <ListSource source={source} onChange={setSource} />
+        </div>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls */}
+        <section className="list-read" aria-label="What was understood" tabIndex={0}>
+          {result.ok ? (
+            <ListPreview
+              connector={connector}
+              pins={read}
+              problems={result.value.problems}
+              onChoose={(pin, meant) => setChoices(new Map([...choices, [pin, meant]]))}
+              onReshape={reshape}
+            />
+          ) : (
+            <Refused {...listRefusalWords(result.problem)} />
+          )}
+        </section>
+      </div>
     </Window>
+  );
+}
+
+function Refused({ title, advice }: { readonly title: string; readonly advice: string }) {
+  return (
+    <div className="list-refused" role="status">
+      <p>{title}.</p>
+      <p className="soft">{advice}</p>
+    </div>
   );
 }

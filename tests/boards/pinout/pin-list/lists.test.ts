@@ -155,7 +155,13 @@ describe('a list that contradicts itself', () => {
       'Pin 2 stands in lines 2 and 3 with different words: “+12V” and “TACH”',
     );
     const pin = reading(text, singleRow(4)).pins[1];
-    expect([pin?.signal, pin?.or]).toEqual(['fan-supply', ['fan-tach']]);
+    expect([pin?.signal, pin?.or]).toEqual(['fan-supply', [{ signal: 'fan-tach', name: 'TACH' }]]);
+    const [first] = reading('1 FROB\n1 GND', singleRow(1)).pins;
+    expect([first?.word, first?.signal, first?.or]).toEqual([
+      'GND',
+      'ground',
+      [{ signal: 'unknown', name: 'FROB' }],
+    ]);
   });
 
   it('is told of more pins than the connector has', () => {
