@@ -39,16 +39,23 @@ export interface ListTarget {
   readonly title?: string;
 }
 
+/** Why a text is too much to be read, without reading it; undefined where it is not. */
+export function tooMuch(text: string): ListRefusal | undefined {
+  const { characters } = PIN_LIST_LIMITS;
+  if (text.length > characters) return { code: 'too-long', length: text.length, limit: characters };
+  const lines = text.trimEnd().split(/\r\n|\r|\n/).length;
+  return lines > PIN_LIST_LIMITS.lines
+    ? { code: 'too-many-lines', lines, limit: PIN_LIST_LIMITS.lines }
+    : undefined;
+}
+
 /**
  * Reads a list of pins copied from a manual or a page. Every pin keeps its word as it is written; what was
  * made of it is said beside it. Never throws, whatever the text.
  */
 export function readPinList(text: string, target: ListTarget): Result<PinListReading, ListRefusal> {
-  if (text.length > PIN_LIST_LIMITS.characters)
-    return refuse({ code: 'too-long', length: text.length, limit: PIN_LIST_LIMITS.characters });
-  const lines = text.trimEnd().split(/\r\n|\r|\n/).length;
-  if (lines > PIN_LIST_LIMITS.lines)
-    return refuse({ code: 'too-many-lines', lines, limit: PIN_LIST_LIMITS.lines });
+  const problem = tooMuch(text);
+  if (problem) return refuse(problem);
   if (text.trim() === '') return refuse({ code: 'nothing-to-read' });
   const layout = layoutOf(text, target.grid);
   const { cellOf, positions } = gridIndex(target.grid);

@@ -3,8 +3,8 @@ import { Label } from 'react-aria-components/Label';
 import { TextField } from 'react-aria-components/TextField';
 import type { PinSource } from '../../../../boards/document/connector';
 import { LIMITS } from '../../../../boards/document/limits';
+import { SOURCE_WORDS } from '../../../../boards/document/pin-words';
 import { Choice } from '../../../look/choice';
-import { SOURCE_WORDS } from '../../../words/pin-words';
 
 const KINDS = (['manual', 'print', 'standard', 'measured', 'guessed'] as const).map((id) => ({
   id,

@@ -6,7 +6,8 @@ import type { Connector, PinSource } from '../../../../boards/document/connector
 import { connectorOf } from '../../../../boards/document/lookup';
 import { pinsOf, withChoices } from '../../../../boards/pinout/pin-list/filling';
 import { listRefusalWords } from '../../../../boards/pinout/pin-list/list-words';
-import { readPinList } from '../../../../boards/pinout/pin-list/pin-list';
+import { readPinList, tooMuch } from '../../../../boards/pinout/pin-list/pin-list';
+import type { ListRefusal } from '../../../../boards/pinout/pin-list/reading';
 import { shortcutWords } from '../../../actions/shortcut';
 import { isMac } from '../../../actions/use-keys';
 import { doCommand } from '../../../do-command';
@@ -40,6 +41,8 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
   const [text, setText] = useState('');
   const [source, setSource] = useState<PinSource>({ kind: 'manual' });
   const [choices, setChoices] = useState<ReadonlyMap<string, Meant>>(new Map());
+  // A text that is too much is answered and not put into the field, which would take seconds to show it.
+  const [refused, setRefused] = useState<ListRefusal | null>(null);
   const given = useDeferredValue(text);
   const { grid, title, print } = connector;
   const result = useMemo(
@@ -86,15 +89,36 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
         }}
       >
         <div className="list-given">
-          <TextField className="field list-text" value={text} onChange={setText} autoFocus>
+          <TextField
+            className="field list-text"
+            value={text}
+            onChange={(typed) => {
+              setRefused(null);
+              setText(typed);
+            }}
+            autoFocus
+          >
             <Label className="field-label">The list, as it was copied</Label>
-            <TextArea className="mono" placeholder={SAMPLE} spellCheck="false" />
+            <TextArea
+              className="mono"
+              placeholder={SAMPLE}
+              spellCheck="false"
+              onPaste={(event) => {
+                const problem = tooMuch(event.clipboardData.getData('text/plain'));
+                if (problem === undefined) return;
+                event.preventDefault();
+                setRefused(problem);
+                setText('');
+              }}
+            />
           </TextField>
           <ListSource source={source} onChange={setSource} />
         </div>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls */}
         <section className="list-read" aria-label="What was understood" tabIndex={0}>
-          {result.ok ? (
+          {refused !== null ? (
+            <Refused {...listRefusalWords(refused)} />
+          ) : result.ok ? (
             <ListPreview
               connector={connector}
               pins={read}
