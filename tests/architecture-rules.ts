@@ -20,7 +20,14 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/findings': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/circuit'],
   'boards/planner': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/findings'],
   'boards/analyse.ts': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings'],
-  'boards/handover': [...DOMAIN_FLOOR, 'boards/library', 'boards/drawing', 'boards/fit'],
+  'boards/handover': [
+    ...DOMAIN_FLOOR,
+    'boards/library',
+    'boards/drawing',
+    'boards/fit',
+    'boards/circuit',
+    'boards/findings',
+  ],
   'boards/host.ts': ['boards/handover'],
 
   'electron/paper': [...DOMAIN_FLOOR, 'boards/drawing', 'boards/handover'],
