@@ -22,7 +22,7 @@ export interface SheetLibrary {
   readonly head: (path: string) => Promise<HeadOf>;
 }
 
-export interface LibraryListing {
+interface LibraryListing {
   readonly files: readonly LibraryFile[];
   readonly cut: boolean;
 }
@@ -35,11 +35,7 @@ interface LibraryFile {
 }
 
 /** A head of the contract before the file has its handle. */
-export type HeadOf = SheetHead extends infer Head
-  ? Head extends SheetHead
-    ? Omit<Head, 'handle'>
-    : never
-  : never;
+type HeadOf = SheetHead extends infer Head ? (Head extends SheetHead ? Omit<Head, 'handle'> : never) : never;
 
 const FILE_LIMIT = 5_000;
 const ChosenZ = z.strictObject({ folder: z.string().min(1).max(32_768).nullable() });

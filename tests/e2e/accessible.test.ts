@@ -50,6 +50,7 @@ const VIEWS: readonly View[] = [
   { view: 'the new build', ...dialog('Control+N', 'New build') },
   { view: 'the choice of a file', ...dialog('Control+O', 'Open') },
   { view: 'the keys', ...dialog('F1', 'Keys') },
+  { view: 'the library of sheets, empty', ...dialog('Control+Shift+O', 'Library of sheets') },
   { view: 'the Wire area', show: open },
   {
     view: 'a chosen finding',
@@ -67,6 +68,27 @@ const VIEWS: readonly View[] = [
       await first.click();
       await page.keyboard.press('ArrowRight');
       await page.getByRole('row', { name: /^Pin 1,/ }).waitFor();
+    },
+  },
+  {
+    view: 'a sheet of the library',
+    show: async () => {
+      await page.keyboard.press('Control+Shift+O');
+      await button('Keep this build’s board').click();
+      await page.getByRole('img', { name: /from above/ }).waitFor();
+    },
+  },
+  {
+    view: 'two sheets side by side',
+    show: async () => {
+      await inDialog('Compare with this build’s board…', /^Compare/);
+      await page.getByRole('checkbox', { name: 'Only differences' }).press('Space');
+      await page.getByRole('rowheader', { name: 'PANEL' }).waitFor();
+    },
+    leave: async () => {
+      await page.keyboard.press('Escape');
+      await page.getByRole('dialog', { name: /^Compare/ }).waitFor({ state: 'detached' });
+      await page.keyboard.press('Escape');
     },
   },
   { view: 'the search', ...dialog('Control+K', 'Search everything') },

@@ -6,16 +6,24 @@ export interface ConnectorPair {
   readonly theirs: Connector | null;
 }
 
-type Likeness = (mine: Connector, theirs: Connector) => boolean;
+/** One sign by which two entries are the same connector: what both have to have in common. */
+interface Sign {
+  /** Null for a connector that the sign says nothing of. */
+  readonly keyOf: (connector: Connector) => string | null;
+  readonly alike?: (mine: Connector, theirs: Connector) => boolean;
+}
 
-/** What makes two entries the same connector, the surest sign first. */
-const SIGNS: readonly Likeness[] = [
-  (mine, theirs) => mine.id === theirs.id && mine.print === theirs.print,
-  (mine, theirs) => samePrint(mine, theirs) && sameSize(mine, theirs),
-  samePrint,
-  (mine, theirs) => mine.id === theirs.id && sameSize(mine, theirs),
-  (mine, theirs) => sameSize(mine, theirs) && samePlace(mine, theirs),
-  (mine, theirs) => mine.id === theirs.id,
+const printOf = ({ print }: Connector) => (plain(print) === '' ? null : plain(print));
+const sizeOf = ({ grid: { rows, cols } }: Connector) => `${rows} ${cols}`;
+
+/** The surest first. */
+const SIGNS: readonly Sign[] = [
+  { keyOf: ({ id, print }) => `${id} ${print}` },
+  { keyOf: (connector) => printOf(connector) && `${sizeOf(connector)} ${printOf(connector)}` },
+  { keyOf: printOf },
+  { keyOf: (connector) => `${sizeOf(connector)} ${connector.id}` },
+  { keyOf: (connector) => `${sizeOf(connector)} ${connector.place.turn}`, alike: samePlace },
+  { keyOf: ({ id }) => id },
 ];
 
 /**
@@ -29,15 +37,20 @@ export function matchConnectors(
 ): readonly ConnectorPair[] {
   const partners = new Map<Connector, Connector>();
   const taken = new Set<Connector>();
-  for (const alike of SIGNS) {
-    const free = mine.filter((one) => !partners.has(one));
-    const left = theirs.filter((one) => !taken.has(one));
-    for (const one of free) {
-      const [partner, ...others] = left.filter((other) => alike(one, other));
-      if (partner === undefined || others.length > 0 || taken.has(partner)) continue;
-      if (free.some((rival) => rival !== one && alike(rival, partner))) continue;
-      partners.set(one, partner);
-      taken.add(partner);
+  for (const sign of SIGNS) {
+    const free = groups(
+      mine.filter((one) => !partners.has(one)),
+      sign,
+    );
+    const left = groups(
+      theirs.filter((one) => !taken.has(one)),
+      sign,
+    );
+    for (const [key, ours] of free) {
+      for (const [one, other] of singlePairs(ours, left.get(key) ?? [], sign)) {
+        partners.set(one, other);
+        taken.add(other);
+      }
     }
   }
   return [
@@ -46,9 +59,36 @@ export function matchConnectors(
   ];
 }
 
-function samePrint(mine: Connector, theirs: Connector): boolean {
-  const print = plain(mine.print);
-  return print !== '' && print === plain(theirs.print);
+function groups(
+  connectors: readonly Connector[],
+  { keyOf }: Sign,
+): ReadonlyMap<string, readonly Connector[]> {
+  const grouped = new Map<string, Connector[]>();
+  for (const connector of connectors) {
+    const key = keyOf(connector);
+    if (key === null) continue;
+    const group = grouped.get(key);
+    if (group === undefined) grouped.set(key, [connector]);
+    else group.push(connector);
+  }
+  return grouped;
+}
+
+/** Those of two groups that are alike and have no rival on either side. */
+function singlePairs(
+  ours: readonly Connector[],
+  others: readonly Connector[],
+  { alike }: Sign,
+): readonly (readonly [Connector, Connector])[] {
+  const [only, rival] = [ours[0], ours[1] ?? others[1]];
+  if (alike === undefined) {
+    return only === undefined || others[0] === undefined || rival !== undefined ? [] : [[only, others[0]]];
+  }
+  return ours.flatMap((one): readonly (readonly [Connector, Connector])[] => {
+    const [other, rival] = others.filter((each) => alike(one, each));
+    if (other === undefined || rival !== undefined) return [];
+    return ours.some((each) => each !== one && alike(each, other)) ? [] : [[one, other]];
+  });
 }
 
 function plain(print: string): string {

@@ -1,5 +1,6 @@
-import { Download } from 'lucide-react';
+import { Download, Library } from 'lucide-react';
 import { LIMITS } from '../../../boards/document/limits';
+import { useAction } from '../../actions/actions';
 import { doCommand } from '../../do-command';
 import { saveSheetAs } from '../../files/save-build';
 import { Button } from '../../look/button';
@@ -42,6 +43,10 @@ export function BuildForm() {
         }
       />
       <div className="form-doings">
+        <KeepButton id="board.keep" />
+        <KeepButton id="board.keep-case" />
+      </div>
+      <div className="form-doings">
         <Button onPress={() => void saveSheetAs(workbench, build.board)}>
           <Download size={16} aria-hidden="true" />
           Save the board sheet as a file…
@@ -52,5 +57,16 @@ export function BuildForm() {
         </Button>
       </div>
     </div>
+  );
+}
+
+/** A sheet of this build for later ones. */
+function KeepButton({ id }: { readonly id: string }) {
+  const { label, run } = useAction(id);
+  return (
+    <Button onPress={() => void run()}>
+      <Library size={16} aria-hidden="true" />
+      {label}
+    </Button>
   );
 }

@@ -24,6 +24,10 @@ export interface ComparedRow {
   readonly key: string;
   /** By which what is taken of it is chosen; null where it goes with the row above or nothing differs. */
   readonly takeKey: string | null;
+  /** Of a particular of the sheet, a connector or a lead: its name in the file, and whose choice it goes with. */
+  readonly particular?: { readonly field: string; readonly goesWith: string };
+  /** Of two that cannot be one: keeping both means that both stand. */
+  readonly apart?: boolean;
   /** A connector or a lead heads its pins and particulars. */
   readonly heading: boolean;
   readonly title: string;
@@ -38,7 +42,10 @@ export interface ComparedRow {
   };
 }
 
-const NOTHING: Said = { main: 'not in this sheet', small: '' };
+/** What stands for a connector or a lead that a sheet has not, and for a particular that it does not give. */
+export const ABSENT = 'not in this sheet';
+export const UNSAID = factWords(undefined);
+const NOTHING: Said = { main: ABSENT, small: '' };
 /** These a pin's line tells by itself. */
 const TOLD = ['pin', 'missing', 'signal', 'channel', 'name', 'print', 'source', 'confidence', 'alternatives'];
 
@@ -57,6 +64,7 @@ function sheetFacts(mine: object, theirs: object, rows: readonly SheetRow[]): re
   return rows.map(({ key, field }) => ({
     key,
     takeKey: key,
+    particular: { field, goesWith: key },
     heading: false,
     title: fieldWords(field),
     mine: factOf(mine, field),
@@ -86,15 +94,25 @@ function connectorRows(row: ConnectorRow): readonly ComparedRow[] {
     mine: mine ? connectorSaid(mine) : NOTHING,
     theirs: theirs ? connectorSaid(theirs) : NOTHING,
     differs: differing,
+    apart: !row.pinByPin,
   };
   if (mine === null || theirs === null) return [heading];
-  const facts = fields.map((field) => fact(`${key} ${field}`, field, laidOpen(mine), laidOpen(theirs)));
+  const facts = fields.map((field) => fact(key, field, laidOpen(mine), laidOpen(theirs), !row.pinByPin));
   return [heading, ...facts, ...pins.map((pin) => pinRow(mine.id, pin, row.pinByPin))];
 }
 
-function fact(key: string, field: string, mine: object, theirs: object): ComparedRow {
-  const said = { mine: factOf(mine, field), theirs: factOf(theirs, field) };
-  return { key, takeKey: null, heading: false, title: fieldWords(field), ...said, differs: true };
+/** A particular of a connector or a lead. Where two stand apart, what becomes of them is said at their head. */
+function fact(head: string, field: string, mine: object, theirs: object, apart: boolean): ComparedRow {
+  return {
+    key: `${head} ${field}`,
+    takeKey: null,
+    ...(!apart && { particular: { field, goesWith: head } }),
+    heading: false,
+    title: fieldWords(field),
+    mine: factOf(mine, field),
+    theirs: factOf(theirs, field),
+    differs: true,
+  };
 }
 
 function nameOf(connector: Connector | null): string {
@@ -146,9 +164,10 @@ function leadRows({ key, mine, theirs, fields }: LeadRow): readonly ComparedRow[
     mine: mine ? leadSaid(mine) : NOTHING,
     theirs: theirs ? leadSaid(theirs) : NOTHING,
     differs: fields.length > 0,
+    apart: true,
   };
   if (mine === null || theirs === null) return [heading];
-  return [heading, ...fields.map((field) => fact(`${key} ${field}`, field, mine, theirs))];
+  return [heading, ...fields.map((field) => fact(key, field, mine, theirs, true))];
 }
 
 function leadSaid(lead: Lead): Said {

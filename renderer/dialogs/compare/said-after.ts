@@ -2,15 +2,22 @@ import type { Build } from '../../../boards/document/build';
 import { connectorOf, pinOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
 import type { Take, TakeOf } from '../../../boards/edit/compare/taking';
-import { type ComparedRow, pinSaid, type Said } from './compared-rows';
+import { ABSENT, type ComparedRow, pinSaid, type Said, UNSAID } from './compared-rows';
 
 const BLANK: Said = { main: '', small: '' };
 
 /** What would stand in a row once everything chosen has been taken over. */
 export function saidAfter(row: ComparedRow, after: Build | null, takeOf: TakeOf): Said {
-  if (after === null || row.takeKey === null) return BLANK;
-  const { pin } = row;
-  if (pin === undefined) return wholeAfter(row, takeOf(row.takeKey));
+  if (after === null) return BLANK;
+  if (row.pin !== undefined) return row.takeKey === null ? BLANK : pinAfter(row.pin, after, takeOf);
+  if (row.particular !== undefined) {
+    const { field, goesWith } = row.particular;
+    return particularAfter(row, field, takeOf(goesWith));
+  }
+  return row.takeKey === null ? BLANK : wholeAfter(row, takeOf(row.takeKey));
+}
+
+function pinAfter(pin: NonNullable<ComparedRow['pin']>, after: Build, takeOf: TakeOf): Said {
   const there = connectorOf(after.board, pin.connector);
   const label = takeOf(`connector ${pin.connector}`) === 'theirs' ? pin.theirs : pin.mine;
   const stands =
@@ -18,15 +25,23 @@ export function saidAfter(row: ComparedRow, after: Build | null, takeOf: TakeOf)
   return stands ? pinSaid(pinOf(there, label), false, []) : { main: 'told in the notes', small: '' };
 }
 
-/** A whole connector or lead, or something said of the whole sheet. */
-function wholeAfter({ heading, mine, theirs, key }: ComparedRow, take: Take): Said {
-  const [onlyMine, onlyTheirs] = [theirs.main === ABSENT, mine.main === ABSENT];
-  if (heading && onlyTheirs) return { main: take === 'mine' ? 'left out' : 'added', small: '' };
-  if (heading && onlyMine) return { main: take === 'theirs' ? 'taken out' : 'stays', small: '' };
-  if (take === 'mine') return { main: 'stays', small: '' };
-  if (take === 'theirs') return { main: heading ? 'as theirs' : theirs.main, small: '' };
-  const small = key.startsWith('lead ') ? 'theirs beside it' : 'theirs in the notes';
-  return { main: 'stays', small };
+/** Lists and notes, which can hold what both say. */
+const JOINED = ['notes', 'readings', 'photos'];
+
+function particularAfter({ mine, theirs }: ComparedRow, field: string, take: Take): Said {
+  if (take === 'mine') return mine;
+  if (take === 'theirs' || mine.main === UNSAID) return theirs;
+  if (theirs.main === UNSAID) return mine;
+  if (JOINED.includes(field)) return { main: 'what both say', small: '' };
+  return { main: mine.main, small: 'theirs in the notes' };
 }
 
-const ABSENT = 'not in this sheet';
+/** A connector or a lead that only one has, or two that cannot be one. */
+function wholeAfter({ mine, theirs, apart = false }: ComparedRow, take: Take): Said {
+  const said = (main: string): Said => ({ main, small: '' });
+  if (mine.main === ABSENT) return said(take === 'mine' ? 'left out' : 'added');
+  if (theirs.main === ABSENT) return said(take === 'theirs' ? 'taken out' : 'stays');
+  if (!apart) return BLANK;
+  if (take === 'both') return said('both, one beside the other');
+  return said(take === 'mine' ? 'stays' : 'as theirs');
+}

@@ -4,7 +4,7 @@ import { headWords, refusedWords } from '../../words/library-words';
 import { matches } from '../matching';
 
 /** One line of the list. */
-export interface SheetRow {
+interface SheetRow {
   readonly handle: string;
   readonly title: string;
   readonly words: string;
