@@ -3,7 +3,7 @@ import type { HostApi, ReadProblem } from '../../boards/host';
 import type { KnownLayout } from '../../boards/pinout/looks-like/known-layout';
 
 /** The connectors of a person's own board sheets, as far as they could be read. */
-export interface OwnLayouts {
+interface OwnLayouts {
   readonly layouts: readonly KnownLayout[];
   readonly sheets: number;
   /** Files of the library that hold no sheet, or cannot be read. */

@@ -1,16 +1,14 @@
 import { GAP, type PinCode, UNKNOWN } from './pin-code';
 
 /** How the pins in one place compare. */
-export const VERDICTS = [
-  'agree',
+export type Verdict =
+  | 'agree'
   /** Of one pair, or of the same effect on a circuit, or the same in the eyes of another source. */
-  'partly',
-  'differ',
-  'unknown-there',
-  'unknown-here',
-  'both-unknown',
-] as const;
-export type Verdict = (typeof VERDICTS)[number];
+  | 'partly'
+  | 'differ'
+  | 'unknown-there'
+  | 'unknown-here'
+  | 'both-unknown';
 
 /** What a pin known here adds to a match beside the 1 of one that agrees and the 0 of one that differs. */
 export const WORTH = { partly: 0.5, unsaid: 0.25 } as const;

@@ -51,7 +51,7 @@ function nameOf({ layout, orientation: { turn, mirrored }, offset }: Likeness): 
 }
 
 /** Those that are close, or the nearest where none is. */
-export function likenessesOf(result: LooksLike): readonly Likeness[] {
+function likenessesOf(result: LooksLike): readonly Likeness[] {
   switch (result.outcome) {
     case 'nothing-known':
       return [];
