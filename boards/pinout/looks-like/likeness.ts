@@ -35,7 +35,7 @@ export type LooksLike =
   | { readonly outcome: 'found'; readonly likenesses: readonly Likeness[]; readonly tied: number };
 
 /** Below this a likeness is chance. */
-export const CLOSE = 0.6;
+export const CLOSE = 0.65;
 const NEAREST = 3;
 /** Below this nothing is near, and there is nothing to look at. */
 export const NEAR = 0.3;

@@ -27,10 +27,10 @@ function everyMatch(here: Layout, there: Layout): readonly SlowMatch[] {
   });
 }
 
-/** Whether the best way is one that a person would be shown: 0.6 at least, and more that agrees than differs. */
+/** Whether the best way is one that a person would be shown: 0.65 at least, and more that agrees than differs. */
 export function isLike(here: Layout, there: Layout): boolean {
   const best = bestMatch(here, there);
-  if (best === undefined || best.score < 0.6 - 1e-9) return false;
+  if (best === undefined || best.score < 0.65) return false;
   return everyMatch(here, there).some(
     ({ score, agreed, balance }) =>
       gap(score - best.score) === 0 && gap(agreed - best.agreed) === 0 && balance > 0,
