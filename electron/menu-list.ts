@@ -62,6 +62,7 @@ export const MENU_BAR: readonly Menu[] = [
     items: [
       { id: 'board.pin-list', label: 'Paste a pin list…', accelerator: 'CmdOrCtrl+Shift+L' },
       { id: 'board.looks-like', label: 'Looks like…', accelerator: 'CmdOrCtrl+Shift+K' },
+      { id: 'board.photo', label: 'From a photo…' },
       'line',
       { id: 'board.turn-connector', label: 'Turn the chosen connector on the board' },
       {

@@ -32,6 +32,12 @@ function fillingActions(workbench: Workbench): readonly Action[] {
       shortcuts: ['Mod+Shift+K'],
       ...way((id) => ({ kind: 'looks-like', connector: id })),
     },
+    {
+      id: 'board.photo',
+      label: 'From a photo…',
+      shortcuts: [],
+      ...way((id) => ({ kind: 'photo', connector: id })),
+    },
   ];
 }
 

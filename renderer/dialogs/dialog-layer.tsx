@@ -29,6 +29,9 @@ const PickSheet = lazy(() =>
 const Compare = lazy(() =>
   import('./compare/compare-dialog').then((part) => ({ default: part.CompareDialog })),
 );
+const Photo = lazy(() =>
+  import('../areas/document/photo/photo-dialog').then((part) => ({ default: part.PhotoDialog })),
+);
 const Message = lazy(() => import('./message-dialog').then((part) => ({ default: part.MessageDialog })));
 const Question = lazy(() => import('./question-dialog').then((part) => ({ default: part.QuestionDialog })));
 const Browse = lazy(() => import('./browse-dialog').then((part) => ({ default: part.BrowseDialog })));
@@ -77,6 +80,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <PickSheet of={dialog.of} answer={dialog.answer} />;
     case 'compare':
       return <Compare mine={dialog.mine} theirs={dialog.theirs} onClose={close} />;
+    case 'photo':
+      return <Photo connector={dialog.connector} onClose={close} />;
     case 'message':
       return <Message message={dialog.message} onClose={close} />;
     case 'question':

@@ -12,7 +12,7 @@ interface WindowProps {
   readonly children: ReactNode;
   /** Buttons at the bottom, the main one last. */
   readonly doings?: ReactNode;
-  readonly size?: 'small' | 'large' | 'wide';
+  readonly size?: 'small' | 'large' | 'wide' | 'whole';
   /** A question that has to be answered is an alert. */
   readonly alert?: boolean;
 }

@@ -22,7 +22,7 @@ type Sheet = BoardSheet | CaseSheet;
 export type Dialog =
   | { readonly kind: 'search' | 'keys' | 'cautions' | 'new-build' | 'recent' | 'add-connector' | 'add-lead' }
   | { readonly kind: 'places'; readonly plug: PlugRef }
-  | { readonly kind: 'pin-list' | 'looks-like'; readonly connector: string }
+  | { readonly kind: 'pin-list' | 'looks-like' | 'photo'; readonly connector: string }
   /** The library of sheets; a sheet to keep is put into it once it has been read. */
   | { readonly kind: 'library'; readonly keep?: Sheet }
   | {

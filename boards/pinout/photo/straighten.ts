@@ -115,8 +115,9 @@ export function straightenRows(
   }
 }
 
-function words({ buffer, byteOffset, length }: Uint8ClampedArray): Uint32Array {
-  return new Uint32Array(buffer, byteOffset, length / 4);
+/** Whole pixels as signed words, which the engine keeps as plain integers. */
+function words({ buffer, byteOffset, length }: Uint8ClampedArray): Int32Array {
+  return new Int32Array(buffer, byteOffset, length / 4);
 }
 
 const EVEN = 0x00ff00ff;
@@ -125,19 +126,34 @@ const HALF = 0x00800080;
 /** Four pixels mixed by how near each is, in 256ths: two channels of eight bits at once in a word of 32. */
 function mixed(tl: number, tr: number, bl: number, br: number, fx: number, fy: number): number {
   const wbr = (fx * fy) >>> 8;
-  const [wtr, wbl] = [fx - wbr, fy - wbr];
+  const wtr = fx - wbr;
+  const wbl = fy - wbr;
   const wtl = 256 - fx - wbl;
-  const even =
-    Math.imul(tl & EVEN, wtl) +
-    Math.imul(tr & EVEN, wtr) +
-    Math.imul(bl & EVEN, wbl) +
-    Math.imul(br & EVEN, wbr) +
-    HALF;
-  const odd =
-    Math.imul((tl >>> 8) & EVEN, wtl) +
-    Math.imul((tr >>> 8) & EVEN, wtr) +
-    Math.imul((bl >>> 8) & EVEN, wbl) +
-    Math.imul((br >>> 8) & EVEN, wbr) +
-    HALF;
-  return (((even >>> 8) & EVEN) | (odd & 0xff00ff00)) >>> 0;
+  const even = shares(tl & EVEN, tr & EVEN, bl & EVEN, br & EVEN, wtl, wtr, wbl, wbr);
+  const odd = shares(
+    (tl >>> 8) & EVEN,
+    (tr >>> 8) & EVEN,
+    (bl >>> 8) & EVEN,
+    (br >>> 8) & EVEN,
+    wtl,
+    wtr,
+    wbl,
+    wbr,
+  );
+  return ((even >>> 8) & EVEN) | (odd & ~EVEN);
+}
+
+function shares(
+  tl: number,
+  tr: number,
+  bl: number,
+  br: number,
+  wtl: number,
+  wtr: number,
+  wbl: number,
+  wbr: number,
+): number {
+  const top = (Math.imul(tl, wtl) + Math.imul(tr, wtr)) | 0;
+  const bottom = (Math.imul(bl, wbl) + Math.imul(br, wbr)) | 0;
+  return (top + bottom + HALF) | 0;
 }

@@ -1,0 +1,51 @@
+import { useEffect, useState } from 'react';
+import type { Matrix3 } from '../../../../boards/pinout/photo/matrix3';
+import {
+  type Pixels,
+  type StraightView,
+  straightenRows,
+  viewSize,
+} from '../../../../boards/pinout/photo/straighten';
+import { penOn } from './take-photo';
+
+/** The window is to answer between two slices. */
+const SLICE_MS = 10;
+const ROWS_AT_ONCE = 16;
+
+/** The straight view, made in slices between frames; null until the first is there. `share` is how much of the next is done. */
+export function useStraight(
+  pixels: Pixels,
+  toPx: Matrix3,
+  view: StraightView,
+): { readonly image: OffscreenCanvas | null; readonly share: number } {
+  const [image, setImage] = useState<OffscreenCanvas | null>(null);
+  const [share, setShare] = useState(0);
+  const wanted = JSON.stringify([toPx, view]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the text says all that map and view say
+  useEffect(() => {
+    const size = viewSize(view);
+    const data = new ImageData(size.width, size.height);
+    let row = 0;
+    let frame = 0;
+    const slice = () => {
+      const began = performance.now();
+      while (row < size.height && performance.now() - began < SLICE_MS) {
+        const until = Math.min(size.height, row + ROWS_AT_ONCE);
+        straightenRows(pixels, toPx, view, data, row, until);
+        row = until;
+      }
+      if (row < size.height) {
+        setShare(row / size.height);
+        frame = requestAnimationFrame(slice);
+        return;
+      }
+      const canvas = new OffscreenCanvas(size.width, size.height);
+      penOn(canvas).putImageData(data, 0, 0);
+      setImage(canvas);
+      setShare(1);
+    };
+    frame = requestAnimationFrame(slice);
+    return () => cancelAnimationFrame(frame);
+  }, [pixels, wanted]);
+  return { image, share };
+}
