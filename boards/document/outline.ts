@@ -10,7 +10,7 @@ const SideZ = z.number().positive().max(1_000);
 const PlaceMmZ = z.number().min(-1_000).max(1_000);
 
 /** A hole for the screw that holds the board. */
-export const MountingHoleZ = z.strictObject({
+const MountingHoleZ = z.strictObject({
   id: IdZ,
   /** The letter that specifications give it. */
   label: LineZ.optional(),

@@ -7,6 +7,7 @@ import type { Outline } from '../../boards/document/outline';
 import type { BoardRemark } from '../../boards/fit/board-remarks';
 import { formFactorEntry, formFactorOutline } from '../../boards/library/form-factors';
 import { mmWords } from './length-words';
+import { counted } from './list-words';
 import { turnWords } from './seat-words';
 
 /** "214 mm from the left, 234 mm from the top, turned by half": where the first position of a connector is. */
@@ -55,6 +56,13 @@ export function holeName({ outline }: BoardSheet, id: string): string {
   const hole = holes[at];
   if (hole === undefined) return id;
   return hole.label || `number\u00a0${at + 1}`;
+}
+
+export const PLAN_CLEAR_WORDS = 'Every connector and every hole has a place of its own on the board.';
+
+/** Said when the holes of a form factor take the place of others that somebody had set down. */
+export function holesReplacedWords(count: number): string {
+  return `Its holes took the place of ${counted(count, 'hole')} that had been set down; undo brings ${count === 1 ? 'it' : 'them'} back.`;
 }
 
 export const HOLES_FULL_WORDS = `A board can hold no more than ${LIMITS.mountingHoles}\u00a0mounting holes. Remove one first.`;

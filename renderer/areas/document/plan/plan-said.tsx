@@ -1,6 +1,6 @@
 import { boardRemarks } from '../../../../boards/fit/board-remarks';
 import { SeveritySign } from '../../../look/severity-sign';
-import { planRemarkWords } from '../../../words/plan-words';
+import { PLAN_CLEAR_WORDS, planRemarkWords } from '../../../words/plan-words';
 import { useBuild } from '../../../workbench';
 
 /** What on the plan cannot be so, in words. Its room is kept, so that nothing moves when something is said. */
@@ -11,7 +11,7 @@ export function PlanSaid() {
   return (
     <section className="plan-said" aria-label="Look again">
       {first === undefined ? (
-        <p className="soft">Every connector and every hole has a place of its own on the board.</p>
+        <p className="soft">{build.board.connectors.length === 0 ? '\u00a0' : PLAN_CLEAR_WORDS}</p>
       ) : (
         <ul>
           {[first, ...more].map((words) => (

@@ -1,5 +1,5 @@
 import { SIDES, type Side } from '../../../../boards/document/connector';
-import { FORM_FACTORS, type FormFactor } from '../../../../boards/document/outline';
+import { FORM_FACTORS, type FormFactor, type Outline } from '../../../../boards/document/outline';
 import {
   FORM_FACTOR_ENTRIES,
   formFactorOutline,
@@ -11,6 +11,7 @@ import { Choice } from '../../../look/choice';
 import { LengthLine } from '../../../look/length-line';
 import { PLAN_STEPS, type PlanStep } from '../../../store/session';
 import { SIZE_BOUNDS } from '../../../words/length-words';
+import { holesReplacedWords } from '../../../words/plan-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
 
 type Size = FormFactor | 'free';
@@ -36,7 +37,7 @@ export function PlanTools() {
   const { session } = workbench;
   const { outline } = useBuild().board;
   const step = useSession((state) => state.planStep);
-  const { formFactor, rear = 'top', widthMm, depthMm } = outline;
+  const { formFactor, rear = 'top', widthMm, depthMm, holes = [] } = outline;
   const size = (changed: { readonly widthMm?: number; readonly depthMm?: number }) =>
     doCommand(workbench, {
       name: 'outline-board',
@@ -45,10 +46,11 @@ export function PlanTools() {
   const choose = (id: Size) => {
     const { formFactor: _, ...free } = outline;
     const known = FORM_FACTORS.find((each) => each === id);
-    doCommand(workbench, {
+    const done = doCommand(workbench, {
       name: 'outline-board',
       args: { outline: known ? formFactorOutline(known, rear) : free },
     });
+    if (done && known && holesAreOwn(outline)) session.getState().tell(holesReplacedWords(holes.length));
   };
   // The holes of a form factor go along; of a free board only the side is said.
   const face = (side: Side) =>
@@ -79,5 +81,14 @@ export function PlanTools() {
         onChoose={(id) => session.getState().snapTo(id)}
       />
     </div>
+  );
+}
+
+/** Whether somebody has set down holes that no form factor brings back. */
+function holesAreOwn({ holes = [], formFactor, rear = 'top' }: Outline): boolean {
+  if (formFactor === undefined) return holes.length > 0;
+  const published = formFactorOutline(formFactor, rear).holes ?? [];
+  return holes.some((hole) =>
+    published.every((each) => each.id !== hole.id || each.xMm !== hole.xMm || each.yMm !== hole.yMm),
   );
 }
