@@ -136,6 +136,16 @@ describe('a board of a published size', () => {
   });
 });
 
+it('the way to the names below the plan scrolls the page alone, and not the window', async () => {
+  const page = await workplace.open();
+  await newBoard(page);
+  await choose(page, 'Form factor', 'ATX');
+  await page.getByRole('button', { name: 'Names and notes' }).click();
+  const field = page.getByRole('textbox', { name: 'Name of the machine' });
+  await expect.poll(async () => (await field.boundingBox())?.y ?? 9_999).toBeLessThan(700);
+  expect((await page.getByRole('banner').boundingBox())?.y).toBe(0);
+});
+
 describe('bad input on the plan', () => {
   it('no size, a hole and a connector off the board, and a 65th hole are told in words; nothing is lost', async () => {
     const holes = Array.from({ length: 64 }, (_, at) => ({ id: `h-${at}`, xMm: 3 * at + 10, yMm: 100 }));

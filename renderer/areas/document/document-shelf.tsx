@@ -21,7 +21,15 @@ function show({ session }: Pick<Workbench, 'session'>, page: DocumentPage, selec
 /** Opens the page with the names and scrolls to them, which stand below or beside the plan. */
 function showNames(workbench: Workbench): void {
   show(workbench, 'plan', { kind: 'nothing' });
-  requestAnimationFrame(() => document.getElementById(NAMES_AND_NOTES)?.scrollIntoView());
+  requestAnimationFrame(() => {
+    const heading = document.getElementById(NAMES_AND_NOTES);
+    // Not scrollIntoView: it would push the frame of the window up as well.
+    for (const around of ['.plan-forms', '.document-panel']) {
+      const scroller = heading?.closest(around);
+      if (heading && scroller)
+        scroller.scrollTop += heading.getBoundingClientRect().top - scroller.getBoundingClientRect().top;
+    }
+  });
 }
 
 /** The connectors of the board and the leads of the case. */
