@@ -1,4 +1,12 @@
-import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
@@ -240,4 +248,27 @@ it('everything works with no pointer: found, renamed, used in a new build, remov
   await page.keyboard.press('Enter');
   await library.getByText('Set a board down once, use it again').waitFor();
   expect(readdirSync(sheets('removed'))).toEqual(['anew.board.json']);
+});
+
+it('another folder is chosen, and when it has gone that is said and the usual one is a press away', async () => {
+  const page = await openWired();
+  const other = join(workplace.home, 'stick');
+  mkdirSync(other);
+  writeFileSync(join(other, 'anew.board.json'), toldAnew());
+  const library = await openLibrary(page);
+  await library.getByRole('button', { name: 'Another folder…' }).click();
+  const choice = page.getByRole('dialog', { name: 'Choose a folder' });
+  await choice.getByRole('option', { name: 'stick' }).click();
+  await choice.getByRole('option', { name: 'anew.board.json' }).waitFor();
+  await choice.getByRole('button', { name: 'Use this folder' }).click();
+  await expect.poll(() => titles(library)).toEqual(['Told anew']);
+  await page.keyboard.press('Escape');
+
+  rmSync(other, { recursive: true });
+  await openLibrary(page);
+  const told = library.getByRole('alert');
+  expect(plain(await told.textContent())).toMatch(/“stick” cannot be read.*moved, renamed or deleted.*usual/);
+  await library.getByRole('button', { name: 'The usual folder' }).click();
+  await library.getByText('Set a board down once, use it again').waitFor();
+  expect(existsSync(other)).toBe(false);
 });

@@ -8,7 +8,7 @@ import {
   renameSheet,
 } from '../../files/library-work';
 import { startWith } from '../../files/offer-sheet';
-import type { ReadLibrary } from '../../files/read-library';
+import { countRead, type ReadLibrary } from '../../files/read-library';
 import type { Sheet } from '../../files/sheet';
 import { Button } from '../../look/button';
 import { Window } from '../../look/window';
@@ -38,7 +38,9 @@ export function LibraryDialog({ keep, onClose }: LibraryDialogProps) {
 
   /** Does something that may add or change a sheet, then shows the library with that sheet chosen. */
   const change = async (work: (library: ReadLibrary) => Promise<string | null>) => {
-    const whole = inHand.reading ? await reload() : library;
+    // A library that was not read to its end may hide a sheet of the same id.
+    const isWhole = library !== null && countRead(library) === library.sheets.length;
+    const whole = isWhole ? library : await reload();
     const handle = whole === null ? null : await work(whole);
     if (handle === null) return;
     await reload();

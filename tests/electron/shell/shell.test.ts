@@ -222,6 +222,19 @@ describe('Calls', () => {
     expect(await call('chooseOpen')).toBeNull();
   });
 
+  test('a folder for the library comes by the system’s dialog, and is the library then', async () => {
+    const { call, folder } = await start();
+    writeFileSync(join(folder, 'bare.board.json'), bareBoard('Bare'));
+    recorded.dialogs.open = [folder];
+    const handle = await call('chooseFolder');
+    expect(await call('moveLibrary', { folder: handle })).toEqual({ ok: true, value: null });
+    expect(await call('listLibrary')).toMatchObject({
+      value: { folder, files: [{ name: 'bare.board.json' }] },
+    });
+    recorded.dialogs.open = [];
+    expect(await call('chooseFolder')).toBeNull();
+  });
+
   test('a name chosen without an ending is given one, and then it is told whether it is taken', async () => {
     const { call, folder } = await start();
     const place = () => call('chooseSave', { suggested: 'Bench.build.json', kind: 'build' });

@@ -71,6 +71,17 @@ describe('the list of sheets', () => {
   });
 });
 
+test('two sheets of one id, copied outside of the program, are said to be that', async () => {
+  const b = bench();
+  put(b, named(b, 'twin', 'First'), 'a.board.json');
+  put(b, named(b, 'twin', 'Second'), 'b.board.json');
+  put(b, named(b, 'other'));
+  const words = sheetSections((await whole(b)).sheets, '').flatMap(({ rows }) =>
+    rows.map((row) => row.words),
+  );
+  expect(words.map((each) => each.endsWith('same id as another'))).toEqual([true, false, true]);
+});
+
 describe('keeping a sheet', () => {
   test('whose id nobody has makes a file of its own', async () => {
     const b = bench();
