@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { BoardSheetZ } from './board-sheet';
 import { CaseSheetZ } from './case-sheet';
+import { FITTED, FittedZ } from './fitted';
 import { LeadZ } from './lead';
 import { LIMITS } from './limits';
 import { IdZ, NameZ, NotesZ, SchemaAddressZ } from './text';
@@ -44,6 +45,8 @@ export const BuildZ = z.strictObject({
   extras: z.array(LeadZ).max(LIMITS.leads),
   seats: z.array(SeatZ).max(LIMITS.seats),
   view: ViewZ,
+  /** What else is built in; what is usual where nothing is said. */
+  fitted: z.array(FittedZ).max(FITTED.length).optional(),
   notes: NotesZ.optional(),
 });
 

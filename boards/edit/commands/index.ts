@@ -8,6 +8,7 @@ import { changePins } from './change-pins';
 import { colourWire } from './colour-wire';
 import { dropReading } from './drop-reading';
 import { fillPins } from './fill-pins';
+import { fitOut } from './fit-out';
 import { markPlug } from './mark-plug';
 import { mergeBoard } from './merge-board';
 import { mergeCase } from './merge-case';
@@ -58,6 +59,7 @@ export const COMMANDS = [
   renameBuild,
   noteBuild,
   turnView,
+  fitOut,
   renameBoard,
   noteBoard,
   outlineBoard,

@@ -3,6 +3,7 @@ import type { BoardSheet } from '../../../boards/document/board-sheet';
 import type { Build, Seat } from '../../../boards/document/build';
 import type { CaseSheet } from '../../../boards/document/case-sheet';
 import type { Connector } from '../../../boards/document/connector';
+import { FITTED } from '../../../boards/document/fitted';
 import { CONDITIONS, type Lead, type Plug, WIRE_COLOURS } from '../../../boards/document/lead';
 import { holeState, leadsOf, samePlug } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
@@ -52,6 +53,7 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
       return seat && { lead: seat.lead, plug: seat.plug };
     },
     'unseat-all': () => ({}),
+    'fit-out': ({ dice }) => ({ fitted: FITTED.filter(() => dice.oneIn(2)) }),
     'arrange-plugs': (given) => {
       const off = given.build.seats
         .filter(() => given.dice.oneIn(3))

@@ -1,0 +1,142 @@
+import type { Result } from '../../base/result';
+import type { Build } from '../../document/build';
+import { type Fitted, USUALLY_FITTED } from '../../document/fitted';
+import { holeState } from '../../document/lookup';
+import { gridIndex } from '../../document/numbering';
+import { connectorBox, plugCentre } from '../../fit/geometry';
+import { jointsOfPlug } from '../../fit/joints';
+import { type SeatedPlug, seatedPlugs } from '../../fit/seated-plug';
+import { signalOf } from '../../signals/signals';
+import { type MeterStep, meterStepsOf } from '../meter/meter-steps';
+import { inOrder, type Ring, type Task } from './order';
+
+/** Work on the machine that has nothing to do with one plug. */
+export const CHORES = [
+  'make-safe',
+  'io-plate',
+  'standoffs',
+  'processor',
+  'memory',
+  'm2-drive',
+  'cooler',
+  'feed-cpu-lead',
+  'board-in',
+  'graphics-card',
+  'look-over',
+] as const;
+export type Chore = (typeof CHORES)[number];
+
+/** One thing to do at the bench. */
+export type BenchStep = Task &
+  (
+    | { readonly kind: 'chore'; readonly chore: Chore }
+    | { readonly kind: 'plug'; readonly seated: SeatedPlug }
+    | { readonly kind: 'meter'; readonly step: MeterStep }
+  );
+
+/**
+ * The work in an order in which nothing blocks what comes later, leaving out what this machine does not
+ * have. What comes before what is common practice, no source: plate and standoffs before the board,
+ * processor and any memory under it before the cooler, the lead of the CPU's supply through its opening
+ * before the board hides it, inner pins before outer ones of a header, all leads before the card that covers
+ * the headers. Where nothing decides, plugs with many wires come before those with few.
+ */
+export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
+  const fitted = new Set<Fitted>(build.fitted ?? USUALLY_FITTED);
+  const plugs = seatedPlugs(build).toSorted((a, b) => contactsIn(b) - contactsIn(a));
+  const ids = plugs.map(plugId);
+  const chore = (id: Chore, ...after: readonly string[]): BenchStep => ({
+    id,
+    kind: 'chore',
+    chore: id,
+    after,
+  });
+  const has = (what: Fitted, step: BenchStep): readonly BenchStep[] => (fitted.has(what) ? [step] : []);
+  return inOrder([
+    chore('make-safe'),
+    ...has('io-plate', chore('io-plate', 'make-safe')),
+    ...has('standoffs', chore('standoffs', 'make-safe')),
+    ...has('processor', chore('processor', 'make-safe')),
+    ...has('memory', chore('memory', 'processor', 'make-safe')),
+    ...has('m2-drive', chore('m2-drive', 'make-safe')),
+    ...has('cooler', chore('cooler', 'processor', ...(fitted.has('cooler-over-memory') ? ['memory'] : []))),
+    ...(hasCpuLead(build) ? [chore('feed-cpu-lead', 'make-safe')] : []),
+    chore('board-in', 'make-safe', 'io-plate', 'standoffs', 'feed-cpu-lead'),
+    ...plugs.map(
+      (seated): BenchStep => ({
+        id: plugId(seated),
+        kind: 'plug',
+        seated,
+        after: [
+          'board-in',
+          ...cooledFirst(seated),
+          ...plugs.filter((other) => isInner(build, other, seated)).map(plugId),
+        ],
+      }),
+    ),
+    ...meterStepsOf(build).map(
+      (step, at): BenchStep => ({
+        id: `meter ${at}`,
+        kind: 'meter',
+        step,
+        after: ids,
+      }),
+    ),
+    ...has('graphics-card', chore('graphics-card', 'board-in', 'm2-drive', ...ids, ...meterIds(build))),
+    chore('look-over', 'board-in', 'cooler', 'memory', 'graphics-card', ...ids, ...meterIds(build)),
+  ]);
+}
+
+function meterIds(build: Build): readonly string[] {
+  return meterStepsOf(build).map((_, at) => `meter ${at}`);
+}
+
+function plugId({ lead, plug }: SeatedPlug): string {
+  return `plug ${lead.id} ${plug.id}`;
+}
+
+function contactsIn({ lead, plug }: SeatedPlug): number {
+  return gridIndex(plug.grid).positions.filter(({ label }) => holeState(lead, plug, label) === 'contact')
+    .length;
+}
+
+/** A fan's plug goes on once what it cools by is there. */
+function cooledFirst({ lead }: SeatedPlug): readonly string[] {
+  return lead.parts.some(({ kind }) => kind === 'fan') ? ['cooler'] : [];
+}
+
+/** Whether the board has a place for the processor's own supply, whose lead comes from behind it. */
+function hasCpuLead({ board }: Build): boolean {
+  return board.connectors.some(
+    ({ family, pins }) =>
+      pins.some(
+        ({ belongsTo, signal }) =>
+          belongsTo === 'cpu-power' || (signal && signalOf(signal).job === 'cpu-power'),
+      ) || family === 'cpu-power',
+  );
+}
+
+/** Whether one plug lies further from the edge of the board than another on the same header, by a row at least. */
+function isInner(build: Build, inner: SeatedPlug, outer: SeatedPlug): boolean {
+  if (inner === outer || inner.connector !== outer.connector) return false;
+  const apart = depthOf(build, inner) - depthOf(build, outer);
+  return apart > inner.connector.grid.pitchMm / 2;
+}
+
+/** How far the middle of a plug is from that edge of the board which its header is nearest to. */
+function depthOf({ board: { outline } }: Build, { plug, connector, seat }: SeatedPlug): number {
+  const box = connectorBox(connector);
+  const { xMm, yMm } = plugCentre(plug, connector, seat);
+  const sides = [
+    { room: box.leftMm, depth: xMm },
+    { room: outline.widthMm - box.rightMm, depth: outline.widthMm - xMm },
+    { room: box.topMm, depth: yMm },
+    { room: outline.depthMm - box.bottomMm, depth: outline.depthMm - yMm },
+  ];
+  return sides.reduce((nearest, side) => (side.room < nearest.room ? side : nearest)).depth;
+}
+
+/** Which wire goes to which pin, in the order of the plug's holes. */
+export function wiresOf(seated: SeatedPlug) {
+  return jointsOfPlug(seated).map(({ hole, wire, pin }) => ({ hole, wire, pin }));
+}
