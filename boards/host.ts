@@ -1,4 +1,7 @@
 import { z } from 'zod';
+import { PAPER_FORMATS, SCALES } from './handover/order';
+import { PaperProblemZ } from './handover/paper-problem';
+import { PinoutOptionsZ } from './handover/pinout/options';
 
 /**
  * The one contract between the window and the machine. The page never sends a path: the host
@@ -9,6 +12,12 @@ const NoneZ = z.undefined();
 const TextZ = z.string().max(64 * 1024 * 1024);
 const NameZ = z.string().min(1).max(255);
 const KindZ = z.enum(['build', 'board', 'case']);
+const PaperFormatZ = z.enum(PAPER_FORMATS);
+/** What a new file is to be: a document, or a paper. */
+const FileKindZ = z.enum([...KindZ.options, ...PAPER_FORMATS]);
+
+/** Pages are counted from 1. */
+const PageZ = z.int().min(1).max(10_000);
 
 /** A file on disk as it was when it was last read or written; opaque to the page. */
 const StampZ = z.string().max(200);
@@ -168,12 +177,12 @@ export const CHANNELS = {
   },
   chooseOpen: { input: NoneZ, output: HandleZ.nullable() },
   chooseSave: {
-    input: z.strictObject({ suggested: NameZ, kind: KindZ }),
+    input: z.strictObject({ suggested: NameZ, kind: FileKindZ }),
     output: z.strictObject({ handle: HandleZ, name: NameZ, exists: z.boolean() }).nullable(),
   },
   browse: { input: z.strictObject({ folder: HandleZ.nullable() }), output: resultOf(FolderZ, ReadProblemZ) },
   placeNew: {
-    input: z.strictObject({ folder: HandleZ, name: NameZ }),
+    input: z.strictObject({ folder: HandleZ, name: NameZ, kind: FileKindZ }),
     output: resultOf(z.strictObject({ handle: HandleZ, name: NameZ, exists: z.boolean() }), SaveProblemZ),
   },
   open: { input: z.strictObject({ handle: HandleZ }), output: resultOf(OpenedZ, ReadProblemZ) },
@@ -186,6 +195,29 @@ export const CHANNELS = {
     }),
     output: resultOf(SavedZ, SaveProblemZ),
   },
+  /** One page of a board's pinout as an SVG picture, to be looked at. */
+  drawPaper: {
+    input: z.strictObject({ board: TextZ, options: PinoutOptionsZ, page: PageZ }),
+    output: resultOf(z.strictObject({ svg: TextZ, pages: z.int() }), PaperProblemZ),
+  },
+  /** A board's pinout, made and written to a file that was chosen. */
+  savePaper: {
+    input: z.strictObject({
+      handle: HandleZ,
+      board: TextZ,
+      options: PinoutOptionsZ,
+      format: PaperFormatZ,
+      /** One page by its number; null for all. */
+      page: PageZ.nullable(),
+      scale: z.number().min(SCALES.least).max(SCALES.most),
+    }),
+    output: resultOf(
+      z.strictObject({ name: NameZ, folder: z.string(), pages: z.int() }),
+      z.union([SaveProblemZ, PaperProblemZ]),
+    ),
+  },
+  /** Gives up the papers that are being made. */
+  stopPaper: { input: NoneZ, output: NoneZ },
   listRecent: {
     input: NoneZ,
     output: z
@@ -251,6 +283,7 @@ export type Output<C extends ChannelName> = z.output<(typeof CHANNELS)[C]['outpu
 
 export type Saved = z.infer<typeof SavedZ>;
 export type ReadProblem = z.infer<typeof ReadProblemZ>;
+export type FileKind = z.infer<typeof FileKindZ>;
 export type SaveProblem = z.infer<typeof SaveProblemZ>;
 export type Settings = z.infer<typeof SettingsZ>;
 export type Folder = z.infer<typeof FolderZ>;

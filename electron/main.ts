@@ -1,5 +1,6 @@
+import { readFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
-import { join } from 'node:path';
+import { extname, join } from 'node:path';
 import { app, type BrowserWindow, dialog, nativeTheme } from 'electron';
 import type { HostRequest } from '../boards/host';
 import { BUILT } from './built';
@@ -16,6 +17,7 @@ import { claimScheme, servePage } from './protocol';
 import { makeWindow } from './window';
 
 const DOCUMENTS = [{ name: 'Builds, board sheets and case sheets', extensions: ['json'] }];
+const PAPERS = ['pdf', 'svg', 'png'];
 const SMOKE_LIMIT_MS = 60_000;
 
 const built = join(app.getAppPath(), 'dist');
@@ -28,6 +30,7 @@ const host = openHost({
   fs: DISK,
   version: BUILT.version,
   surroundings: { platform: process.platform, home: homedir(), env: process.env },
+  readPaperFile: (name) => readFile(join(built, 'paper', name)),
   toOpen: namedFiles(process.argv.slice(1), process.cwd()),
   door: {
     kind: 'electron',
@@ -38,7 +41,7 @@ const host = openHost({
       return chosen.filePaths[0] ?? null;
     },
     chooseSave: async (suggested) => {
-      const options = { filters: DOCUMENTS, defaultPath: suggested };
+      const options = { filters: filtersFor(suggested), defaultPath: suggested };
       const chosen = await (window ? dialog.showSaveDialog(window, options) : dialog.showSaveDialog(options));
       return chosen.canceled ? null : chosen.filePath;
     },
@@ -58,6 +61,12 @@ const host = openHost({
     },
   },
 });
+
+/** What the system's dialog offers for a file that is suggested under some name. */
+function filtersFor(suggested: string) {
+  const ending = extname(suggested).slice(1);
+  return PAPERS.includes(ending) ? [{ name: ending.toUpperCase(), extensions: [ending] }] : DOCUMENTS;
+}
 
 function tell(request: HostRequest): void {
   window?.webContents.send(`${CHANNEL_PREFIX}request`, request);

@@ -22,6 +22,8 @@ export const MENU_BAR: readonly Menu[] = [
       { id: 'file.save', label: 'Save', accelerator: 'CmdOrCtrl+S' },
       { id: 'file.save-as', label: 'Save as…', accelerator: 'CmdOrCtrl+Shift+S' },
       'line',
+      { id: 'file.print-pinout', label: 'Print the pinout…', accelerator: 'CmdOrCtrl+P' },
+      'line',
       { id: 'file.close', label: 'Close', accelerator: 'CmdOrCtrl+W' },
       { role: 'quit' },
     ],

@@ -61,6 +61,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/findings',
     'boards/pinout/photo',
     'boards/analyse.ts',
+    'boards/handover',
     'boards/host.ts',
     'renderer/store',
     'renderer/canvas',

@@ -30,6 +30,8 @@ export function paperProblemWords(problem: PaperProblem): PaperWords {
         line: `The picture would be ${problem.widthPx}\u00a0by\u00a0${problem.heightPx}\u00a0pixels, and at most ${megapixels(problem.limitPx)} are drawn.`,
         advice: 'Choose a smaller scale, a single page, or PDF.',
       };
+    case 'stopped':
+      return { line: 'It was stopped before it was done. Nothing was written.', advice: 'Print again.' };
     case 'not-a-board':
       return {
         line: `At ${problem.path || 'the top'}, expected: ${problem.expected}.`,

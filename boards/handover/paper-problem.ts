@@ -16,6 +16,8 @@ export const PaperProblemZ = z.discriminatedUnion('code', [
     heightPx: z.number(),
     limitPx: z.number(),
   }),
+  /** The person did not want to wait for it. */
+  z.strictObject({ code: z.literal('stopped') }),
   z.strictObject({ code: z.literal('not-a-board'), path: z.string(), expected: z.string() }),
 ]);
 

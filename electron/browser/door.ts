@@ -3,7 +3,7 @@ import type { AddressInfo } from 'node:net';
 import { homedir } from 'node:os';
 import { hostCalls } from '../host/calls';
 import { DISK } from '../host/file-system';
-import { openHost } from '../host/host';
+import { type HostOptions, openHost } from '../host/host';
 import { loadPageFiles } from '../host/page-files';
 import { watchPresence } from './presence';
 import { serve } from './serve';
@@ -24,6 +24,8 @@ export interface BrowserDoorOptions {
   readonly pageFolder: string;
   readonly pageNames: readonly string[];
   readonly version: string;
+  /** Reads a file of the kit that paper is made with. */
+  readonly readPaperFile: HostOptions['readPaperFile'];
   /** Paths of files to open at the start. */
   readonly toOpen: readonly string[];
   readonly env?: Readonly<Record<string, string | undefined>>;
@@ -40,6 +42,7 @@ export async function openBrowserDoor(options: BrowserDoorOptions): Promise<Brow
     fs: DISK,
     version: options.version,
     toOpen: options.toOpen,
+    readPaperFile: options.readPaperFile,
     surroundings: { platform: process.platform, home: homedir(), env: options.env ?? process.env },
     door: {
       kind: 'browser',

@@ -8,8 +8,6 @@ import { paperProblemWords } from '../../boards/handover/paper-problem-words';
 import { dayFrom } from '../host/day';
 import { DISK } from '../host/file-system';
 import { saveBytes } from '../host/save-file';
-import { openKit } from '../paper/kit';
-import { makePaper } from '../paper/make-paper';
 import { openNamed } from './check';
 import { RefusedZ } from './check-report';
 import { saveProblemSentences } from './save-words';
@@ -54,6 +52,11 @@ async function outcomeOf(request: SheetRequest): Promise<Outcome> {
     return refused(file, 'not-a-board', line, 'Name the board sheet, or a build with the board in it.');
   }
   const folder = join(import.meta.dirname, 'paper');
+  // Only now: the other commands need not wait for what printing takes.
+  const [{ openKit }, { makePaper }] = await Promise.all([
+    import('../paper/kit'),
+    import('../paper/make-paper'),
+  ]);
   const kit = await openKit((name) => readFile(join(folder, name)));
   const made = await makePaper(
     kit,

@@ -5,7 +5,8 @@ import { folderCalls } from './folder-calls';
 import type { Host } from './host';
 import type { HostCalls } from './host-calls';
 import { libraryCalls } from './library-calls';
-import { isDocumentName } from './new-name';
+import { withEnding } from './new-name';
+import { paperCalls } from './paper-calls';
 import { recoveryCalls } from './recovery-calls';
 
 /** The handlers of a machine: what its doors share, and what they do differently. */
@@ -30,7 +31,7 @@ export function hostCalls(host: Host): HostCalls {
     chooseSave: async ({ suggested, kind }) => {
       const chosen = await door.chooseSave(suggested);
       if (chosen === null) return null;
-      const path = isDocumentName(chosen) ? chosen : `${chosen}.${kind}.json`;
+      const path = withEnding(chosen, kind);
       // The system's dialog has asked whether to replace a file of the chosen name, and knows no other.
       const exists = path !== chosen && (await isThere(host.fs, path));
       return { handle: handles.give(path), name: basename(path), exists };
@@ -51,6 +52,7 @@ export function hostCalls(host: Host): HostCalls {
     },
     ...folderCalls(host),
     ...documentCalls(host),
+    ...paperCalls(host),
     ...libraryCalls(host),
     ...recoveryCalls(host),
   };

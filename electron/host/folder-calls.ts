@@ -31,10 +31,10 @@ export function folderCalls(host: Host): Pick<HostCalls, 'browse' | 'placeNew'> 
         cut: listing.value.cut,
       });
     },
-    placeNew: async ({ folder, name }) => {
+    placeNew: async ({ folder, name, kind }) => {
       const into = handles.pathOf(folder);
       if (into === null) return refuse({ code: 'stale-handle', name });
-      const expected = nameProblem(name);
+      const expected = nameProblem(name, kind);
       if (expected !== null) return refuse({ code: 'bad-name', name, expected });
       const path = join(into, name);
       try {

@@ -1,7 +1,9 @@
 import { join } from 'node:path';
 import { type Settings, SettingsZ } from '../../boards/host';
+import type { PaperKit, ReadKitFile } from '../paper/kit';
 import { appDataFolder, type Surroundings } from './app-data';
 import { type Arrivals, makeArrivals } from './arrivals';
+import { dayFrom } from './day';
 import type { Door } from './door';
 import type { FileSystem } from './file-system';
 import { type Handles, makeHandles } from './handles';
@@ -25,6 +27,10 @@ export interface Host {
   readonly library: SheetLibrary;
   readonly recovery: Recovery;
   readonly arrivals: Arrivals;
+  /** What paper is made with; opened when it is first wanted. */
+  readonly paperKit: () => Promise<PaperKit>;
+  /** The day that is printed on paper. */
+  readonly today: () => Date;
 }
 
 export interface HostOptions {
@@ -32,14 +38,17 @@ export interface HostOptions {
   readonly door: Door;
   readonly version: string;
   readonly surroundings: Surroundings;
+  /** Reads a file of the kit that paper is made with. */
+  readonly readPaperFile: ReadKitFile;
   /** Files named at the start. */
   readonly toOpen: readonly string[];
 }
 
 const DEFAULT_SETTINGS: Settings = { theme: 'system', largeType: false };
 
-export function openHost({ fs, door, version, surroundings, toOpen }: HostOptions): Host {
+export function openHost({ fs, door, version, surroundings, readPaperFile, toOpen }: HostOptions): Host {
   const data = appDataFolder(surroundings);
+  let kit: Promise<PaperKit> | null = null;
   return {
     fs,
     door,
@@ -53,5 +62,11 @@ export function openHost({ fs, door, version, surroundings, toOpen }: HostOption
     settings: keptFile(fs, join(data, 'settings.json'), SettingsZ, DEFAULT_SETTINGS),
     library: sheetLibrary(fs, data),
     recovery: openRecovery(fs, join(data, 'recovery')),
+    paperKit: () => {
+      // Only now: a program that prints nothing need not wait for what printing takes.
+      kit ??= import('../paper/kit').then(({ openKit }) => openKit(readPaperFile));
+      return kit;
+    },
+    today: () => dayFrom(new Date(), surroundings.env),
   };
 }

@@ -97,7 +97,7 @@ async function keepNew(
 ): Promise<Kept> {
   const checked = checkOwnOutput(text, wanted);
   if (!checked.ok) return checked;
-  const expected = nameProblem(wanted);
+  const expected = nameProblem(wanted, 'board');
   if (expected !== null) return refuse({ code: 'bad-name', name: wanted, expected });
   try {
     await library.prepare(folder);

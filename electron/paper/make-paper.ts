@@ -36,11 +36,17 @@ export interface MadePaper {
 const MOST_PIXELS = 40_000_000;
 const PX_PER_MM = 96 / 25.4;
 
-/** Makes a paper: the one way for the window and the command line. `day` is what is printed on it. */
+/**
+ * Makes a paper: the one way for the window and the command line.
+ *
+ * @param day is printed on it
+ * @param stopped asked after every page whether it is still wanted
+ */
 export async function makePaper(
   kit: PaperKit,
   order: PaperOrder,
   day: Date,
+  stopped: () => boolean = () => false,
 ): Promise<Result<MadePaper, PaperProblem>> {
   const laid = pinoutPaper(order.board, order.options, dayWords(day), kit.fonts);
   if (!laid.ok) return laid;
@@ -52,7 +58,8 @@ export async function makePaper(
   switch (order.format) {
     case 'pdf': {
       const contents = order.page === null ? whole.contents : [];
-      return ok({ ...made, bytes: await pdfOf({ ...whole, pages, contents }, day, kit.fonts) });
+      const bytes = await pdfOf({ ...whole, pages, contents }, day, kit.fonts, stopped);
+      return bytes === null ? refuse({ code: 'stopped' }) : ok({ ...made, bytes });
     }
     case 'svg':
       return ok({

@@ -16,9 +16,14 @@ type Pdf = PDFKit.PDFDocument;
 
 /**
  * Pages as PDF 1.7: fonts inside, cut down to the letters used, text that can be searched and copied,
- * bookmarks. The same paper and day give the same bytes.
+ * bookmarks. The same paper and day give the same bytes. Null when it was stopped.
  */
-export async function pdfOf(paper: Paper, day: Date, fonts: Fonts): Promise<Uint8Array> {
+export async function pdfOf(
+  paper: Paper,
+  day: Date,
+  fonts: Fonts,
+  stopped: () => boolean,
+): Promise<Uint8Array | null> {
   const size: [number, number] = [paper.size.widthMm / MM_PER_POINT, paper.size.heightMm / MM_PER_POINT];
   const info = {
     Title: paper.title,
@@ -47,6 +52,11 @@ export async function pdfOf(paper: Paper, day: Date, fonts: Fonts): Promise<Uint
     drawPage(pdf, page, fonts);
     // A breath after each page, so that a long paper does not stop everything else.
     await new Promise((resolve) => setImmediate(resolve));
+    if (stopped()) {
+      pdf.destroy();
+      await written.catch(() => undefined);
+      return null;
+    }
   }
   pdf.end();
   return written;

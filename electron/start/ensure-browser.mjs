@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
+import { installFromDebian } from './debian.mjs';
 import { findBrowser } from './find-browser.mjs';
 import { inRoot } from './place.mjs';
 
@@ -12,11 +13,7 @@ export function ensureBrowser() {
 
 /** On Debian and its kin, for root: a machine of a test service, or a container. */
 function fromDebian() {
-  if (process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) return null;
-  console.log('Installing Chromium for the end-to-end tests …');
-  run('/usr/bin/apt-get', ['update', '-q']);
-  run('/usr/bin/apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium']);
-  return findBrowser();
+  return installFromDebian('chromium', 'for the end-to-end tests') ? findBrowser() : null;
 }
 
 /** The driver of our tests can fetch a browser of its own. */

@@ -3,10 +3,12 @@ import { checkEverything, concludeWith } from './check.mjs';
 import { electronBinary } from './electron-binary.mjs';
 import { ensureReady } from './ensure.mjs';
 import { ensureBrowser } from './ensure-browser.mjs';
+import { ensurePoppler } from './ensure-poppler.mjs';
 import { inRoot } from './place.mjs';
 import { sum } from './tally.mjs';
 
 ensureReady();
+ensurePoppler();
 const everything = await checkEverything(ensureBrowser());
 concludeWith(sum([everything, ...shell()]));
 

@@ -5,7 +5,7 @@ import { Input } from 'react-aria-components/Input';
 import { Label } from 'react-aria-components/Label';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
 import { TextField } from 'react-aria-components/TextField';
-import type { Folder } from '../../boards/host';
+import type { FileKind, Folder } from '../../boards/host';
 import { Button } from '../look/button';
 import { Window } from '../look/window';
 import type { SavePlace } from '../store/dialog';
@@ -18,6 +18,7 @@ type Purpose =
   | {
       readonly kind: 'save';
       readonly suggested: string;
+      readonly file: FileKind;
       readonly answer: (place: SavePlace | null) => void;
     };
 
@@ -51,7 +52,7 @@ export function BrowseDialog({ purpose }: { readonly purpose: Purpose }) {
   };
   const save = async () => {
     if (purpose.kind !== 'save' || folder === null) return;
-    const place = await host.placeNew({ folder: folder.handle, name });
+    const place = await host.placeNew({ folder: folder.handle, name, kind: purpose.file });
     if (place.ok) purpose.answer(place.value);
     else setProblem(wordsIn(saveProblemWords(place.problem)));
   };
@@ -82,7 +83,16 @@ export function BrowseDialog({ purpose }: { readonly purpose: Purpose }) {
       }
     >
       {purpose.kind === 'save' && (
-        <TextField className="field" value={name} onChange={setName} autoFocus>
+        <TextField
+          className="field"
+          value={name}
+          onChange={setName}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter' && name.trim() !== '') void save();
+            else event.continuePropagation();
+          }}
+          autoFocus
+        >
           <Label className="field-label">Name of the file</Label>
           <Input maxLength={255} />
         </TextField>

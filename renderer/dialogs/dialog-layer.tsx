@@ -32,6 +32,9 @@ const Compare = lazy(() =>
 const Photo = lazy(() =>
   import('../areas/document/photo/photo-dialog').then((part) => ({ default: part.PhotoDialog })),
 );
+const PrintPinout = lazy(() =>
+  import('./print-pinout/print-pinout-dialog').then((part) => ({ default: part.PrintPinoutDialog })),
+);
 const Message = lazy(() => import('./message-dialog').then((part) => ({ default: part.MessageDialog })));
 const Question = lazy(() => import('./question-dialog').then((part) => ({ default: part.QuestionDialog })));
 const Browse = lazy(() => import('./browse-dialog').then((part) => ({ default: part.BrowseDialog })));
@@ -82,6 +85,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <Compare mine={dialog.mine} theirs={dialog.theirs} onClose={close} />;
     case 'photo':
       return <Photo connector={dialog.connector} onClose={close} />;
+    case 'print-pinout':
+      return <PrintPinout onClose={close} />;
     case 'message':
       return <Message message={dialog.message} onClose={close} />;
     case 'question':
@@ -91,6 +96,10 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
     case 'browse-folder':
       return <Browse purpose={{ kind: 'folder', answer: dialog.answer }} />;
     case 'browse-save':
-      return <Browse purpose={{ kind: 'save', suggested: dialog.suggested, answer: dialog.answer }} />;
+      return (
+        <Browse
+          purpose={{ kind: 'save', suggested: dialog.suggested, file: dialog.file, answer: dialog.answer }}
+        />
+      );
   }
 }

@@ -2,10 +2,11 @@ import type { Build } from '../../boards/document/build';
 import type { Document } from '../../boards/document/document';
 import { serialize } from '../../boards/document/serialize';
 import type { Saved, SaveProblem } from '../../boards/host';
-import { askQuestion, askSave } from '../store/ask';
+import { askQuestion } from '../store/ask';
 import type { SavePlace } from '../store/dialog';
 import { saveProblemWords } from '../words/host-words';
 import type { Workbench } from '../workbench';
+import { chooseFilePlace } from './choose-place';
 import { suggestedName } from './file-name';
 
 /** Saves to the file the build came from, or asks where. True once it is on disk. */
@@ -42,18 +43,8 @@ function write(workbench: Workbench, document: Document, handle: string, expecte
   return workbench.host.save({ handle, text: serialize(document), expected });
 }
 
-async function choosePlace(workbench: Workbench, document: Document): Promise<SavePlace | null> {
-  const suggested = suggestedName(document);
-  const page = workbench.about.dialogs === 'page';
-  if (!page) return workbench.host.chooseSave({ suggested, kind: kindOf(document) });
-  const place = await askSave(workbench.session, suggested);
-  if (place === null || !place.exists) return place;
-  const choice = await askQuestion(workbench.session, {
-    title: `Replace “${place.name}”?`,
-    lines: ['There is a file of that name in the folder. Its content would be lost.'],
-    choices: [{ id: 'replace', label: 'Replace' }],
-  });
-  return choice === 'replace' ? place : null;
+function choosePlace(workbench: Workbench, document: Document): Promise<SavePlace | null> {
+  return chooseFilePlace(workbench, suggestedName(document), kindOf(document));
 }
 
 function kindOf(document: Document): 'build' | 'board' | 'case' {

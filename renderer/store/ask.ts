@@ -1,5 +1,6 @@
 import type { BoardSheet } from '../../boards/document/board-sheet';
 import type { CaseSheet } from '../../boards/document/case-sheet';
+import type { FileKind } from '../../boards/host';
 import type { Dialog, Question, SavePlace } from './dialog';
 import type { SessionStore } from './session-store';
 
@@ -25,8 +26,8 @@ export function askOpen(session: SessionStore): Promise<string | null> {
 }
 
 /** A place to save, chosen in the window's own list of folders. */
-export function askSave(session: SessionStore, suggested: string): Promise<SavePlace | null> {
-  return ask(session, (answer) => ({ kind: 'browse-save', suggested, answer }));
+export function askSave(session: SessionStore, suggested: string, file: FileKind): Promise<SavePlace | null> {
+  return ask(session, (answer) => ({ kind: 'browse-save', suggested, file, answer }));
 }
 
 /** A folder chosen in the window's own list of folders. */

@@ -1,6 +1,7 @@
 import type { BoardSheet } from '../../boards/document/board-sheet';
 import type { CaseSheet } from '../../boards/document/case-sheet';
 import type { PlugRef } from '../../boards/document/lookup';
+import type { FileKind } from '../../boards/host';
 
 /** A plain message: what happened, the particulars, what to do. */
 export interface Message {
@@ -20,7 +21,17 @@ type Sheet = BoardSheet | CaseSheet;
 
 /** A window over the window. Those that ask carry the way to answer, called exactly once. */
 export type Dialog =
-  | { readonly kind: 'search' | 'keys' | 'cautions' | 'new-build' | 'recent' | 'add-connector' | 'add-lead' }
+  | {
+      readonly kind:
+        | 'search'
+        | 'keys'
+        | 'cautions'
+        | 'new-build'
+        | 'recent'
+        | 'add-connector'
+        | 'add-lead'
+        | 'print-pinout';
+    }
   | { readonly kind: 'places'; readonly plug: PlugRef }
   | { readonly kind: 'pin-list' | 'looks-like' | 'photo'; readonly connector: string }
   /** The library of sheets; a sheet to keep is put into it once it has been read. */
@@ -44,6 +55,7 @@ export type Dialog =
   | {
       readonly kind: 'browse-save';
       readonly suggested: string;
+      readonly file: FileKind;
       readonly answer: (place: SavePlace | null) => void;
     };
 

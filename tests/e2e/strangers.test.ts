@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type BrowserDoor, openBrowserDoor } from '../../electron/browser/door';
 import { findBrowser } from '../../electron/start/find-browser.mjs';
 import { inRoot } from '../../electron/start/place.mjs';
+import { kitFile } from '../electron/paper/kit';
 
 /** A page of somebody else in the same browser as our window, which tries to reach our door. */
 let browser: Browser;
@@ -23,6 +24,7 @@ beforeAll(async () => {
     pageFolder: inRoot('tests', 'e2e', 'bare-page'),
     pageNames: ['index.html'],
     version: '0.0.1',
+    readPaperFile: kitFile,
     toOpen: [],
     env: { LEADWRIGHT_DATA: folder },
   });

@@ -56,6 +56,13 @@ function standIn(): StandIn {
       files.set(handle, { ...saved, text, readOnly: false });
       return { ok: true, value: { ...saved, durable: true } };
     },
+    drawPaper: async ({ page }) => ({ ok: true, value: { svg: `<svg>${page}</svg>`, pages: 3 } }),
+    savePaper: async ({ handle, format }) => {
+      asked.push(`print ${format} to ${handle}`);
+      if (host.refusal) return { ok: false, problem: host.refusal };
+      return { ok: true, value: { name: handle, folder: '/bench', pages: 3 } };
+    },
+    stopPaper: async () => undefined,
     listRecent: async () => [],
     noteRecent: async ({ handle }) => void asked.push(`note ${handle}`),
     forgetRecent: async () => undefined,

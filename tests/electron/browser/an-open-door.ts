@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
 import { type BrowserDoor, openBrowserDoor } from '../../../electron/browser/door';
+import { kitFile } from '../paper/kit';
 import { bareBoard, scratchFolder } from '../scratch';
 import { type RawAnswer, type RawRequest, sendRaw } from './raw-request';
 
@@ -27,6 +28,7 @@ export async function anOpenDoor(): Promise<OpenedDoor> {
     pageFolder: folder,
     pageNames: ['index.html', 'page.js'],
     version: '0.0.1',
+    readPaperFile: kitFile,
     toOpen: [file],
     env: { LEADWRIGHT_DATA: join(folder, 'data') },
   });

@@ -84,7 +84,9 @@ describe('Opening and saving', () => {
     expect(await calls.open({ handle })).toMatchObject(stale);
     expect(await calls.save({ handle, text: bareBoard('x'), expected: null })).toMatchObject(stale);
     expect(await calls.browse({ folder: handle })).toMatchObject(stale);
-    expect(await calls.placeNew({ folder: handle, name: 'a.board.json' })).toMatchObject(stale);
+    expect(await calls.placeNew({ folder: handle, name: 'a.board.json', kind: 'board' })).toMatchObject(
+      stale,
+    );
   });
 });
 
@@ -133,7 +135,7 @@ describe('Looking round in folders', () => {
     const machine = await withBoard();
     const { handle: folder } = await browse(machine, null);
     const place = async (name: string) =>
-      CHANNELS.placeNew.output.parse(await machine.calls.placeNew({ folder, name }));
+      CHANNELS.placeNew.output.parse(await machine.calls.placeNew({ folder, name, kind: 'board' }));
     expect(await place('new.build.json')).toMatchObject({
       ok: true,
       value: { name: 'new.build.json', exists: false },
@@ -157,7 +159,9 @@ describe('Looking round in folders', () => {
   ])('The name %j is refused', async (name) => {
     const machine = makeMachine();
     const { handle: folder } = await browse(machine, null);
-    expect(await machine.calls.placeNew({ folder, name })).toMatchObject({ problem: { code: 'bad-name' } });
+    expect(await machine.calls.placeNew({ folder, name, kind: 'board' })).toMatchObject({
+      problem: { code: 'bad-name' },
+    });
   });
 });
 

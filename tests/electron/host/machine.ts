@@ -4,6 +4,7 @@ import type { Door } from '../../../electron/host/door';
 import { DISK, type FileSystem } from '../../../electron/host/file-system';
 import { type Host, openHost } from '../../../electron/host/host';
 import type { HostCalls } from '../../../electron/host/host-calls';
+import { kitFile } from '../paper/kit';
 import { scratchFolder } from '../scratch';
 
 export interface Machine {
@@ -30,6 +31,7 @@ export function makeMachine({ fs = DISK, toOpen = [], door = {}, like }: Machine
   const host = openHost({
     fs,
     toOpen,
+    readPaperFile: kitFile,
     version: '0.0.1',
     surroundings: { platform: 'linux', home, env: { LEADWRIGHT_DATA: data } },
     door: {

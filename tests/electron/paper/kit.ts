@@ -7,10 +7,14 @@ import kitFiles from '../../../electron/paper/kit-files.json';
 import { inRoot } from '../../../electron/start/place.mjs';
 import { scratchFolder } from '../scratch';
 
-/** The kit from where the packages lie, as the build copies it. */
-export function kitFromPackages(): Promise<PaperKit> {
+/** A file of the kit from where the packages lie; the build copies it from there. */
+export function kitFile(name: string): Promise<Uint8Array> {
   const files: Readonly<Record<string, string>> = kitFiles;
-  return openKit((name) => readFile(inRoot('node_modules', files[name] ?? name)));
+  return readFile(inRoot('node_modules', files[name] ?? name));
+}
+
+export function kitFromPackages(): Promise<PaperKit> {
+  return openKit(kitFile);
 }
 
 /** Whether the reader of PDF that we check ourselves by is on this machine (poppler, Debian poppler-utils). */
