@@ -82,7 +82,7 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
     case 'pick-sheet':
       return <PickSheet of={dialog.of} answer={dialog.answer} />;
     case 'compare':
-      return <Compare mine={dialog.mine} theirs={dialog.theirs} onClose={close} />;
+      return <Compare mine={dialog.mine} theirs={dialog.theirs} of={dialog.of} onClose={close} />;
     case 'photo':
       return <Photo connector={dialog.connector} onClose={close} />;
     case 'print-pinout':

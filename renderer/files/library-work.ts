@@ -155,3 +155,10 @@ export async function removeSheet(workbench: Workbench, handle: string, title: s
   workbench.session.getState().tell(`Moved ${removed.value.name} to ${removed.value.folder}.`);
   return true;
 }
+
+/** Writes a sheet of the library anew after something was taken over; the former goes to the removed ones. */
+export async function keepMerged(workbench: Workbench, handle: string, sheet: Sheet): Promise<boolean> {
+  const written = await write(workbench, sheet, { kind: 'over', handle, expected: null, setAside: true });
+  const words = `Kept “${sheet.name}” with what was taken over. The former is among the removed.`;
+  return told(workbench, written, words) !== null;
+}

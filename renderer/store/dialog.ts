@@ -19,6 +19,13 @@ export interface Question {
 
 type Sheet = BoardSheet | CaseSheet;
 
+/** The file of a sheet in the library. */
+export interface LibraryFile {
+  readonly handle: string;
+  /** Called when the file has been written anew. */
+  readonly onKept: () => void;
+}
+
 /** A window over the window. Those that ask carry the way to answer, called exactly once. */
 export type Dialog =
   | {
@@ -41,8 +48,11 @@ export type Dialog =
       readonly of: 'board' | 'case';
       readonly answer: (sheet: Sheet | null) => void;
     }
-  /** Two sheets side by side. What is taken over goes into the open build, where mine is of that build. */
-  | { readonly kind: 'compare'; readonly mine: Sheet; readonly theirs: Sheet }
+  /**
+   * Two sheets side by side. What is taken over goes into the open build where mine is of that build, and
+   * into the file of mine where it lies in the library.
+   */
+  | { readonly kind: 'compare'; readonly mine: Sheet; readonly theirs: Sheet; readonly of?: LibraryFile }
   | { readonly kind: 'message'; readonly message: Message }
   | {
       readonly kind: 'question';

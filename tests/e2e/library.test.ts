@@ -272,3 +272,24 @@ it('another folder is chosen, and when it has gone that is said and the usual on
   await library.getByText('Set a board down once, use it again').waitFor();
   expect(existsSync(other)).toBe(false);
 });
+
+it('one sheet of the library takes over from another, and the former is among the removed', async () => {
+  mkdirSync(sheets(), { recursive: true });
+  writeFileSync(sheets('first.board.json'), readFileSync(demoFile('bench.board.json')));
+  writeFileSync(sheets('second.board.json'), toldAnew());
+  const page = await workplace.open();
+  const library = await openLibrary(page);
+  await library.getByRole('option', { name: /Tern B2/ }).click();
+  await library.getByRole('button', { name: 'Compare with another sheet…' }).click();
+  const pick = page.getByRole('dialog', { name: 'Choose a board sheet' });
+  await pick.getByRole('option', { name: /Told anew/ }).click();
+  await pick.getByRole('button', { name: 'Use this sheet' }).click();
+  await page.getByRole('button', { name: 'Take over into “Tern B2”' }).click();
+  await expect.poll(() => existsSync(sheets('removed', 'first.board.json'))).toBe(true);
+  await page.getByRole('dialog', { name: /^Compare/ }).waitFor({ state: 'detached' });
+  const pin = boardIn(sheets('first.board.json'))
+    .connectors.find(({ print }) => print === 'PANEL')
+    ?.pins.find((each) => each.pin === '1');
+  expect(pin).toMatchObject({ signal: 'drive-led-feed', alternatives: [{ signal: 'ground' }] });
+  expect(boardIn(sheets('removed', 'first.board.json'))).toEqual(boardIn(demoFile('bench.board.json')));
+});

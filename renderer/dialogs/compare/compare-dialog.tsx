@@ -5,25 +5,31 @@ import { compareBoards } from '../../../boards/edit/compare/compare-boards';
 import { compareCases } from '../../../boards/edit/compare/compare-cases';
 import type { Take } from '../../../boards/edit/compare/taking';
 import { doCommand } from '../../do-command';
+import { keepMerged } from '../../files/library-work';
 import { kindOfSheet, type Sheet } from '../../files/sheet';
 import { Button } from '../../look/button';
 import { Window } from '../../look/window';
+import type { LibraryFile } from '../../store/dialog';
 import { counted } from '../../words/list-words';
 import { useEditor, useWorkbench } from '../../workbench';
 import { CompareTable } from './compare-table';
 import { boardRows, type ComparedRow, caseRows } from './compared-rows';
-import { mergeCommand, previewOf } from './merging';
+import { boardOf, mergeCommand, type Preview, previewOf, sheetPreview } from './merging';
 import { TakeChoice } from './take-choice';
 import './compare.css';
 
 interface CompareDialogProps {
   readonly mine: Sheet;
   readonly theirs: Sheet;
+  readonly of?: LibraryFile | undefined;
   readonly onClose: () => void;
 }
 
-/** Two sheets side by side. Where one is of the open build, what the other says can be taken over into it. */
-export function CompareDialog({ mine, theirs, onClose }: CompareDialogProps) {
+/**
+ * Two sheets side by side. What the other says can be taken over: into the open build where mine is of that
+ * build, or into the file of mine in the library.
+ */
+export function CompareDialog({ mine, theirs, of, onClose }: CompareDialogProps) {
   const workbench = useWorkbench();
   const build = useEditor((editor) => editor.open?.history.present);
   const rows = useMemo(() => rowsOf(mine, theirs), [mine, theirs]);
@@ -31,19 +37,23 @@ export function CompareDialog({ mine, theirs, onClose }: CompareDialogProps) {
   const [choices, setChoices] = useState<Choices>({ others: 'both', rows: [] });
 
   const ofBuild = build !== undefined && (build.board === mine || build.case === mine);
-  const command = useMemo(() => mergeCommand(theirs, choices), [theirs, choices]);
-  const preview = useMemo(
-    () => (ofBuild && build ? previewOf(build, command) : null),
-    [ofBuild, build, command],
-  );
+  const preview = useMemo((): Preview | null => {
+    if (ofBuild && build) return previewOf(build, mergeCommand(theirs, choices));
+    return of === undefined ? null : sheetPreview(mine, theirs, choices);
+  }, [ofBuild, build, mine, theirs, choices, of]);
   const choose = (key: string, take: Take) =>
     setChoices(({ others, rows: chosen }) => ({
       others,
       rows: [...chosen.filter((row) => row.key !== key), { key, take }],
     }));
   const differing = rows.filter(({ takeKey }) => takeKey !== null).length;
-  const takeOver = () => {
-    if (doCommand(workbench, command)) onClose();
+  const takeOver = async () => {
+    if (ofBuild) {
+      if (doCommand(workbench, mergeCommand(theirs, choices))) onClose();
+    } else if (of !== undefined && preview?.ok && (await keepMerged(workbench, of.handle, preview.sheet))) {
+      of.onKept();
+      onClose();
+    }
   };
 
   return (
@@ -55,8 +65,8 @@ export function CompareDialog({ mine, theirs, onClose }: CompareDialogProps) {
         <>
           <Button onPress={onClose}>Close</Button>
           {preview !== null && (
-            <Button kind="main" disabled={!preview.ok || !preview.changes} onPress={takeOver}>
-              Take over into this build
+            <Button kind="main" disabled={!preview.ok || !preview.changes} onPress={() => void takeOver()}>
+              {ofBuild ? 'Take over into this build' : `Take over into “${mine.name}”`}
             </Button>
           )}
         </>
@@ -67,7 +77,7 @@ export function CompareDialog({ mine, theirs, onClose }: CompareDialogProps) {
           {differing === 0
             ? `The two say the same of the ${kindOfSheet(mine)}.`
             : `${counted(differing, 'difference')}.`}{' '}
-          <span className="soft">{preview === null ? NO_BUILD : previewWords(preview)}</span>
+          <span className="soft">{preview === null ? NOWHERE : previewWords(preview, ofBuild)}</span>
         </p>
         <div className="compare-tools">
           <Checkbox className="check" isSelected={onlyDifferences} onChange={setOnlyDifferences}>
@@ -88,14 +98,14 @@ export function CompareDialog({ mine, theirs, onClose }: CompareDialogProps) {
         rows={onlyDifferences ? rows.filter(({ differs }) => differs) : rows}
         names={[ofBuild ? 'This build' : `“${mine.name}”`, `“${theirs.name}”`]}
         choices={preview === null ? null : choices}
-        after={preview?.ok ? preview.after : null}
+        after={boardOf(preview)}
         onChoose={choose}
       />
     </Window>
   );
 }
 
-const NO_BUILD = 'To take over from one of them, put the other into a build and compare again.';
+const NOWHERE = 'To take something over, compare from the library or from a build.';
 
 function rowsOf(mine: Sheet, theirs: Sheet): readonly ComparedRow[] {
   if (mine.format === 'leadwright/board' && theirs.format === 'leadwright/board')
@@ -105,9 +115,10 @@ function rowsOf(mine: Sheet, theirs: Sheet): readonly ComparedRow[] {
   throw new Error('A board sheet cannot be compared with a case sheet');
 }
 
-function previewWords(preview: ReturnType<typeof previewOf>): string {
+function previewWords(preview: Preview, ofBuild: boolean): string {
   if (!preview.ok) return preview.words;
   if (!preview.changes) return 'Nothing would change.';
+  if (!ofBuild) return 'The sheet as it is now goes to the folder “removed”.';
   if (preview.plugsOff > 0)
     return `${counted(preview.plugsOff, 'plug')} would come off, because they no longer fit.`;
   return 'Every plug stays where it is. One step, which can be undone.';

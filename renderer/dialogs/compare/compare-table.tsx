@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Build } from '../../../boards/document/build';
+import type { BoardSheet } from '../../../boards/document/board-sheet';
 import { count } from '../../../boards/document/shown-value';
 import { type Choices, takeOf } from '../../../boards/edit/compare/choices';
 import type { Take } from '../../../boards/edit/compare/taking';
@@ -14,8 +14,8 @@ interface CompareTableProps {
   readonly names: readonly [mine: string, theirs: string];
   /** What is taken of each row; null where nothing can be taken over. */
   readonly choices: Choices | null;
-  /** The build as it would be. */
-  readonly after: Build | null;
+  /** The board as it would be. */
+  readonly after: BoardSheet | null;
   readonly onChoose: (key: string, take: Take) => void;
 }
 

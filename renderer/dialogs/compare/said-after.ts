@@ -1,4 +1,4 @@
-import type { Build } from '../../../boards/document/build';
+import type { BoardSheet } from '../../../boards/document/board-sheet';
 import { connectorOf, pinOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
 import type { Take, TakeOf } from '../../../boards/edit/compare/taking';
@@ -6,10 +6,14 @@ import { ABSENT, type ComparedRow, pinSaid, type Said, UNSAID } from './compared
 
 const BLANK: Said = { main: '', small: '' };
 
-/** What would stand in a row once everything chosen has been taken over. */
-export function saidAfter(row: ComparedRow, after: Build | null, takeOf: TakeOf): Said {
-  if (after === null) return BLANK;
-  if (row.pin !== undefined) return row.takeKey === null ? BLANK : pinAfter(row.pin, after, takeOf);
+/**
+ * What would stand in a row once everything chosen has been taken over.
+ *
+ * @param after the board as it would be; null of a case, and where nothing can be taken over
+ */
+export function saidAfter(row: ComparedRow, after: BoardSheet | null, takeOf: TakeOf): Said {
+  if (row.pin !== undefined)
+    return row.takeKey === null || after === null ? BLANK : pinAfter(row.pin, after, takeOf);
   if (row.particular !== undefined) {
     const { field, goesWith } = row.particular;
     return particularAfter(row, field, takeOf(goesWith));
@@ -17,8 +21,8 @@ export function saidAfter(row: ComparedRow, after: Build | null, takeOf: TakeOf)
   return row.takeKey === null ? BLANK : wholeAfter(row, takeOf(row.takeKey));
 }
 
-function pinAfter(pin: NonNullable<ComparedRow['pin']>, after: Build, takeOf: TakeOf): Said {
-  const there = connectorOf(after.board, pin.connector);
+function pinAfter(pin: NonNullable<ComparedRow['pin']>, after: BoardSheet, takeOf: TakeOf): Said {
+  const there = connectorOf(after, pin.connector);
   const label = takeOf(`connector ${pin.connector}`) === 'theirs' ? pin.theirs : pin.mine;
   const stands =
     there !== undefined && label !== undefined && gridIndex(there.grid).cellOf(label) !== undefined;

@@ -123,6 +123,7 @@ export function LibraryDialog({ keep, onClose }: LibraryDialogProps) {
             {current && (
               <SheetDoings
                 sheet={current.sheet}
+                file={{ handle: listed.handle, onKept: () => void reload() }}
                 onStart={() => void startNew(current.sheet)}
                 onDuplicate={() => void change((whole) => duplicateSheet(workbench, whole, current))}
                 onRemove={async () => {

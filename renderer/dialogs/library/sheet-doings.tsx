@@ -3,10 +3,13 @@ import { saveSheetAs } from '../../files/save-build';
 import { kindOfSheet, type Sheet } from '../../files/sheet';
 import { Button } from '../../look/button';
 import { askSheet } from '../../store/ask';
+import type { LibraryFile } from '../../store/dialog';
 import { useEditor, useWorkbench } from '../../workbench';
 
 interface SheetDoingsProps {
   readonly sheet: Sheet;
+  /** Where it lies; what is taken over from another sheet is written there. */
+  readonly file: LibraryFile;
   readonly onStart: () => void;
   readonly onDuplicate: () => void;
   readonly onRemove: () => void;
@@ -14,7 +17,7 @@ interface SheetDoingsProps {
 }
 
 /** What can be done with the chosen sheet. */
-export function SheetDoings({ sheet, onStart, onDuplicate, onRemove, onClose }: SheetDoingsProps) {
+export function SheetDoings({ sheet, file, onStart, onDuplicate, onRemove, onClose }: SheetDoingsProps) {
   const workbench = useWorkbench();
   const build = useEditor((editor) => editor.open?.history.present);
   const { openDialog } = workbench.session.getState();
@@ -22,7 +25,7 @@ export function SheetDoings({ sheet, onStart, onDuplicate, onRemove, onClose }: 
   const own = kind === 'board' ? build?.board : build?.case;
   const compareWithOther = async () => {
     const other = await askSheet(workbench.session, kind);
-    if (other !== null) openDialog({ kind: 'compare', mine: sheet, theirs: other });
+    if (other !== null) openDialog({ kind: 'compare', mine: sheet, theirs: other, of: file });
   };
   return (
     <div className="library-doings">

@@ -4,7 +4,7 @@ import { type Choices, takeOf } from '../../../boards/edit/compare/choices';
 import { compareBoards } from '../../../boards/edit/compare/compare-boards';
 import { compareCases } from '../../../boards/edit/compare/compare-cases';
 import { boardRows, type ComparedRow, caseRows } from '../../../renderer/dialogs/compare/compared-rows';
-import { mergeCommand, previewOf } from '../../../renderer/dialogs/compare/merging';
+import { mergeCommand, previewOf, sheetPreview } from '../../../renderer/dialogs/compare/merging';
 import { saidAfter } from '../../../renderer/dialogs/compare/said-after';
 import { bench, wiredBuild } from '../stand-in';
 
@@ -61,7 +61,7 @@ describe('two boards side by side', () => {
   test('say of a connector that one has not, what becomes of it', () => {
     const row = rowOf('SPKR');
     expect(row.theirs.main).toBe('not in this sheet');
-    const after = wiredBuild();
+    const after = wiredBuild().board;
     expect(saidAfter(row, after, () => 'both').main).toBe('stays');
     expect(saidAfter(row, after, () => 'theirs').main).toBe('taken out');
   });
@@ -69,7 +69,7 @@ describe('two boards side by side', () => {
 
 test('what would stand there is said of each particular as it is taken', () => {
   const row = rowOf('name');
-  const after = (take: 'mine' | 'both' | 'theirs') => saidAfter(row, wiredBuild(), () => take);
+  const after = (take: 'mine' | 'both' | 'theirs') => saidAfter(row, wiredBuild().board, () => take);
   expect(after('mine').main).toBe('Tern B2');
   expect(after('both')).toEqual({ main: 'Tern B2', small: 'theirs in the notes' });
   expect(after('theirs').main).toBe('Anew');
@@ -87,8 +87,8 @@ describe('the preview', () => {
     const command = mergeCommand(toldAnew(), choose('both'));
     const preview = previewOf(b.build(), command);
     b.run(command);
-    expect(preview).toEqual({ ok: true, after: b.build(), plugsOff: 0, changes: true });
-    expect(saidAfter(rowOf(`pin${NBSP}1`), b.build(), takeOf(choose('both'))).small).toMatch(
+    expect(preview).toEqual({ ok: true, sheet: b.build().board, plugsOff: 0, changes: true });
+    expect(saidAfter(rowOf(`pin${NBSP}1`), b.build().board, takeOf(choose('both'))).small).toMatch(
       /also measured: ground/,
     );
   });
@@ -97,6 +97,14 @@ describe('the preview', () => {
     expect(previewed(choose('theirs'))).toMatchObject({ ok: true, plugsOff: 1 });
     const spared = choose('theirs', { key: rowOf('SPKR').takeKey ?? '', take: 'mine' });
     expect(previewed(spared)).toMatchObject({ ok: true, plugsOff: 0 });
+  });
+
+  test('of two sheets of the library is what a build would make of them', () => {
+    const mine = wiredBuild().board;
+    const asSheet = sheetPreview(mine, toldAnew(), choose('both'));
+    const inBuild = previewed(choose('both'));
+    expect(asSheet.ok && asSheet.sheet).toEqual(inBuild.ok && inBuild.sheet);
+    expect(sheetPreview(mine, toldAnew(), choose('mine'))).toMatchObject({ ok: true, changes: false });
   });
 
   test('says that nothing would change', () => {
