@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, it } from 'vitest';
+import { plainPixels, pngOf } from '../boards/pinout/photo/picture-files';
 import { demoFile } from './bench-work';
 import { rowOf } from './hands';
 import { workplaceFor } from './workplace';
@@ -123,6 +124,37 @@ const VIEWS: readonly View[] = [
     },
   },
   { view: 'what a connector looks like', ...dialog('Control+Shift+K', 'What PANEL looks like') },
+  {
+    view: 'a photo of a connector, pointed at',
+    show: async () => {
+      await inDialog('From a photo…', /^PANEL from a photo/);
+      const chooser = page.waitForEvent('filechooser');
+      await button('Choose a photo…').click();
+      const buffer = pngOf(plainPixels(400, 300));
+      await (await chooser).setFiles({ name: 'grey.png', mimeType: 'image/png', buffer });
+      const box = await page.getByRole('application', { name: /^Photo/ }).boundingBox();
+      if (!box) throw new Error('No photo');
+      // Round the header, as its corners are asked for.
+      for (const [x, y] of [
+        [0.35, 0.4],
+        [0.65, 0.4],
+        [0.65, 0.55],
+        [0.35, 0.55],
+      ] as const)
+        await page.mouse.click(box.x + x * box.width, box.y + y * box.height);
+    },
+  },
+  {
+    view: 'the print on a photo',
+    show: async () => {
+      await page.getByRole('tab', { name: 'Read the print' }).click();
+      await page.getByRole('slider', { name: 'Strength of the photo' }).waitFor();
+    },
+    leave: async () => {
+      await page.keyboard.press('Escape');
+      await page.getByRole('dialog', { name: /^PANEL from a photo/ }).waitFor({ state: 'detached' });
+    },
+  },
   {
     view: 'the connectors of the library',
     show: () => inDialog('Add a connector…', /^Add a connector/),

@@ -11,8 +11,8 @@ import { type Camera, TYPICAL } from '../boards/pinout/photo/camera';
 import { jpegHead, lyingPng, plainPixels, pngOf } from '../boards/pinout/photo/picture-files';
 import { buildIn } from './bench-work';
 import { type DrawnPhoto, drawnPhoto } from './drawn-photo';
-import { saveAs } from './files';
-import { plain } from './reading';
+import { dropOn, openFile, saveAs } from './files';
+import { plain, stateOf } from './reading';
 import { workplaceFor } from './workplace';
 
 const GRID: Grid = { rows: 2, cols: 5, pitchMm: 2.54, numbering: { scheme: 'zig-zag', from: 'top-left' } };
@@ -327,6 +327,65 @@ function exifSegmentOf(orientation: number): Buffer {
   const at = head.indexOf(Buffer.from([0xff, 0xe1]));
   return head.subarray(at, at + 2 + head.readUInt16BE(at + 2));
 }
+
+describe('a photo that is dropped on the window', () => {
+  it('is taken as another photo, also while one is being worked on', async () => {
+    await dropOn(page, [join(workplace.home, 'header.png')]);
+    await stage().waitFor();
+    writeFileSync(join(workplace.home, 'second.png'), pngOf(plainPixels(400, 300)));
+    await dropOn(page, [join(workplace.home, 'second.png')]);
+    await dialog()
+      .getByRole('button', { name: /^second Photo|Photo second/ })
+      .waitFor();
+    await page.keyboard.press('Escape');
+    await saveAs(page, 'two.build.json');
+    const photos = buildIn(join(workplace.home, 'two.build.json')).board.photos;
+    expect(photos?.map(({ title }) => title)).toEqual(['header', 'second']);
+  });
+});
+
+describe('a photo that comes in a file', () => {
+  it('is looked at like any other: one that is none, or lies about its size, is told and not decoded', async () => {
+    const { board, ...rest } = buildIn(join(workplace.home, 'bare.build.json'));
+    const photoOf = (title: string, bytes: Uint8Array) => ({
+      id: title,
+      title,
+      type: 'image/png' as const,
+      widthPx: 400,
+      heightPx: 300,
+      data: Buffer.from(bytes).toString('base64'),
+      points: [],
+    });
+    const photos = [
+      photoOf('huge', lyingPng([20_000, 20_000], [16, 16])),
+      photoOf('script', Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"><script>1</script></svg>')),
+      photoOf('lying', pngOf(plainPixels(40, 30))),
+    ];
+    writeFileSync(
+      join(workplace.home, 'foreign.build.json'),
+      serialize({ ...rest, board: { ...board, photos } }),
+    );
+    await page.keyboard.press('Escape');
+    await openFile(page, 'foreign.build.json');
+    await expect.poll(() => stateOf(page)).toBe('saved in foreign.build.json');
+    await page.keyboard.press('Control+1');
+    await page.getByRole('tab', { name: 'Board', exact: true }).click();
+    await page.getByRole('option', { name: /^PANEL/ }).click();
+    await page.getByRole('button', { name: 'From a photo…' }).click();
+    const refusal = dialog().getByRole('status');
+    await expect
+      .poll(async () => plain(await refusal.textContent()))
+      .toMatch(/^“lying” cannot be used as a photo.*says it has 400 × 300 pixels, and it has 40 × 30 pixels/);
+    for (const [title, words] of [
+      ['huge', '20,000 × 20,000 pixels: 400 megapixels'],
+      ['script', 'It is an SVG'],
+    ] as const) {
+      await dialog().getByRole('button', { name: /Photo/ }).first().click();
+      await page.getByRole('option', { name: title }).click();
+      await expect.poll(async () => plain(await refusal.textContent())).toContain(words);
+    }
+  });
+});
 
 describe('what is no photo', () => {
   const svg =

@@ -11,7 +11,7 @@ import { cellPlace, isOneRow, type PictureSize, type PinPoint, pointsNeeded } fr
 import { rowFit } from './row-fit';
 
 /** How far a point lies from where the grid has its pin. */
-export interface Residual {
+interface Residual {
   readonly pin: string;
   readonly px: number;
   readonly mm: Mm;

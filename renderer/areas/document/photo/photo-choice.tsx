@@ -24,12 +24,16 @@ type State =
   | { readonly kind: 'refused'; readonly words: OpenWords };
 
 interface PhotoChoiceProps {
+  /** A file that was dropped or pasted. */
+  readonly incoming: File | null;
+  /** One is being dragged over the window. */
+  readonly hovering: boolean;
   readonly onTaken: (photo: TakenPhoto) => void;
 }
 
 /** Takes a photo from a file, dropped, or pasted; says what is done with it, or why it is none. */
-export function PhotoChoice({ onTaken }: PhotoChoiceProps) {
-  const { state, take, hovering } = useTaking(onTaken);
+export function PhotoChoice({ incoming, hovering, onTaken }: PhotoChoiceProps) {
+  const { state, take } = useTaking(incoming, onTaken);
   const busy = state.kind === 'busy';
   return (
     <div className="photo-choice" data-hovering={hovering || undefined}>
@@ -74,7 +78,7 @@ export function PhotoChoice({ onTaken }: PhotoChoiceProps) {
   );
 }
 
-function useTaking(onTaken: (photo: TakenPhoto) => void) {
+function useTaking(incoming: File | null, onTaken: (photo: TakenPhoto) => void) {
   const [state, setState] = useState<State>({ kind: 'idle' });
   const running = useRef<AbortController | null>(null);
   const take = async (file: File) => {
@@ -97,50 +101,9 @@ function useTaking(onTaken: (photo: TakenPhoto) => void) {
     } else put({ kind: 'refused', words: pictureProblemWords(taken.problem, name) });
   };
   useEffect(() => () => running.current?.abort(), []);
-  const hovering = useDropped((file) => void take(file));
-  return { state, take: (file: File) => void take(file), hovering };
-}
-
-/** Files that are dropped or pasted while this is on the screen: the window itself would open them as sheets. */
-function useDropped(take: (file: File) => void): boolean {
-  const [hovering, setHovering] = useState(false);
-  const taken = useEffectEvent(take);
+  const arrived = useEffectEvent((file: File) => void take(file));
   useEffect(() => {
-    const fileIn = (data: DataTransfer | null) => data?.files[0];
-    const over = (event: DragEvent) => {
-      if (!event.dataTransfer?.types.includes('Files')) return;
-      event.preventDefault();
-      event.stopImmediatePropagation();
-      setHovering(true);
-    };
-    const leave = (event: DragEvent) => {
-      if (event.relatedTarget === null) setHovering(false);
-    };
-    const drop = (event: DragEvent) => {
-      const file = fileIn(event.dataTransfer);
-      setHovering(false);
-      if (!file) return;
-      event.preventDefault();
-      event.stopImmediatePropagation();
-      taken(file);
-    };
-    const paste = (event: ClipboardEvent) => {
-      const file = fileIn(event.clipboardData);
-      if (!file) return;
-      event.preventDefault();
-      taken(file);
-    };
-    const first = { capture: true };
-    window.addEventListener('dragover', over, first);
-    window.addEventListener('dragleave', leave, first);
-    window.addEventListener('drop', drop, first);
-    window.addEventListener('paste', paste);
-    return () => {
-      window.removeEventListener('dragover', over, first);
-      window.removeEventListener('dragleave', leave, first);
-      window.removeEventListener('drop', drop, first);
-      window.removeEventListener('paste', paste);
-    };
-  }, []);
-  return hovering;
+    if (incoming) arrived(incoming);
+  }, [incoming]);
+  return { state, take: (file: File) => void take(file) };
 }

@@ -14,11 +14,12 @@ import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { Choice } from '../../../look/choice';
 import { Window } from '../../../look/window';
-import { useBuild, useWorkbench } from '../../../workbench';
+import { useBuild, useSession, useWorkbench } from '../../../workbench';
 import { PhotoChoice } from './photo-choice';
 import { PointingView } from './pointing-view';
 import { ReadingView } from './reading-view';
 import type { TakenPhoto } from './take-photo';
+import { useDropped } from './use-dropped';
 import { usePicture } from './use-picture';
 import { usePoints } from './use-points';
 import './photo.css';
@@ -36,12 +37,23 @@ export function PhotoDialog({ connector: id, onClose }: PhotoDialogProps) {
   const [chosen, setChosen] = useState<string | null>(() => firstFor(photos, id));
   const connector = connectorOf(build.board, id);
   useUndoKeys();
+  const [incoming, setIncoming] = useState<File | null>(null);
+  const hovering = useDropped((file) => {
+    setIncoming(file);
+    setChosen(null);
+  });
+  const show = (photo: string | null) => {
+    setIncoming(null);
+    setChosen(photo);
+  };
+  const said = useSession(({ message }) => message);
   const photo = photos.find((each) => each.id === chosen);
   if (connector === undefined) return null;
   const add = (taken: TakenPhoto) => {
     const fresh = freeId(photos);
     if (doCommand(workbench, { name: 'add-photo', args: { photo: { id: fresh, ...taken, points: [] } } }))
       setChosen(fresh);
+    setIncoming(null);
   };
   const remove = ({ id: gone }: Photo) => {
     setChosen(null);
@@ -59,12 +71,12 @@ export function PhotoDialog({ connector: id, onClose }: PhotoDialogProps) {
                 ...(photo ? [] : [{ id: '', label: 'another' }]),
               ]}
               chosen={photo?.id ?? ''}
-              onChoose={setChosen}
+              onChoose={show}
             />
           )}
           {photo && (
             <>
-              <Button disabled={photos.length >= LIMITS.photos} onPress={() => setChosen(null)}>
+              <Button disabled={photos.length >= LIMITS.photos} onPress={() => show(null)}>
                 <Plus size={16} aria-hidden="true" />
                 Another photo…
               </Button>
@@ -75,11 +87,12 @@ export function PhotoDialog({ connector: id, onClose }: PhotoDialogProps) {
             </>
           )}
           <UndoButton />
+          <p className="photo-told soft small">{said}</p>
         </div>
         {photo ? (
           <Working key={`${photo.id} ${id}`} photo={photo} connector={connector} />
         ) : (
-          <PhotoChoice onTaken={add} />
+          <PhotoChoice incoming={incoming} hovering={hovering} onTaken={add} />
         )}
       </div>
     </Window>

@@ -2,7 +2,7 @@ import type { PlanePoint } from '../../../../boards/pinout/photo/matrix3';
 import type { PictureSize, PinPoint } from '../../../../boards/pinout/photo/pointed';
 
 /** So many pins are asked for: four hold the grid, and two more show whether one of them is off. */
-export const ASKED_FOR = 6;
+const ASKED_FOR = 6;
 
 /** The pin to point at next: the one that was chosen, or the first that is asked for and not pointed at yet. */
 export function nextPin(

@@ -8,8 +8,7 @@ import { withoutTags } from '../../../../boards/pinout/photo/without-tags';
 import { toBase64 } from './base64';
 
 /** What is being done with a file, in the order in which it is done. */
-export const TAKING_STEPS = ['reading', 'decoding', 'scaling', 'packing'] as const;
-export type TakingStep = (typeof TAKING_STEPS)[number];
+export type TakingStep = 'reading' | 'decoding' | 'scaling' | 'packing';
 
 /** A photo as the sheet holds it, but for its id and what is pointed at. */
 export type TakenPhoto = Omit<Photo, 'id' | 'points'>;

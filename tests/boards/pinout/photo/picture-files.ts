@@ -66,7 +66,7 @@ export function jpegHead(width: number, height: number, orientation?: number): B
 }
 
 /** An Exif block (CIPA DC-008) with the orientation and a place on the globe. */
-export function exif(orientation: number): Buffer {
+function exif(orientation: number): Buffer {
   const entry = (tag: number, type: number, count: number, value: number) => {
     const bytes = Buffer.alloc(12);
     bytes.writeUInt16BE(tag, 0);
