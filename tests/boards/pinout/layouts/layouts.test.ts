@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { connectorOf } from '../../../../boards/document/lookup';
 import { readPinList } from '../../../../boards/pinout/pin-list/pin-list';
 import { KNOWN_LAYOUTS, type Layout, portAt } from './known-layouts';
 import { MANNERS } from './manners';
@@ -35,5 +34,3 @@ describe.each(MANNERS.map((manner) => [manner.name, manner] as const))('written 
     },
   );
 });
-
-void connectorOf;
