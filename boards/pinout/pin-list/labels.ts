@@ -12,7 +12,7 @@ export interface Labelled {
   readonly rest: string;
 }
 
-const PIN_WORD = String.raw`(?:pins?|contacts?|terminals?|pos(?:ition)?s?\.?|no\.?|nr\.?|number|#)`;
+const PIN_WORD = String.raw`(?:p[il1]ns?|contacts?|terminals?|pos(?:ition)?s?\.?|no\.?|nr\.?|number|#)`;
 const HEAD = new RegExp(String.raw`^[\s(\[#*•·-]*(?:${PIN_WORD}\s*[#.:]?\s*)?[(\[#]?\s*`, 'i');
 const ONE = /^(?:[A-Za-z]{1,2}\d{1,3}|\d{1,4}|[A-Za-z]{1,8}[+-]?)(?![A-Za-z0-9%]|\.\d)/;
 const JOINT = new RegExp(

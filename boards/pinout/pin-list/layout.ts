@@ -23,15 +23,35 @@ interface Line {
 
 /** How a text lays out its list: with labels in any of the usual ways, or as bare words in counting order. */
 export function layoutOf(text: string, grid: Grid): Layout {
-  const lines = plainText(text)
-    .split(/\r\n|\n|\r/)
-    .map((each, at): Line => ({ line: at + 1, text: each.trimEnd() }))
-    .filter((each) => each.text.trim() !== '' && !isRule(each.text));
+  const lines = withoutPrefix(linesOf(text));
   const style = styleOf(lines, grid);
   const apart = labelsApart(lines, style);
   if (apart) return { entries: apart, headings: [], leftOver: [], counted: false };
   const labelled = withLabels(lines, style);
   return labelled.entries.length > 0 ? labelled : withoutLabels(lines, grid);
+}
+
+function linesOf(text: string): readonly Line[] {
+  return plainText(text)
+    .split(/\r\n|\n|\r/)
+    .map((each, at): Line => ({ line: at + 1, text: each.trimEnd() }))
+    .filter((each) => each.text.trim() !== '' && !isRule(each.text));
+}
+
+/** The name of a header before every number: "J5-1: VCC". What most lines begin with is no part of a label. */
+function withoutPrefix(lines: readonly Line[]): readonly Line[] {
+  const prefixes = lines.map(({ text }) => /^\s*([A-Za-z]\w{1,15})[-.#:\s]\s*(?=\d{1,3}\b)/.exec(text));
+  const counts = new Map<string, number>();
+  for (const prefix of prefixes) {
+    const name = prefix?.[1]?.toUpperCase();
+    if (name !== undefined) counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
+  const [name, most] = [...counts].toSorted((a, b) => b[1] - a[1])[0] ?? ['', 0];
+  if (most < 3 || most < 0.6 * lines.length) return lines;
+  return lines.map((line, at) => {
+    const prefix = prefixes[at];
+    return prefix?.[1]?.toUpperCase() === name ? { ...line, text: line.text.slice(prefix[0].length) } : line;
+  });
 }
 
 function styleOf(lines: readonly Line[], grid: Grid): LabelStyle {

@@ -43,7 +43,7 @@ export function matchWord(word: string): Meanings {
   if (whole === undefined) {
     const within = inside.flatMap((each) => known(each) ?? []);
     if (within.length > 0 && !/[A-Za-z0-9]/.test(outside)) return within;
-    const told = described(outside) ?? (within.length > 0 ? within : undefined) ?? alike(outside);
+    const told = alike(outside) ?? described(outside) ?? (within.length > 0 ? within : undefined);
     if (told === undefined) return [];
     return refined(told, inside).map((one) => (one.how === 'alike' ? one : { ...one, how: 'described' }));
   }
@@ -253,10 +253,17 @@ function longestFrom(pieces: readonly string[], from: number) {
   return undefined;
 }
 
+/** Digits that a scanner takes for letters, inside of a word that is none: "RE5ET", "P0WER". */
+function unscanned(key: string): string {
+  const letters: Readonly<Record<string, string>> = { 0: 'O', 1: 'I', 5: 'S', 8: 'B' };
+  return key.replace(/(?<=[A-Z])[0158](?=[A-Z])/g, (digit) => letters[digit] ?? digit);
+}
+
 /** A word of the list that is one letter apart, as a slip of the pen or of a scanner leaves it. */
 function alike(text: string): Meanings | undefined {
   for (const { stem, sign } of signedWays(text)) {
-    const entry = entryLike(keyOf(piecesOf(stem)));
+    const key = keyOf(piecesOf(stem));
+    const entry = entryOf(unscanned(key)) ?? entryLike(key) ?? entryLike(unscanned(key));
     const meant = sign ?? entry?.sign;
     if (entry && (sign === undefined || meaningOf(entry.means)[sign]))
       return [{ means: entry.means, ...(meant && { sign: meant }), how: 'alike' }];

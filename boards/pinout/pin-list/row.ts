@@ -22,7 +22,11 @@ export function entriesOf(text: string, line: number, style: LabelStyle, head: H
   if (inTable.length > 0) return inTable;
   const separate = text.split(/[;,]\s*(?=\D{0,12}[A-Za-z]?\d)/).map((part) => part.trim());
   const several = separate.length > 1 ? inline(separate, style, entry) : [];
-  if (several.length > 1) return several;
+  if (several.length > 1) return signed(several, text);
+  const marked = text.trim().split(/\s+(?=(?:pin\s*)?\d{1,3}\s*[:=)]\s*\S)/i);
+  const run = marked.map((part) => labelsBefore(part, style));
+  if (run.length > 1 && marked.every((part) => MARKED_RUN.test(part)) && run.every((each) => each?.rest))
+    return run.flatMap((each) => (each ? [entry(each.labels, each.rest)] : []));
   const before = labelsBefore(text, style);
   if (before) return [entry(before.labels, before.rest)];
   const behind = labelsBehind(text, style);
@@ -49,6 +53,18 @@ function inline(parts: readonly string[], style: LabelStyle, entry: Make): reado
   }
   return waiting.length > 0 ? [...entries, entry(waiting, '')] : entries;
 }
+
+/** "1:VCC 2:D- 3:D+": each number is marked by what stands behind it. */
+const MARKED_RUN = /^(?:pin\s*)?\d{1,3}\s*[:=)]/i;
+
+/** "Power LED: pin 2 (+), pin 4 (-)": signs alone belong to what stands before the colon. */
+function signed(entries: readonly Entry[], text: string): readonly Entry[] {
+  const heading = text.slice(0, Math.max(0, text.indexOf(':'))).trim();
+  if (heading === '' || !entries.every(({ word }) => ONLY_SIGN.test(word))) return entries;
+  return entries.map((each) => ({ ...each, word: `${heading} ${each.word}` }));
+}
+
+const ONLY_SIGN = /^[([]?\s*(?:[+-]|anode|cathode|positive|negative|plus|minus|pos|neg)\s*[)\]]?$/i;
 
 /** The text from the first label on: "CPU fan header: pin 1 - Ground" begins at "pin 1". */
 function afterHeading(text: string, style: LabelStyle): string {

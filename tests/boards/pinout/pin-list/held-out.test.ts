@@ -1,16 +1,11 @@
 import { expect, it } from 'vitest';
 import { readPinList } from '../../../../boards/pinout/pin-list/pin-list';
-import { HELD_OUT } from './held-out';
+import { HELD_OUT, type HeldOutList } from './held-out';
+import { HELD_OUT_LATER } from './held-out-later';
 
-/**
- * Of 123 pins the reader understood 110 when it was first run on these lists. What it missed were two faults of
- * its own, in a row of two labels and in "IntA_P1_D-"; both were mended, so that the rate today is no longer one
- * of lists that were never seen.
- */
-const FIRST_RATE = 110 / 123;
-
-it('Ten lists in the manner of as many manuals are understood at no less than the rate of the first run', () => {
-  const read = HELD_OUT.flatMap(({ text, grid, meant }) => {
+/** Of how many pins the reader makes what is meant. */
+function rightIn(lists: readonly HeldOutList[]): { readonly right: number; readonly all: number } {
+  const read = lists.flatMap(({ text, grid, meant }) => {
     const result = readPinList(text, { grid });
     const pins = result.ok ? result.value.pins : [];
     return Object.entries(meant).map(([label, is]) => {
@@ -18,6 +13,22 @@ it('Ten lists in the manner of as many manuals are understood at no less than th
       return (pin?.missing ? 'no pin' : pin?.signal) === is;
     });
   });
-  expect(read).toHaveLength(123);
-  expect(read.filter((right) => right).length / read.length).toBeGreaterThanOrEqual(FIRST_RATE);
+  return { right: read.filter((right) => right).length, all: read.length };
+}
+
+/*
+ * The rates are those of the first run on lists that nothing had been made for. What was missed then was mended
+ * where the fault was a general one, so that today's rates are higher and no longer those of unseen lists.
+ */
+
+it('Ten lists in the manner of as many manuals are understood at no less than the rate of the first run', () => {
+  const { right, all } = rightIn(HELD_OUT);
+  expect(all).toBe(123);
+  expect(right / all).toBeGreaterThanOrEqual(110 / 123);
+});
+
+it('Ten lists in stranger manners are understood at no less than the rate of the first run', () => {
+  const { right, all } = rightIn(HELD_OUT_LATER);
+  expect(all).toBe(85);
+  expect(right / all).toBeGreaterThanOrEqual(70 / 85);
 });

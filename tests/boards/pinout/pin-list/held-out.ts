@@ -13,8 +13,8 @@ export interface HeldOutList {
 }
 
 /**
- * Lists in the manner of ten manuals, written down before the word list was made and never looked at
- * while it was. Words and meanings: common practice, no source.
+ * Lists in the manner of ten manuals, written down before there was a word list or a reader. Words and
+ * meanings: common practice, no source.
  */
 export const HELD_OUT: readonly HeldOutList[] = [
   {
