@@ -193,7 +193,7 @@ export function pinOfLayout({ source }: Layout, [label, is, name]: LayoutPin): P
   return { pin: label, signal: signalAt(is), ...portAt(is), name, source, confidence: 0.9 };
 }
 
-export function signalAt(is: Exclude<At, 'no pin'>): SignalId {
+function signalAt(is: Exclude<At, 'no pin'>): SignalId {
   const [signal] = is.split('@');
   // A signal's name has no @ in it, so that what stands before one is a signal.
   return signal as SignalId;

@@ -3,7 +3,7 @@ import { labelled, rowAfterRow, singleRow, thereAndBack, zigZag } from '../../..
 import type { SignalId } from '../../../../boards/signals/signals';
 
 /** What a person who knows the trade makes of each pin; "no pin" where none stands. */
-export type Meant = SignalId | 'no pin';
+type Meant = SignalId | 'no pin';
 
 export interface HeldOutList {
   readonly name: string;
