@@ -123,6 +123,17 @@ const VIEWS: readonly View[] = [
       await page.getByRole('region', { name: 'Pin 1' }).waitFor();
     },
   },
+  {
+    view: 'a pasted pin list, with guesses, unknown words and contradictions',
+    show: async () => {
+      await page.keyboard.press('Control+Shift+L');
+      await page
+        .getByRole('textbox', { name: 'The list, as it was copied' })
+        .fill('1 HDD LED+\n2 PWR LED\n3 FROB\n4 PWR LED\n4 GND\n11 NC');
+      await page.getByRole('combobox', { name: 'Signal of pin 3' }).waitFor();
+    },
+    leave: press('Escape'),
+  },
   { view: 'what a connector looks like', ...dialog('Control+Shift+K', 'What PANEL looks like') },
   {
     view: 'a photo of a connector, pointed at',

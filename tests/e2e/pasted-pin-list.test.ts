@@ -121,7 +121,7 @@ describe('a list from a manual', () => {
     await page.keyboard.press('Control+Shift+L');
     await listField(page).waitFor();
     await page.keyboard.press('Control+V');
-    await expect.poll(() => wordsIn(dialogOn(page))).toContain('9 of 10 words were understood.');
+    await expect.poll(() => wordsIn(dialogOn(page))).toContain('9 of 10 words were understood');
     await tabTo(page, page.getByRole('textbox', { name: /^Where/ }));
     await page.keyboard.type('manual of the board, page 12');
     await tabTo(page, page.getByRole('combobox', { name: 'Signal of pin 9' }));

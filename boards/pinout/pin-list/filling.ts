@@ -3,8 +3,13 @@ import { LIMITS } from '../../document/limits';
 import type { SignalId } from '../../signals/signals';
 import type { OtherReading, ReadPin } from './reading';
 
-/** What the person says of a pin whose word was not understood, or not rightly. */
+/** What the person says of a pin whose word was not understood, or not rightly, by pin and word. */
 export type Choices = ReadonlyMap<string, SignalId | 'no-pin'>;
+
+/** A choice holds for the word it was made of: another list for the same pin is read anew. */
+export function choiceKey({ label, word }: Pick<ReadPin, 'label' | 'word'>): string {
+  return `${label} ${word}`;
+}
 
 /** How sure each kind of source is, when it is read without a doubt. A guess never counts for more than a guess. */
 const SOURCE_CONFIDENCE: Readonly<Record<PinSource['kind'], number>> = {
@@ -18,7 +23,7 @@ const SOURCE_CONFIDENCE: Readonly<Record<PinSource['kind'], number>> = {
 /** The reading with the person's own choices in the place of what was read. */
 export function withChoices(pins: readonly ReadPin[], choices: Choices): readonly ReadPin[] {
   return pins.map((pin) => {
-    const chosen = choices.get(pin.label);
+    const chosen = choices.get(choiceKey(pin));
     if (chosen === undefined) return pin;
     const { missing: _, signal: __, belongsTo: ___, ...rest } = pin;
     const what = chosen === 'no-pin' ? { missing: true as const } : { signal: chosen };

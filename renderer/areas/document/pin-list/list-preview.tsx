@@ -30,18 +30,19 @@ interface ListPreviewProps {
   readonly connector: Connector;
   readonly pins: readonly ReadPin[];
   readonly problems: readonly ListProblem[];
-  readonly onChoose: (pin: string, meant: Meant) => void;
+  readonly onChoose: (pin: ReadPin, meant: Meant) => void;
   readonly onReshape: (shape: LargerShape) => void;
 }
 
 /** Contradictions first, then every pin of the list with what was made of its word. */
 export function ListPreview({ connector, pins, problems, onChoose, onReshape }: ListPreviewProps) {
   const understood = pins.filter(({ how }) => how !== 'not-understood').length;
+  const guessed = pins.filter(({ how }) => how === 'guessed').length;
   const beyond = problems.find(({ code }) => code === 'beyond');
   const shape = beyond?.code === 'beyond' ? largerShape(connector, beyond.labels) : undefined;
   return (
     <>
-      <p role="status">{summaryWords(understood, pins.length)}</p>
+      <p role="status">{summaryWords(understood, guessed, pins.length)}</p>
       {problems.length > 0 && (
         <ul className="list-problems" aria-label="What contradicts itself or is left open">
           {problems.slice(0, PROBLEMS_SHOWN).map((problem) => (
@@ -77,7 +78,7 @@ export function ListPreview({ connector, pins, problems, onChoose, onReshape }: 
               key={`${pin.label} ${pin.word}`}
               read={pin}
               known={pinOf(connector, pin.label)}
-              onChoose={(meant) => onChoose(pin.label, meant)}
+              onChoose={(meant) => onChoose(pin, meant)}
             />
           ))}
         </tbody>
@@ -107,8 +108,9 @@ function Problem({ words: { title, advice }, severity, children }: ProblemProps)
   );
 }
 
-function summaryWords(understood: number, all: number): string {
-  if (understood === all)
-    return all === 1 ? 'The one word was understood.' : `All ${count(all)} words were understood.`;
-  return `${count(understood)} of ${count(all)} words were understood. What a word means can be chosen where it is not sure.`;
+function summaryWords(understood: number, guessed: number, all: number): string {
+  const how = guessed === 0 ? '' : `, ${count(guessed)} of them by a guess`;
+  if (understood < all)
+    return `${count(understood)} of ${count(all)} words were understood${how}. What a word means can be chosen where it is not sure.`;
+  return all === 1 ? 'The one word was understood.' : `All ${count(all)} words were understood${how}.`;
 }

@@ -4,7 +4,7 @@ import { TextArea } from 'react-aria-components/TextArea';
 import { TextField } from 'react-aria-components/TextField';
 import type { Connector, PinSource } from '../../../../boards/document/connector';
 import { connectorOf } from '../../../../boards/document/lookup';
-import { pinsOf, withChoices } from '../../../../boards/pinout/pin-list/filling';
+import { choiceKey, pinsOf, withChoices } from '../../../../boards/pinout/pin-list/filling';
 import { listRefusalWords } from '../../../../boards/pinout/pin-list/list-words';
 import { readPinList, tooMuch } from '../../../../boards/pinout/pin-list/pin-list';
 import type { ListRefusal } from '../../../../boards/pinout/pin-list/reading';
@@ -123,7 +123,7 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
               connector={connector}
               pins={read}
               problems={result.value.problems}
-              onChoose={(pin, meant) => setChoices(new Map([...choices, [pin, meant]]))}
+              onChoose={(pin, meant) => setChoices(new Map([...choices, [choiceKey(pin), meant]]))}
               onReshape={reshape}
             />
           ) : (

@@ -1,4 +1,5 @@
 import { Check } from 'lucide-react';
+import { listed } from '../../../../boards/base/listed';
 import type { Pin } from '../../../../boards/document/connector';
 import { HOW_READ_WORDS, signalWords } from '../../../../boards/pinout/pin-list/list-words';
 import type { HowRead, ReadPin } from '../../../../boards/pinout/pin-list/reading';
@@ -7,7 +8,13 @@ import { SeveritySign } from '../../../look/severity-sign';
 import { type Meant, WordChoice } from './word-choice';
 
 /** Readings that the person is asked about, also once an answer was given. */
-const ASKED: ReadonlySet<HowRead> = new Set(['guessed', 'no-signal', 'not-understood', 'chosen']);
+const ASKED: ReadonlySet<HowRead> = new Set([
+  'described',
+  'guessed',
+  'no-signal',
+  'not-understood',
+  'chosen',
+]);
 
 interface ReadRowProps {
   readonly read: ReadPin;
@@ -26,10 +33,13 @@ export function ReadRow({ read, known, onChoose }: ReadRowProps) {
       </th>
       <td className="mono read-word">{word === '' ? <span className="soft">nothing</span> : word}</td>
       <td>
-        {ASKED.has(how) ? (
+        {isAsked(read) ? (
           <WordChoice pin={label} meant={missing ? 'no-pin' : (signal ?? 'unknown')} onChoose={onChoose} />
         ) : (
           <span className="read-signal">{meaningWords(read)}</span>
+        )}
+        {isAsked(read) && read.or.length > 0 && (
+          <span className="soft small read-known">{`The list also says ${otherWords(read)}.`}</span>
         )}
         {differs(known, read) && (
           <span className="soft small read-known">
@@ -47,22 +57,33 @@ export function ReadRow({ read, known, onChoose }: ReadRowProps) {
   );
 }
 
+function isAsked({ how, or }: ReadPin): boolean {
+  return ASKED.has(how) || or.length > 0;
+}
+
 function HowSign({ how }: { readonly how: HowRead }) {
   if (how === 'not-understood') return <SeveritySign severity="fault" />;
   if (how === 'guessed' || how === 'no-signal') return <SeveritySign severity="doubt" />;
   return <Check className="read-well" size={18} aria-hidden="true" />;
 }
 
-/** "ground, of the reset switch, port A; or shield". */
-function meaningWords({ missing, signal, belongsTo, channel, or }: ReadPin): string {
-  const what = [
+/** "ground, of the reset switch, port A". */
+function meaningWords({ missing, signal, belongsTo, channel }: ReadPin): string {
+  return [
     signalWords(signal, missing === true),
     ...(belongsTo !== undefined && signal === 'ground' ? [`of the ${belongsTo.replaceAll('-', ' ')}`] : []),
     ...(channel === undefined ? [] : [`port\u00a0${channel}`]),
   ].join(', ');
-  return or.length === 0
-    ? what
-    : `${what}; or ${or.map(({ signal: other }) => signalOf(other).name).join(', ')}`;
+}
+
+/** "tach (“TACH”) and “FROB”": what other words and lines say of the pin. */
+function otherWords({ or }: ReadPin): string {
+  return listed(
+    or.map(({ signal, name }) => {
+      if (name === undefined) return signalOf(signal).name;
+      return signal === 'unknown' ? `“${name}”` : `${signalOf(signal).name} (“${name}”)`;
+    }),
+  );
 }
 
 /** Whether the sheet says something else of the pin than the list does. */
