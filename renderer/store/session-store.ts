@@ -111,6 +111,8 @@ export function createSession(): SessionStore {
     tell: (text) =>
       set(({ announcement }) => ({
         message: text,
+        // The pointer may lie over something; what is told goes before what that is.
+        hovered: null,
         announcement: { text, count: announcement.count + 1 },
       })),
     changeSettings: (settings) => set({ settings }),

@@ -15,18 +15,24 @@ export const SIZE_BOUNDS: LengthBounds = { leastMm: 0.01, mostMm: 1_000 };
 export const PLACE_BOUNDS: LengthBounds = { leastMm: -1_000, mostMm: 1_000 };
 export const HOLE_BOUNDS: LengthBounds = { leastMm: 0.01, mostMm: 50 };
 
-/** "12.5 mm", "−3 mm". */
+/** "12.5 mm", "−3 mm", "1,000 mm". */
 export function mmWords(mm: Mm): string {
-  return `${mmFigures(mm)}${NBSP}mm`;
+  return `${signed(count(mm))}${NBSP}mm`;
 }
 
-/** A length as it is typed and shown in a field whose label names the unit. */
+/** A length as it is typed and shown in a field whose label names the unit: no commas, which would be read as points. */
 export function mmFigures(mm: Mm): string {
-  return count(mm).replace('-', '−');
+  return signed(String(mm));
+}
+
+function signed(figures: string): string {
+  return figures.replace('-', '−');
 }
 
 /** A typed length in millimetres, to the hundredth, or why it is none: "12", "12,5 mm", "0.5 in", "−3". */
 export function readLength(typed: string, { leastMm, mostMm }: LengthBounds): Result<Mm, string> {
+  if (/^[-−+]?\d{1,3}(?:,\d{3})+(?!\d)/u.test(typed.trim()))
+    return refuse('This can be read in two ways. Type it without a comma, with a point before tenths.');
   const said = /^([-−+]?)(\d+(?:[.,]\d*)?|[.,]\d+)\s*(mm|cm|in|"|″)?$/u.exec(typed.trim());
   const [, sign = '', digits = '', unit = ''] = said ?? [];
   const value = Number(digits.replace(',', '.')) * (MM_PER_UNIT[unit] ?? Number.NaN);
@@ -37,6 +43,6 @@ export function readLength(typed: string, { leastMm, mostMm }: LengthBounds): Re
   return refuse(
     leastMm > 0
       ? `A size is more than 0 and at most ${mmWords(mostMm)}. Type one in between.`
-      : `A place is at most ${mmWords(mostMm)} away from the corner. Type one from ${mmFigures(leastMm)} to ${mmWords(mostMm)}.`,
+      : `A place is at most ${mmWords(mostMm)} away from the corner. Type one from ${signed(count(leastMm))} to ${mmWords(mostMm)}.`,
   );
 }

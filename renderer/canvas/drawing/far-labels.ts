@@ -7,6 +7,7 @@ import { drawText, type Pen } from './pen';
 
 /** Of the page's base type size. */
 const LABEL_SHARE = 0.87;
+const LONGEST = 24;
 /** As far as a severity sign may stand out over its flag. */
 const SIGN_PX = 4;
 
@@ -58,7 +59,7 @@ export function farLabels(
       for (const leg of legsOf(path, across)) taken.add(leg, leg);
   }
   return blocks.flatMap((block) => {
-    const text = block.connector.print;
+    const text = cut(block.connector.print || block.connector.title);
     const width = measureByTable(text, sizeMm, 'strong');
     for (const box of spots(block.shell, width, sizeMm * 1.15)) {
       if (taken.meeting(box).length > 0) continue;
@@ -68,6 +69,12 @@ export function farLabels(
     }
     return [];
   });
+}
+
+/** From afar a print as long as a sentence would run over the whole board. */
+function cut(print: string): string {
+  const letters = [...print];
+  return letters.length <= LONGEST ? print : `${letters.slice(0, LONGEST - 1).join('')}…`;
 }
 
 function* spots(shell: Rect, width: number, height: number): Generator<Rect> {

@@ -23,6 +23,21 @@ describe('seen from afar', () => {
       }
   });
 
+  it('a connector without a print is called what it is, and a print as long as a sentence is cut', () => {
+    const build = wiredBoard(1, 2);
+    const [first, second] = build.board.connectors;
+    if (!first || !second) throw new Error('Two connectors were asked for');
+    const connectors = [
+      { ...first, print: '' },
+      { ...second, print: 'N'.repeat(200) },
+    ];
+    const scene = sceneOf(
+      { ...build, board: { ...build.board, connectors }, seats: [] },
+      { view: build.view, measure: measureByTable },
+    );
+    expect(farLabels(scene, 3, TYPE_PX).map(({ text }) => text)).toEqual([first.title, `${'N'.repeat(23)}…`]);
+  });
+
   it('from near the titles themselves can be read', () => {
     expect(farLabelsNeeded(3, TYPE_PX)).toBe(true);
     expect(farLabelsNeeded(26, TYPE_PX)).toBe(false);

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { ok } from '../../../boards/base/result';
 import {
   HOLE_BOUNDS,
+  mmFigures,
   mmWords,
   PLACE_BOUNDS,
   readLength,
@@ -48,6 +49,20 @@ test('a hole of 51 mm and a place 2 m away are told what may be', () => {
   expect(readLength('2000', PLACE_BOUNDS)).toMatchObject({
     problem: `A place is at most 1,000${NBSP}mm away from the corner. Type one from −1,000 to 1,000${NBSP}mm.`,
   });
+});
+
+test.each(['1,000', '12,500 mm', '−1,234,567'])(
+  '%s could be thousands or thousandths, and is asked about',
+  (typed) => {
+    expect(readLength(typed, PLACE_BOUNDS)).toMatchObject({
+      problem: 'This can be read in two ways. Type it without a comma, with a point before tenths.',
+    });
+  },
+);
+
+test('what a field shows is read as the same again', () => {
+  for (const mm of [1_000, -1_000, 0.01, 237.65, 0, -0.5])
+    expect(readLength(mmFigures(mm), PLACE_BOUNDS)).toEqual(ok(mm));
 });
 
 test('lengths are told with true minus signs', () => {

@@ -64,8 +64,6 @@ export function place(bench: Bench, id: string, to: Place): void {
     'connectors' in each ? each.connectors.includes(id) : 'connector' in each && each.connector === id,
   );
   const words = `${labelOf(before, command)}: ${placeOnBoardWords(to)}.`;
-  // The pointer may still be over it; what is told goes before what it is.
-  bench.session.getState().hover(null);
   bench.session.getState().tell(remark ? `${words} ${remarkWords(after, remark)}` : words);
 }
 
