@@ -8,6 +8,7 @@ export const HELP = `Leadwright: the leads of a case on the right pins of a boar
                                       the board's pinout as a page to pin up, of a board sheet or a build
   leadwright plan FILE [--keep LEAD[:PLUG]]... [--json]
                                       the best place of every plug, proved, and what has none
+  leadwright list FILE [--csv]        every wire end of a build, from part to pin
   leadwright schema KIND              print the JSON Schema of build, board or case
   leadwright --help, --version
 

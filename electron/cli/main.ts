@@ -1,5 +1,6 @@
 import './plain-zod';
 
+import type { Build } from '../../boards/document/build';
 import { jsonSchemaOf } from '../../boards/document/json-schema';
 import { BUILT } from '../built';
 import { check, openNamed, reportOn } from './check';
@@ -7,6 +8,7 @@ import type { FileReport } from './check-report';
 import { EXIT, type ExitCode, exitCodeOf } from './exit-code';
 import { explanation, type Wanted, wantedFrom } from './explain';
 import { HELP } from './help-words';
+import { listText } from './list';
 import { keptFrom, planReport, planText } from './plan';
 import { reportText } from './report-words';
 import { type Request, requestFrom } from './request';
@@ -38,6 +40,8 @@ async function run(request: Request): Promise<ExitCode> {
     }
     case 'sheet':
       return printSheet(request);
+    case 'list':
+      return list(request);
     case 'plan':
       return plan(request);
     case 'explain':
@@ -57,16 +61,8 @@ async function printSheet(request: SheetRequest): Promise<ExitCode> {
 
 /** The best arrangement of one build; 1 where a plug has no place. */
 async function plan({ file, keep, json }: Extract<Request, { command: 'plan' }>): Promise<ExitCode> {
-  const opened = await openNamed(file);
-  if (!opened.ok) {
-    stderr.write(reportText(opened.problem, paintFor(stderr, env)));
-    return EXIT.badInput;
-  }
-  const build = opened.value;
-  if (build.format !== 'leadwright/build') {
-    stderr.write(`${visible(file)}: expected a build, found a sheet. A plan needs a board and leads.\n`);
-    return EXIT.badInput;
-  }
+  const build = await openBuild(file);
+  if (build === null) return EXIT.badInput;
   const kept = keptFrom(build, keep);
   if (!kept.ok) {
     stderr.write(`${visible(kept.problem)}\n`);
@@ -77,6 +73,25 @@ async function plan({ file, keep, json }: Extract<Request, { command: 'plan' }>)
     json ? `${visibleJson(report)}\n` : planText(report, build, kept.value, paintFor(stdout, env)),
   );
   return report.unserved.length > 0 ? EXIT.wrong : EXIT.fine;
+}
+
+async function list({ file, csv }: Extract<Request, { command: 'list' }>): Promise<ExitCode> {
+  const build = await openBuild(file);
+  if (build === null) return EXIT.badInput;
+  stdout.write(listText(build, csv));
+  return EXIT.fine;
+}
+
+/** The build in a file; null after it was said why there is none. */
+async function openBuild(file: string): Promise<Build | null> {
+  const opened = await openNamed(file);
+  if (opened.ok && opened.value.format === 'leadwright/build') return opened.value;
+  stderr.write(
+    opened.ok
+      ? `${visible(file)}: expected a build, found a sheet. Only a build has leads on a board.\n`
+      : reportText(opened.problem, paintFor(stderr, env)),
+  );
+  return null;
 }
 
 /** Explains findings of each file; the exit status is that of its check, unless the finding is not there. */

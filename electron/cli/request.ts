@@ -19,6 +19,7 @@ export type Request =
       readonly keep: readonly string[];
       readonly json: boolean;
     }
+  | { readonly command: 'list'; readonly file: string; readonly csv: boolean }
   | { readonly command: 'schema'; readonly kind: DocumentKind }
   | SheetRequest
   | { readonly command: 'help' }
@@ -35,14 +36,16 @@ export function requestFrom(args: readonly string[]): Result<Request, string> {
   if (values.help || command === 'help' || args.length === 0) return ok({ command: 'help' });
   if (values.version) return ok({ command: 'version' });
   if (command !== 'plan' && values.keep !== undefined) return refuse('“--keep” goes with “plan” and a file.');
+  if (command !== 'list' && values.csv) return refuse('“--csv” goes with “list” and a file.');
   if (command === 'sheet') return sheetRequest(rest, values);
   const stray = strayOption(values);
   if (stray !== undefined) return refuse(`“--${stray}” goes with “sheet” and a file.`);
   if (command === 'check') return checkRequest(rest, values);
   if (command === 'plan') return planRequest(rest, values);
+  if (command === 'list') return listRequest(rest, values);
   if (values.explain !== undefined) return refuse('“--explain” goes with “check” and a file.');
   if (command === 'schema') return schemaRequest(rest);
-  return refuse(`Expected the command “check”, “plan”, “schema” or “sheet”, found “${command}”.`);
+  return refuse(`Expected the command “check”, “list”, “plan”, “schema” or “sheet”, found “${command}”.`);
 }
 
 interface CheckOptions {
@@ -66,6 +69,16 @@ function planRequest(
   return ok({ command: 'plan', file, keep: keep ?? [], json });
 }
 
+function listRequest(
+  files: readonly string[],
+  { csv, json }: { readonly csv: boolean; readonly json: boolean },
+): Result<Request, string> {
+  const [file, ...more] = files;
+  if (file === undefined || more.length > 0) return refuse('Expected one file after “list”.');
+  if (json) return refuse('“list” has no “--json”: “--csv” is its form for programs.');
+  return ok({ command: 'list', file, csv });
+}
+
 function schemaRequest(rest: readonly string[]): Result<Request, string> {
   const [named] = rest;
   const kind = KINDS.find((each) => each === named);
@@ -79,6 +92,7 @@ const OPTIONS = {
   explain: { type: 'string' },
   ...SHEET_OPTIONS,
   keep: { type: 'string', multiple: true },
+  csv: { type: 'boolean', default: false },
   help: { type: 'boolean', short: 'h', default: false },
   version: { type: 'boolean', default: false },
 } as const;

@@ -29,7 +29,10 @@ test.each(['build', 'board', 'case'])('The schema of a %s is JSON Schema that na
 
 describe('A command line that means nothing is answered with what was expected: 2', () => {
   test.each([
-    [['chekc', 'a.json'], 'Expected the command “check”, “plan”, “schema” or “sheet”, found “chekc”.'],
+    [
+      ['chekc', 'a.json'],
+      'Expected the command “check”, “list”, “plan”, “schema” or “sheet”, found “chekc”.',
+    ],
     [['check'], 'Expected at least one file after “check”.'],
     [['check', '--jsn', 'a.json'], 'There is no option “--jsn”.'],
     [['schema'], 'Expected “build”, “board” or “case” after “schema”, found nothing.'],
@@ -38,7 +41,10 @@ describe('A command line that means nothing is answered with what was expected: 
       ['schema', 'build', 'board'],
       'Expected “build”, “board” or “case” after “schema”, found “build board”.',
     ],
-    [['\u001b[2J'], 'Expected the command “check”, “plan”, “schema” or “sheet”, found “\\u{001b}[2J”.'],
+    [
+      ['\u001b[2J'],
+      'Expected the command “check”, “list”, “plan”, “schema” or “sheet”, found “\\u{001b}[2J”.',
+    ],
   ])('%j', async (args, expected) => {
     const { code, out, err } = await leadwright(args);
     expect({ code, out }).toEqual({ code: 2, out: '' });
