@@ -51,7 +51,7 @@ export function LibraryFrame(props: LibraryFrameProps) {
         <SheetList
           sections={only === undefined ? sections : sections.filter(({ id }) => id === only)}
           chosen={chosen}
-          empty={reading ? 'Reading…' : 'No sheet has these words.'}
+          empty={emptyWords(reading, typed, only)}
           onChoose={onChoose}
           onOpen={onOpen}
         />
@@ -72,4 +72,10 @@ export function LibraryFrame(props: LibraryFrameProps) {
       </section>
     </div>
   );
+}
+
+function emptyWords(reading: boolean, typed: string, only: LibraryFrameProps['only']): string {
+  if (reading) return 'Reading…';
+  if (typed.trim() !== '' || only === undefined) return 'No sheet has these words.';
+  return `The library has no ${only} sheet.`;
 }
