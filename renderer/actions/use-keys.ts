@@ -45,6 +45,13 @@ function mayRun(workbench: Workbench, action: Action, target: EventTarget | null
   if (workbench.session.getState().dialogs.length > 0) return false;
   const element = target instanceof Element ? target : null;
   if (element?.closest('[role="menu"], [role="dialog"], [role="listbox"]')) return !isBare(action);
+  if (element && ownKeys(element).some((key) => action.shortcuts.includes(key))) return false;
   const typing = element?.closest('input, textarea, [contenteditable="true"]') !== null && element !== null;
   return !(typing && OF_TEXT.has(action.id));
+}
+
+/** Shortcuts that a part of the page keeps for itself while the focus is in it. */
+function ownKeys(element: Element): readonly string[] {
+  const owner = element.closest('[data-own-keys]');
+  return owner?.getAttribute('data-own-keys')?.split(' ') ?? [];
 }

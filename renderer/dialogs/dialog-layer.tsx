@@ -10,6 +10,9 @@ const Recent = lazy(() => import('./recent-dialog').then((part) => ({ default: p
 const AddConnector = lazy(() =>
   import('./add-connector-dialog').then((part) => ({ default: part.AddConnectorDialog })),
 );
+const Numbering = lazy(() =>
+  import('../areas/document/connector/numbering-dialog').then((part) => ({ default: part.NumberingDialog })),
+);
 const AddLead = lazy(() => import('./add-lead-dialog').then((part) => ({ default: part.AddLeadDialog })));
 const Places = lazy(() => import('./places-dialog').then((part) => ({ default: part.PlacesDialog })));
 const PinList = lazy(() =>
@@ -69,6 +72,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <Recent onClose={close} />;
     case 'add-connector':
       return <AddConnector onClose={close} />;
+    case 'number-connector':
+      return <Numbering connector={dialog.connector} onClose={close} />;
     case 'add-lead':
       return <AddLead onClose={close} />;
     case 'places':

@@ -59,8 +59,11 @@ export function ReadLine<T>({
       onChange={(next) => put(next, '')}
       onBlur={done}
       onKeyDown={(event) => {
-        if (event.key === 'Enter') done();
-        else if (event.key === 'Escape' && typed !== null) put(null, '');
+        if (event.key === 'Enter') {
+          // Or the key would also press the button of a question that this opens.
+          event.preventDefault();
+          done();
+        } else if (event.key === 'Escape' && typed !== null) put(null, '');
         else event.continuePropagation();
       }}
     >

@@ -13,6 +13,7 @@ interface TextLineProps {
   /** Called once when the person is done: on Enter, or on leaving the field. */
   readonly onDone: (value: string) => void;
   readonly area?: boolean;
+  readonly placeholder?: string;
 }
 
 /** A line of the document. Typing is one step for undo, not one a letter; Escape takes it back. */
@@ -23,6 +24,7 @@ export function TextLine({
   maxLength,
   onDone,
   area = false,
+  placeholder = '',
 }: TextLineProps) {
   const [typed, setTyped] = useState<string | null>(null);
   const done = () => {
@@ -43,7 +45,11 @@ export function TextLine({
       }}
     >
       {labelShown && <Label className="field-label">{label}</Label>}
-      {area ? <TextArea maxLength={maxLength} rows={3} /> : <Input maxLength={maxLength} />}
+      {area ? (
+        <TextArea maxLength={maxLength} rows={3} placeholder={placeholder} />
+      ) : (
+        <Input maxLength={maxLength} placeholder={placeholder} />
+      )}
     </TextField>
   );
 }

@@ -40,6 +40,7 @@ export type Dialog =
         | 'print-pinout';
     }
   | { readonly kind: 'places'; readonly plug: PlugRef }
+  | { readonly kind: 'number-connector'; readonly connector: string }
   | { readonly kind: 'pin-list' | 'looks-like' | 'photo'; readonly connector: string }
   /** The library of sheets; a sheet to keep is put into it once it has been read. */
   | { readonly kind: 'library'; readonly keep?: Sheet }

@@ -16,6 +16,7 @@ import { mirrorPins } from './mirror-pins';
 import { moveContact } from './move-contact';
 import { noteBoard } from './note-board';
 import { noteBuild } from './note-build';
+import { noteConnector } from './note-connector';
 import { noteReading } from './note-reading';
 import { numberConnector } from './number-connector';
 import { outlineBoard } from './outline-board';
@@ -66,6 +67,7 @@ export const COMMANDS = [
   addConnector,
   removeConnector,
   renameConnector,
+  noteConnector,
   placeConnector,
   numberConnector,
   reshapeConnector,

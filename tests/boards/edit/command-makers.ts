@@ -121,6 +121,8 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
     'remove-connector': (given) => withConnector(given, ({ id }) => ({ connector: id })),
     'rename-connector': (given) =>
       withConnector(given, ({ id }) => ({ connector: id, print: given.text, title: given.text })),
+    'note-connector': (given) =>
+      withConnector(given, ({ id }) => ({ connector: id, notes: given.dice.oneIn(3) ? '' : given.text })),
     'place-connector': (given) =>
       withConnector(given, ({ id }) => ({
         connector: id,

@@ -68,6 +68,7 @@ export function BlankHeader({ onAdd }: BlankHeaderProps) {
       <NumberingPicker
         grid={grid}
         orientation={orientationOf(view)}
+        turn={0}
         onChoose={(numbering) => change({ numbering })}
       />
       <LabelPreview connector={header} layout={layoutOf(header, view)} />

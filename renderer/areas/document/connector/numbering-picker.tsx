@@ -1,9 +1,10 @@
 import { useMemo } from 'react';
 import { Label } from 'react-aria-components/Label';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
+import type { Turn } from '../../../../boards/base/units';
 import { CORNERS, type Corner, type Grid, type Numbering, SCHEMES } from '../../../../boards/document/grid';
 import { gridIndex } from '../../../../boards/document/numbering';
-import { type Orientation, oriented } from '../../../../boards/drawing/orientation';
+import { followedBy, type Orientation, oriented, turned } from '../../../../boards/drawing/orientation';
 import { CORNER_WORDS, SCHEME_WORDS } from '../../../words/numbering-words';
 import { NumberingPicture } from './numbering-picture';
 
@@ -42,12 +43,15 @@ function drawnCorner(corner: Corner, orientation: Orientation): Corner {
 
 interface NumberingPickerProps {
   readonly grid: Pick<Grid, 'rows' | 'cols' | 'numbering'>;
+  /** How the board lies in the drawing, and how the connector is turned on it. */
   readonly orientation: Orientation;
+  readonly turn: Turn;
   readonly onChoose: (numbering: Counted) => void;
 }
 
 /** Every way of counting by every corner, as small pictures. Arrows walk them. */
-export function NumberingPicker({ grid, orientation, onChoose }: NumberingPickerProps) {
+export function NumberingPicker({ grid, orientation: view, turn, onChoose }: NumberingPickerProps) {
+  const orientation = followedBy(turned(turn), view);
   const { numbering, rows, cols } = grid;
   const ways = useMemo(() => waysFor({ rows, cols }), [rows, cols]);
   const chosen = numbering.scheme === 'free' ? [] : [labelsOf(grid, numbering)];
@@ -72,7 +76,7 @@ export function NumberingPicker({ grid, orientation, onChoose }: NumberingPicker
         }}
       >
         {({ id, scheme, from }) => {
-          const words = `${SCHEME_WORDS[scheme]} from ${CORNER_WORDS[drawnCorner(from, orientation)]}`;
+          const words = `${SCHEME_WORDS[scheme]}, ${CORNER_WORDS[drawnCorner(from, orientation)]}`;
           return (
             <ListBoxItem id={id} textValue={words} className="numbering-option">
               <NumberingPicture

@@ -20,6 +20,27 @@ export function only(label: string): PinSelection {
   return { chosen: new Set([label]), anchor: label, focus: label };
 }
 
+/** Nothing chosen; the focus would come to lie on a label. */
+export function nothing(label: string): PinSelection {
+  return { chosen: new Set(), anchor: label, focus: label };
+}
+
+/**
+ * What is chosen of a header as it is now, where the last choice may have been made on another pin from
+ * outside or on labels that are no more.
+ */
+export function settled(
+  { labels }: HeaderLayout,
+  last: PinSelection | null,
+  pin: string | undefined,
+): PinSelection {
+  const there = new Set(labels);
+  const first = labels[0] ?? '';
+  if (pin === undefined || !there.has(pin)) return nothing(first);
+  if (last?.focus !== pin || !there.has(last.anchor)) return only(pin);
+  return { ...last, chosen: new Set([...last.chosen].filter((label) => there.has(label))) };
+}
+
 /** One more or one less; the last one stays chosen. */
 export function toggled(selection: PinSelection, label: string): PinSelection {
   const chosen = new Set(selection.chosen);

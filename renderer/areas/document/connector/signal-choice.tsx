@@ -9,26 +9,28 @@ import type { SignalId } from '../../../../boards/signals/signals';
 import { SIGNAL_ENTRIES, type SignalEntry } from './signal-entries';
 
 interface SignalChoiceProps {
-  readonly chosen: SignalId;
+  readonly label?: string;
+  /** null: pins that have not the same. */
+  readonly chosen: SignalId | null;
   readonly onChoose: (signal: SignalId) => void;
 }
 
 /** What a pin does, from the one list of signals; typing narrows it. */
-export function SignalChoice({ chosen, onChoose }: SignalChoiceProps) {
+export function SignalChoice({ label = 'Signal', chosen, onChoose }: SignalChoiceProps) {
   return (
     <ComboBox
       className="field"
       defaultItems={SIGNAL_ENTRIES}
       selectedKey={chosen}
-      menuTrigger="focus"
+      menuTrigger="input"
       onSelectionChange={(key) => {
         const entry = SIGNAL_ENTRIES.find(({ id }) => id === key);
         if (entry && entry.id !== chosen) onChoose(entry.id);
       }}
     >
-      <Label className="field-label">Signal</Label>
+      <Label className="field-label">{label}</Label>
       <div className="combo">
-        <Input />
+        <Input placeholder={chosen === null ? 'not the same' : ''} />
         <Button className="combo-button">
           <ChevronDown size={16} aria-hidden="true" />
         </Button>
