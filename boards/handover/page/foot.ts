@@ -52,6 +52,6 @@ export function bodyOf(size: PaperSize, foot: Foot, headMm: Mm): Rect {
     x: MARGIN_MM,
     y: MARGIN_MM + headMm,
     width: size.widthMm - 2 * MARGIN_MM,
-    height: size.heightMm - 2 * MARGIN_MM - headMm - foot.heightMm - GAP,
+    height: size.heightMm - 2 * MARGIN_MM - headMm - foot.heightMm - 2 * GAP,
   };
 }

@@ -17,23 +17,25 @@ const PAD: Mm = 0.85;
 const BETWEEN: Mm = 2.5;
 
 /**
- * A table as pieces, its head again on every page.
+ * A table as pieces; on every page but its first its head stands again, under what it belongs to.
  *
- * @param leftMm from the left of the body to the table
+ * @param place how far from the left of the body, and what stands over the head where it goes on
  * @param rows for each row its cells, in the order of the columns
  */
 export function tableOf(
   columns: readonly Column[],
   rows: readonly (readonly string[])[],
-  leftMm: Mm,
+  place: { readonly leftMm: Mm; readonly goesOn: Strip },
   measure: Measure,
 ): readonly Piece[] {
+  const { leftMm } = place;
   const head = rowStrip(
     columns.map(({ title, widthMm }) => ({ text: title, widthMm, type: TYPES.head })),
     leftMm,
     measure,
     0.3,
   );
+  const again = under(place.goesOn, head);
   const strips = rows.map((cells) =>
     rowStrip(
       columns.map(({ widthMm, type }, index) => ({ text: cells[index] ?? '', widthMm, type })),
@@ -42,7 +44,24 @@ export function tableOf(
       0.12,
     ),
   );
-  return [{ kind: 'strip', strip: head }, ...strips.map((strip): Piece => ({ kind: 'strip', strip, head }))];
+  return [
+    { kind: 'strip', strip: head },
+    ...strips.map((strip): Piece => ({ kind: 'strip', strip, head: again })),
+  ];
+}
+
+/** The line over what goes on on another page; it is cut where it does not fit. */
+export function goingOn(words: string, widthMm: Mm, measure: Measure): Strip {
+  const type = TYPES.heading;
+  const [line = ''] = linesOf(words, widthMm, type, measure);
+  return { heightMm: lineHeight(type) + 1, draw: (at) => linesAt([line], at, type, measure) };
+}
+
+function under(upper: Strip, lower: Strip): Strip {
+  return {
+    heightMm: upper.heightMm + lower.heightMm,
+    draw: (at, book) => [...upper.draw(at, book), ...lower.draw({ x: at.x, y: at.y + upper.heightMm }, book)],
+  };
 }
 
 interface Cell {

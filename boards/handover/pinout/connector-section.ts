@@ -6,7 +6,7 @@ import { gridIndex } from '../../document/numbering';
 import type { Measure } from '../../drawing/measure';
 import { gap, type Piece, type Strip } from '../page/flow';
 import { linesOf } from '../page/paragraph';
-import { type Column, tableOf } from '../page/table';
+import { type Column, goingOn, tableOf } from '../page/table';
 import { baseline, lineHeight, linesAt, TYPES, type Type, textAt } from '../page/type';
 import { headerDrawing } from './header-drawing';
 import type { PinoutOptions } from './options';
@@ -35,22 +35,26 @@ export function connectorSection(
   const drawingRoom = { widthMm: room.widthMm, heightMm: room.heightMm - heading.heightMm - 20 };
   const { tiles, innerRows } = headerDrawing(connector, lying, drawingRoom, measure);
   const sources = sourcesOf(connector);
-  const rows = pinRows(connector, sources);
+  const { rows, leftOut } = pinRows(connector, sources);
   const [only] = tiles;
   const beside = tiles.length === 1 && only !== undefined && only.widthMm <= BESIDE_MM;
   const tableLeft = beside ? only.widthMm + GUTTER_MM : 0;
   const columns = columnsIn(room.widthMm - tableLeft, rows);
   const cells = rows.map((row) => columns.map(({ of }) => row[of]));
-  const table = tableOf(columns, cells, tableLeft, measure);
+  const goesOn = goingOn(`${number}\u00a0\u00a0${nameOf(connector)}, continued`, room.widthMm, measure);
+  const table = tableOf(columns, cells, { leftMm: tableLeft, goesOn }, measure);
   const notes = [
     ...(innerRows ? ['The names of the inner rows stand in the table.'] : []),
+    ...(leftOut > 0 ? [`Nothing is known yet of ${leftOut} pins: they are not in the table.`] : []),
     ...pinNotes(connector, sources),
     ...(connector.notes === undefined || connector.notes.trim() === '' ? [] : [connector.notes.trim()]),
     ...sources.lines,
   ];
   const pieces: readonly Piece[] = [
     { kind: 'strip', strip: heading },
-    ...(beside ? [{ kind: 'float', strip: only } as const] : tiles.flatMap((tile) => [whole(tile), gap(3)])),
+    ...(beside
+      ? [{ kind: 'float', strip: only } as const]
+      : tiles.flatMap((tile): readonly Piece[] => [{ kind: 'strip', strip: tile, head: goesOn }, gap(3)])),
     ...table,
     { kind: 'clear' },
     ...(notes.length === 0 ? [] : [gap(2)]),
@@ -62,10 +66,6 @@ export function connectorSection(
     { kind: 'mark', mark: connector.id },
     ...pieces,
   ];
-}
-
-function whole(strip: Strip): Piece {
-  return { kind: 'strip', strip };
 }
 
 /**
@@ -80,6 +80,10 @@ function togetherMm(pieces: readonly Piece[], floatMm: Mm, pageMm: Mm): Mm {
   return all <= pageMm ? all : heading + Math.max(floatMm, first + second);
 }
 
+function nameOf({ print, title, id }: Connector): string {
+  return print.trim() || title.trim() || id;
+}
+
 function headingOf(
   connector: Connector,
   number: number,
@@ -87,7 +91,7 @@ function headingOf(
   widthMm: Mm,
   measure: Measure,
 ): Strip {
-  const name = connector.print.trim() || connector.title.trim() || connector.id;
+  const name = nameOf(connector);
   const lead = `${number}\u00a0\u00a0`;
   const indent = measure(lead, TYPES.heading.sizeMm, TYPES.heading.face);
   const names = linesOf(name, widthMm - indent, TYPES.heading, measure);

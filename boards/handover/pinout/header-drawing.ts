@@ -2,6 +2,7 @@ import type { Mm } from '../../base/units';
 import type { Connector } from '../../document/connector';
 import { rowPitchOf } from '../../document/grid';
 import { pinOf } from '../../document/lookup';
+import { gridIndex } from '../../document/numbering';
 import { pinWords } from '../../document/pin-words';
 import { type Block, blockOf, USUAL_ROOMS } from '../../drawing/block';
 import { contains, type Point, type Rect } from '../../drawing/geometry';
@@ -22,6 +23,9 @@ const MOST_PITCH_MM: Mm = 13;
 /** Rows with their names beside them can stand nearer. */
 const LEAST_ROW_PITCH_MM: Mm = 6.6;
 const MOST_ROW_PITCH_MM: Mm = 9.5;
+/** Of a label, so that its letters are set at 6 points or more in a square that takes 0.44 of the pitch. */
+const PITCH_PER_DIGIT_MM: Mm = 3.45;
+const MOST_NUMBER_PITCH_MM: Mm = 21;
 
 interface Drawing {
   /** The parts of the drawing; one, but for a connector that is too large for a page. */
@@ -77,10 +81,11 @@ function blockOnPaper(
   const ratio = Math.min(1.6, Math.max(0.7, rowPitchOf(grid) / grid.pitchMm));
   const walls = connector.shroud === undefined ? 3 : 14;
   const free = rows > cols ? (room.heightMm - walls) / rows : (room.widthMm - walls) / cols;
-  const pitch =
-    rows > cols
-      ? Math.min(MOST_ROW_PITCH_MM, Math.max(LEAST_ROW_PITCH_MM, free))
-      : Math.min(MOST_PITCH_MM, Math.max(LEAST_PITCH_MM, free));
+  const longest = Math.max(1, ...gridIndex(grid).positions.map(({ label }) => label.length));
+  const numbers = Math.min(MOST_NUMBER_PITCH_MM, longest * PITCH_PER_DIGIT_MM);
+  const [least, most] =
+    rows > cols ? [LEAST_ROW_PITCH_MM, MOST_ROW_PITCH_MM] : [LEAST_PITCH_MM, MOST_PITCH_MM];
+  const pitch = Math.max(least, numbers, Math.min(most, free));
   // `pitch` is that along the block's longer side as it lies; the other follows by the ratio.
   const alongCols = across === rows > cols;
   const pitchMm = (alongCols ? pitch : pitch / ratio) / DRAWING_SCALE;

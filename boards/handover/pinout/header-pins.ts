@@ -26,8 +26,12 @@ export function drawPin(
   return [
     { kind: 'rect', box, paint: { fill: 'paper', stroke: { ink: 'ink', widthMm: pen(0.35) } } },
     number,
-    ...(isDoubtful(pin) ? doubtSign({ x: box.x + box.width, y: box.y }, pen(1.5), measure) : []),
-    ...(isDisputed(pin) ? disputedSign({ x: box.x + box.width, y: box.y + box.height }, pen(2.2)) : []),
+    ...(isDoubtful(pin)
+      ? doubtSign({ x: box.x + box.width, y: box.y }, Math.min(pen(1.5), box.width * 0.27), measure)
+      : []),
+    ...(isDisputed(pin)
+      ? disputedSign({ x: box.x + box.width, y: box.y + box.height }, Math.min(pen(2.2), box.width * 0.4))
+      : []),
   ];
 }
 

@@ -52,9 +52,24 @@ export interface PinRow {
   readonly sure: string;
 }
 
-/** The rows of a connector's table, in counting order. */
-export function pinRows(connector: Connector, sources: SourceList): readonly PinRow[] {
-  return gridIndex(connector.grid).positions.map(({ label }) => {
+export interface PinRows {
+  /** In counting order. */
+  readonly rows: readonly PinRow[];
+  /** How many pins of a large connector are left out, because nothing is known of them. */
+  readonly leftOut: number;
+}
+
+/** Up to here a pin of which nothing is known has a row all the same: to be filled in by hand. */
+const MOST_BLANK_ROWS = 100;
+
+/** The rows of a connector's table. */
+export function pinRows(connector: Connector, sources: SourceList): PinRows {
+  const { positions } = gridIndex(connector.grid);
+  const listed =
+    positions.length <= MOST_BLANK_ROWS
+      ? positions
+      : positions.filter(({ label }) => !isBlank(pinOf(connector, label)));
+  const rows = listed.map(({ label }): PinRow => {
     const pin = pinOf(connector, label);
     return {
       pin: label,
@@ -65,6 +80,17 @@ export function pinRows(connector: Connector, sources: SourceList): readonly Pin
       sure: sureWords(pin),
     };
   });
+  return { rows, leftOut: positions.length - listed.length };
+}
+
+function isBlank({ missing, signal, print, name, source }: Pin): boolean {
+  return !missing && (signal ?? 'unknown') === 'unknown' && !print && !name && source === undefined;
+}
+
+const NOT_SAID = 'not said';
+
+function isGapWithoutSource({ missing, source }: Pin): boolean {
+  return missing === true && source === undefined;
 }
 
 function signalWords(pin: Pin): string {
@@ -73,13 +99,16 @@ function signalWords(pin: Pin): string {
   return pin.channel === undefined ? name : `${name}, port\u00a0${pin.channel}`;
 }
 
-function sourceCell({ source }: Pin, sources: SourceList): string {
-  if (source === undefined) return 'not said';
+function sourceCell(pin: Pin, sources: SourceList): string {
+  const { source } = pin;
+  if (source === undefined) return isGapWithoutSource(pin) ? '' : NOT_SAID;
   const letter = sources.letterOf(source);
   return letter === '' ? SOURCE_WORDS[source.kind] : `${SOURCE_WORDS[source.kind]}\u00a0${letter}`;
 }
 
 function sureWords(pin: Pin): string {
-  const words = SURENESS_WORDS[surenessOf(pin)];
+  const sureness = surenessOf(pin);
+  if (sureness === 'unsaid') return isGapWithoutSource(pin) ? '' : NOT_SAID;
+  const words = SURENESS_WORDS[sureness];
   return isDoubtful(pin) ? `?\u00a0${words}` : words;
 }

@@ -177,3 +177,16 @@ test('On any board, in any turn, all text lies between the margins, and every pi
     { numRuns: 60 },
   );
 });
+
+test('Where a connector goes on on another page, its name stands above what goes on', () => {
+  const paper = printed(boardWith([header(2, 40)]));
+  const [, second] = paper.pages;
+  expect(second && textsOn(second)[0]?.item.text).toBe('1\u00a0\u00a0J1, continued');
+});
+
+test('Of a large connector the pins of which nothing is known are counted, not listed', () => {
+  const pins = [{ pin: '7', signal: 'ground' as const, name: 'GND' }];
+  const words = wordsOn(printed(boardWith([header(20, 20, { pins })])));
+  expect(words).toContain('Nothing is known yet of 399 pins: they are not in the table.');
+  expect(words).toContain('GND');
+});
