@@ -35,10 +35,11 @@ const WITH_PORTS: ReadonlySet<Job | undefined> = new Set<Job | undefined>(['usb2
 /** Whose ground each pin is and which port it belongs to, as far as the header tells. */
 export function belongings(pins: readonly Settling[]): ReadonlyMap<Settling, Belonging> {
   const whole = wholeJob(pins);
+  const header = headerOf(pins);
   const ports = portsOf(pins, whole);
   return new Map(
     pins.map((pin) => {
-      const belongsTo = jobOfGround(pin, pins, whole);
+      const belongsTo = jobOfGround(pin, header, whole);
       const channel = ports.get(pin);
       return [pin, { ...(belongsTo && { belongsTo }), ...(channel !== undefined && { channel }) }];
     }),
@@ -62,27 +63,38 @@ const INPUTS: ReadonlySet<Said | undefined> = new Set<SignalId | undefined>([
   'sensor-input',
 ]);
 
-function jobOfGround(pin: Settling, pins: readonly Settling[], whole: Job | undefined): Job | undefined {
+interface Header {
+  /** Every pin by its row and column. */
+  readonly at: ReadonlyMap<string, Settling>;
+  /** Jobs of which a pin is said to be the ground. */
+  readonly grounded: ReadonlySet<Job | undefined>;
+}
+
+function headerOf(pins: readonly Settling[]): Header {
+  return {
+    at: new Map(pins.flatMap((pin) => (pin.cell ? [[pin.cell.join(), pin] as const] : []))),
+    grounded: new Set(pins.flatMap(({ said }) => (said && isGroundOf(said) ? [jobOf(said)] : []))),
+  };
+}
+
+function jobOfGround(pin: Settling, header: Header, whole: Job | undefined): Job | undefined {
   if (pin.said === undefined) return undefined;
   if (isGroundOf(pin.said)) return jobOf(pin.said);
   if (pin.said === 'no-connection') return whole;
   if (pin.said !== 'ground') return undefined;
-  return whole ?? neighbour(pin, pins);
+  return whole ?? neighbour(pin, header);
 }
 
 /** The one input beside a ground in its row that has no ground of its own: 5 and 7, 6 and 8 of the panel. */
-function neighbour(pin: Settling, pins: readonly Settling[]): Job | undefined {
-  const inputs = pins.filter((other) => INPUTS.has(other.said) && beside(pin, other));
-  const [only] = inputs.filter((input) => pins.every((other) => !isOwnGround(other, input)));
-  return inputs.length === 1 ? jobOf(only?.said) : undefined;
-}
-
-function isOwnGround(pin: Settling, input: Settling): boolean {
-  return pin.said !== undefined && isGroundOf(pin.said) && jobOf(pin.said) === jobOf(input.said);
-}
-
-function beside({ cell: a }: Settling, { cell: b }: Settling): boolean {
-  return a !== undefined && b !== undefined && a[0] === b[0] && Math.abs(a[1] - b[1]) === 1;
+function neighbour({ cell }: Settling, { at, grounded }: Header): Job | undefined {
+  if (cell === undefined) return undefined;
+  const [row, col] = cell;
+  const inputs = [col - 1, col + 1]
+    .map((beside) => at.get(`${row},${beside}`)?.said)
+    .filter((said) => INPUTS.has(said));
+  const [only] = inputs;
+  const job = inputs.length === 1 ? jobOf(only) : undefined;
+  return grounded.has(job) ? undefined : job;
 }
 
 /** Ports as the words number them; the supply and ground of a row belong to the one port of its data lines. */

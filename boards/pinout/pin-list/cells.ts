@@ -21,6 +21,9 @@ export function isRule(line: string): boolean {
   return /^[\s|:+=_-]*$/.test(line) && /[-=_]{3,}/.test(line);
 }
 
+/** More cells than this stand in no line of a list. */
+const MOST_CELLS = 4_096;
+
 function trimmed(cells: readonly string[]): readonly string[] {
-  return cells.map((cell) => cell.trim().replace(/^"(.*)"$/, '$1'));
+  return cells.slice(0, MOST_CELLS).map((cell) => cell.trim().replace(/^"(.*)"$/, '$1'));
 }

@@ -1,10 +1,12 @@
 import type { Grid } from '../../document/grid';
 import { gridIndex } from '../../document/numbering';
 import { cellsOf, isRule, listedCells } from './cells';
-import { plainText } from './clean';
+import { keyOf, piecesOf, plainText } from './clean';
 import { headOf } from './header-words';
-import { type LabelStyle, onlyLabels } from './labels';
+import type { LabelStyle } from './labels';
+import { type Line, labelsLast, oddLayout } from './odd-layouts';
 import { type Entry, entriesOf, type Head } from './row';
+import { entryOf } from './word-index';
 
 /** A text taken apart: the words with the labels they stand at, headings, and lines that nothing was made of. */
 export interface Layout {
@@ -16,19 +18,16 @@ export interface Layout {
   readonly counted: boolean;
 }
 
-interface Line {
-  readonly line: number;
-  readonly text: string;
-}
-
 /** How a text lays out its list: with labels in any of the usual ways, or as bare words in counting order. */
 export function layoutOf(text: string, grid: Grid): Layout {
   const lines = withoutPrefix(linesOf(text));
   const style = styleOf(lines, grid);
-  const apart = labelsApart(lines, style);
+  const apart = oddLayout(lines, style);
   if (apart) return { entries: apart, headings: [], leftOver: [], counted: false };
   const labelled = withLabels(lines, style);
-  return labelled.entries.length > 0 ? labelled : withoutLabels(lines, grid);
+  if (labelled.entries.length > 0) return labelled;
+  const last = labelsLast(lines, style, grid);
+  return last ? { ...labelled, headings: [], entries: last } : withoutLabels(lines, grid);
 }
 
 function linesOf(text: string): readonly Line[] {
@@ -47,7 +46,7 @@ function withoutPrefix(lines: readonly Line[]): readonly Line[] {
     if (name !== undefined) counts.set(name, (counts.get(name) ?? 0) + 1);
   }
   const [name, most] = [...counts].toSorted((a, b) => b[1] - a[1])[0] ?? ['', 0];
-  if (most < 3 || most < 0.6 * lines.length) return lines;
+  if (most < 3 || most < 0.6 * lines.length || entryOf(keyOf(piecesOf(name)))) return lines;
   return lines.map((line, at) => {
     const prefix = prefixes[at];
     return prefix?.[1]?.toUpperCase() === name ? { ...line, text: line.text.slice(prefix[0].length) } : line;
@@ -64,43 +63,32 @@ function styleOf(lines: readonly Line[], grid: Grid): LabelStyle {
   return { own, lettered: numbered === 0 && lettered >= 2 && lettered >= lines.length * 0.6 };
 }
 
+/** Every position of the largest connector, four times over: what comes after that is left over. */
+const MOST_TOLD = 16_384;
+
 function withLabels(lines: readonly Line[], style: LabelStyle): Layout {
   const entries: Entry[] = [];
   const headings: string[] = [];
   const leftOver: Line[] = [];
   let head: Head;
+  let told = 0;
   for (const { line, text } of lines) {
+    if (told > MOST_TOLD) {
+      leftOver.push({ line, text: text.trim() });
+      continue;
+    }
     const here = headOf(cellsOf(text));
     const read = here ? [] : entriesOf(text, line, style, head);
     if (here) head = here;
-    else if (read.length > 0) for (const entry of read) entries.push(entry);
+    else if (read.length > 0)
+      for (const entry of read) {
+        entries.push(entry);
+        told += entry.labels.length;
+      }
     else if (entries.length === 0) headings.push(text.trim());
     else leftOver.push({ line, text: text.trim() });
   }
   return { entries, headings, leftOver, counted: false };
-}
-
-/** Labels and words on lines of their own, by turns or all labels first: as a table is copied cell by cell. */
-function labelsApart(lines: readonly Line[], style: LabelStyle): readonly Entry[] | undefined {
-  const told = lines.filter(({ text }) => headOf([text]) === undefined);
-  const read = told.map((each) => ({ ...each, labels: onlyLabels(each.text, style) }));
-  const from = read.findIndex(({ labels }) => labels !== undefined);
-  const rest = from < 0 ? [] : read.slice(from);
-  const half = rest.length / 2;
-  if (rest.length < 2 || rest.filter(({ labels }) => labels).length !== half) return undefined;
-  const byTurns = rest.every(({ labels }, at) => (labels !== undefined) === (at % 2 === 0));
-  const allFirst = rest.every(({ labels }, at) => (labels !== undefined) === at < half);
-  if (!byTurns && !allFirst) return undefined;
-  return Array.from({ length: half }, (_, at): Entry => {
-    const label = rest[byTurns ? 2 * at : at];
-    const word = rest[byTurns ? 2 * at + 1 : half + at];
-    return {
-      line: word?.line ?? 0,
-      labels: label?.labels ?? [],
-      word: word?.text.trim() ?? '',
-      more: '',
-    };
-  });
 }
 
 /**

@@ -14,16 +14,19 @@ export interface Entry {
 /** What is known of the columns of a table from its head. */
 export type Head = readonly ('label' | 'word' | 'more' | 'other')[] | undefined;
 
+/** More pins than this stand in no line. */
+const MOST_PARTS = 4_096;
+
 /** The entries of one line that has labels in it; none where it has none. */
 export function entriesOf(text: string, line: number, style: LabelStyle, head: Head): readonly Entry[] {
   const entry = (labels: readonly string[], word: string, more = ''): Entry => ({ line, labels, word, more });
   const cells = cellsOf(text);
   const inTable = cells.length > 1 ? fromCells(cells, style, head, entry) : [];
   if (inTable.length > 0) return inTable;
-  const separate = text.split(/[;,]\s*(?=\D{0,12}[A-Za-z]?\d)/).map((part) => part.trim());
+  const separate = text.split(/[;,]\s*(?=\D{0,12}[A-Za-z]?\d)/, MOST_PARTS).map((part) => part.trim());
   const several = separate.length > 1 ? inline(separate, style, entry) : [];
   if (several.length > 1) return signed(several, text);
-  const marked = text.trim().split(/\s+(?=(?:pin\s*)?\d{1,3}\s*[:=)]\s*\S)/i);
+  const marked = text.trim().split(/\s+(?=(?:pin\s*)?\d{1,3}\s*[:=)]\s*\S)/i, MOST_PARTS);
   const run = marked.map((part) => labelsBefore(part, style));
   if (run.length > 1 && marked.every((part) => MARKED_RUN.test(part)) && run.every((each) => each?.rest))
     return run.flatMap((each) => (each ? [entry(each.labels, each.rest)] : []));

@@ -73,6 +73,34 @@ describe('a list', () => {
     );
   });
 
+  it('may be a drawing of the header with lines of labels beside lines of words', () => {
+    const text = 'PLED-  PWRSW  GND\n  2      4     6\n  1      3     5\nPLED+   GND   RST';
+    expect(read(text, zigZag(3))).toBe(
+      '1 power-led-feed, 2 power-led-sink, 3 ground, 4 power-switch-input, 5 reset-switch-input, 6 ground',
+    );
+    expect(read('1 2 3\nGND +12V TACH', singleRow(3))).toBe('1 ground, 2 fan-supply, 3 fan-tach');
+  });
+
+  it('may have its labels at the ends of its lines', () => {
+    expect(read('TACH ..... 3\n+12V ..... 2\nGround ... 1', singleRow(3))).toBe(
+      '1 ground, 2 fan-supply, 3 fan-tach',
+    );
+  });
+
+  it('may name the header before every number, but no word is taken for such a name', () => {
+    expect(read('JFAN1-1: GND\nJFAN1-2: +12V\nJFAN1-3: TACH', singleRow(3))).toBe(
+      '1 ground, 2 fan-supply, 3 fan-tach',
+    );
+    expect(read('GND 1\nGND 3\nGND 2', singleRow(3))).toBe('1 ground, 2 ground, 3 ground');
+  });
+
+  it('may name signs behind what they are for, and mark its numbers in a run', () => {
+    expect(read('Power LED: pin 1 (+), pin 3 (-)', singleRow(3))).toBe('1 power-led-feed, 3 power-led-sink');
+    expect(read('1:VCC 2:D- 3:D+ 4:GND', singleRow(4))).toBe(
+      '1 usb-vbus, 2 usb-d-minus, 3 usb-d-plus, 4 ground',
+    );
+  });
+
   it('may have all labels first and then all words', () => {
     expect(read('1\n2\n3\nGND\n+12V\nTACH', singleRow(3))).toBe('1 ground, 2 fan-supply, 3 fan-tach');
   });
