@@ -37,9 +37,13 @@ function linesOf(text: string): readonly Line[] {
     .filter((each) => each.text.trim() !== '' && !isRule(each.text));
 }
 
+/** A name with a number behind it; "pin" and its like are read with the labels themselves. */
+const PREFIX =
+  /^\s*(?!(?:p[il1]ns?|contacts?|terminals?|pos|positions?|no|nr)\b)([a-z]\w{1,15})[-.#:\s]\s*(?=\d{1,3}\b)/i;
+
 /** The name of a header before every number: "J5-1: VCC". What most lines begin with is no part of a label. */
 function withoutPrefix(lines: readonly Line[]): readonly Line[] {
-  const prefixes = lines.map(({ text }) => /^\s*([A-Za-z]\w{1,15})[-.#:\s]\s*(?=\d{1,3}\b)/.exec(text));
+  const prefixes = lines.map(({ text }) => PREFIX.exec(text));
   const counts = new Map<string, number>();
   for (const prefix of prefixes) {
     const name = prefix?.[1]?.toUpperCase();
