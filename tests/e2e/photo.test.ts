@@ -268,7 +268,7 @@ describe('pointing', () => {
     const paper = await colour(0.83);
     expect(Math.min(...paper)).toBeGreaterThan(200);
     await dialog().getByRole('button', { name: 'Mirrored' }).click();
-    await expect.poll(async () => (await spots())[0]).toBeCloseTo(plainly[8] ?? 0, 1);
+    await expect.poll(async () => (await spots())[0], { timeout: 15_000 }).toBeCloseTo(plainly[8] ?? 0, 1);
   });
 });
 

@@ -6,7 +6,12 @@ import { fromBase64, toBase64 } from '../../../renderer/areas/document/photo/bas
 import { nextPin, nudge, pointNear, withPoint } from '../../../renderer/areas/document/photo/pointing';
 import { meantPins } from '../../../renderer/areas/document/photo/print-names';
 import { printCommand } from '../../../renderer/areas/document/photo/print-pin';
-import { broughtIn, nearer, wholePicture } from '../../../renderer/areas/document/photo/stage-view';
+import {
+  broughtIn,
+  broughtNear,
+  nearer,
+  wholePicture,
+} from '../../../renderer/areas/document/photo/stage-view';
 import { done } from '../../boards/edit/carried-out';
 import { bench, grid, posts } from '../../boards/fixtures/bench';
 
@@ -70,6 +75,26 @@ describe('the picture in its place', () => {
         expect(before.y * view.scale + view.y).toBeCloseTo(y, 6);
       }),
     );
+  });
+
+  it('comes near to the pins, so that all of them are seen with room round them', () => {
+    const whole = wholePicture(picture, place);
+    const pins = [
+      { x: 900, y: 700 },
+      { x: 1_100, y: 760 },
+    ];
+    const view = broughtNear(pins, place, whole);
+    expect(view.scale).toBeGreaterThan(2 * whole.scale);
+    for (const { x, y } of pins) {
+      expect(Math.abs(x * view.scale + view.x - place.width / 2)).toBeLessThan(0.4 * place.width);
+      expect(Math.abs(y * view.scale + view.y - place.height / 2)).toBeLessThan(0.4 * place.height);
+    }
+    // Pins that fill the picture are seen with the whole of it.
+    const wide = [
+      { x: 0, y: 0 },
+      { x: 2_000, y: 1_500 },
+    ];
+    expect(broughtNear(wide, place, whole)).toBe(whole);
   });
 
   it('moves so that the point the keys are at can be seen', () => {

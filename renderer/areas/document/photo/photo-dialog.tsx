@@ -87,7 +87,7 @@ export function PhotoDialog({ connector: id, onClose }: PhotoDialogProps) {
             </>
           )}
           <UndoButton />
-          <p className="photo-told soft small">{said}</p>
+          {!photo && <p className="photo-told soft small">{said}</p>}
         </div>
         {photo ? (
           <Working key={`${photo.id} ${id}`} photo={photo} connector={connector} />

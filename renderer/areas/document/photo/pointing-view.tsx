@@ -37,11 +37,13 @@ export function PointingView({ photo, picture, connector, points: kept, fresh }:
   const [cross, setCross] = useState<PlanePoint>({ x: photo.widthPx / 2, y: photo.heightPx / 2 });
   const [pointer, setPointer] = useState<PlanePoint | null>(null);
   const [byKeys, setByKeys] = useState(false);
+  const [grabs, setGrabs] = useState(fresh ? 1 : 0);
 
   const missing = connector.pins.filter((pin) => pin.missing).map(({ pin }) => pin);
   // A pin that was passed over for another may not be there at all: it is not asked for again.
   const order = pinsToPointAt(connector.grid, new Set([...missing, ...skipped]));
   const next = nextPin(order, points, wanted);
+  const spots = lay ? pinSpots(connector.grid, lay) : [];
   const held = points.find(({ pin }) => pin === chosen);
   const at: PlanePoint = held ? { x: held.xPx, y: held.yPx } : cross;
 
@@ -83,13 +85,12 @@ export function PointingView({ photo, picture, connector, points: kept, fresh }:
         label={stageLabel(next, held?.pin)}
         image={picture.image}
         strength={1}
-        autoFocus={fresh}
+        grabs={grabs}
+        pins={spots.map(({ xPx, yPx }) => ({ x: xPx, y: yPx }))}
         focus={byKeys ? at : null}
         overlay={(px) => (
           <>
-            {lay && (
-              <LaidGrid spots={pinSpots(connector.grid, lay)} lay={lay} grid={connector.grid} px={px} />
-            )}
+            {lay && <LaidGrid spots={spots} lay={lay} grid={connector.grid} px={px} />}
             <PointMarks points={points} doubted={doubtedPins(kept)} chosen={chosen} px={px} />
             {!held && byKeys && next !== null && <Cross x={cross.x} y={cross.y} reach={26 * px} px={px} />}
           </>
@@ -127,7 +128,12 @@ export function PointingView({ photo, picture, connector, points: kept, fresh }:
           setWanted(pin);
           if (next !== null) setSkipped(new Set([...skipped, next].filter((each) => each !== pin)));
         }}
-        onChoose={setChosen}
+        onChoose={(pin) => {
+          setChosen(pin);
+          setByKeys(true);
+          // The arrow keys move it from there on.
+          if (pin !== null) setGrabs(grabs + 1);
+        }}
         onRemove={drop}
       />
     </>

@@ -41,14 +41,16 @@ export function ReadingView({ photo, picture, connector, lay }: ReadingViewProps
   const [mirrored, setMirrored] = useState(lay.mirrored);
   const [strength, setStrength] = useState(0.8);
   const [chosen, setChosen] = useState(gridIndex(grid).positions[0]?.label ?? '');
-  const view = viewOfGrid(grid, MARGIN * grid.pitchMm, LONG_SIDE_PX, mirrored);
-  const { image, share } = useStraight(picture.pixels, lay.toPx, view);
+  const wanted = viewOfGrid(grid, MARGIN * grid.pitchMm, LONG_SIDE_PX, mirrored);
+  const { straight, share } = useStraight(picture.pixels, lay.toPx, wanted);
+  // As long as another view is being made, what is drawn lies over the one that is seen.
+  const view = straight?.view ?? wanted;
   const spots = gridIndex(grid).positions.map(({ label, cell }): PinPoint => {
     const { x, y } = mapped(toView(view), cellPlace(grid, cell));
     return { pin: label, xPx: x, yPx: y };
   });
   const key = (event: KeyboardEvent) => {
-    const next = neighbour(grid, chosen, event.key, mirrored);
+    const next = neighbour(grid, chosen, event.key, view.mirrored);
     if (next === undefined) return;
     setChosen(next);
     event.preventDefault();
@@ -56,18 +58,20 @@ export function ReadingView({ photo, picture, connector, lay }: ReadingViewProps
   };
   const spot = spots.find(({ pin }) => pin === chosen);
   const focus: PlanePoint | null = spot ? { x: spot.xPx, y: spot.yPx } : null;
+  const progress = `Straightening: ${Math.round(share * 100)}\u00a0%`;
   const choose = (place: PlanePoint) => {
     const near = pointNear(spots, place, view.pxPerMm * grid.pitchMm);
     if (near !== undefined) setChosen(near);
   };
   return (
     <>
-      {image ? (
+      {straight ? (
         <Stage
           label={`Photo, straight. Pin ${chosen}. Arrows go to the pins beside it.`}
-          image={image}
+          image={straight.image}
           strength={strength}
           focus={focus}
+          note={share < 1 ? progress : ''}
           overlay={(px) => (
             <DrawnHeader connector={connector} spots={spots} view={view} chosen={chosen} px={px} />
           )}
@@ -79,7 +83,7 @@ export function ReadingView({ photo, picture, connector, lay }: ReadingViewProps
         />
       ) : (
         <p className="photo-waiting" role="status">
-          Straightening: {Math.round(share * 100)}&nbsp;%
+          {progress}
         </p>
       )}
       <section className="photo-side" aria-label="Print">

@@ -30,6 +30,21 @@ export function nearer(view: View, factor: number, at: PlanePoint, whole: View):
   return { scale, x: at.x - (at.x - view.x) * ratio, y: at.y - (at.y - view.y) * ratio };
 }
 
+/** The view in which these points of the picture fill the place, with room round them for the print beside pins. */
+export function broughtNear(points: readonly PlanePoint[], place: SizePx, whole: View): View {
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+  const [left, top] = [Math.min(...xs), Math.min(...ys)];
+  const [width, height] = [Math.max(...xs) - left, Math.max(...ys) - top];
+  const room = Math.max(width, height) * 0.6;
+  const fitting = Math.min(place.width / (width + room), place.height / (height + room), MOST);
+  if (!(fitting > whole.scale)) return whole;
+  return {
+    scale: fitting,
+    x: place.width / 2 - (left + width / 2) * fitting,
+    y: place.height / 2 - (top + height / 2) * fitting,
+  };
+}
+
 /** The view moved just so far that a point of the picture can be seen with some room round it. */
 export function broughtIn(view: View, point: PlanePoint, place: SizePx): View {
   const room = Math.min(place.width, place.height) / 6;

@@ -1,4 +1,4 @@
-import { Maximize, ZoomIn, ZoomOut } from 'lucide-react';
+import { Focus, Maximize, ZoomIn, ZoomOut } from 'lucide-react';
 import {
   type KeyboardEvent,
   type PointerEvent,
@@ -12,7 +12,7 @@ import type { PlanePoint } from '../../../../boards/pinout/photo/matrix3';
 import { useSize } from '../../../canvas/use-size';
 import type { SizePx, View } from '../../../canvas/view';
 import { IconButton } from '../../../look/button';
-import { broughtIn, nearer, wholePicture } from './stage-view';
+import { broughtIn, broughtNear, nearer, wholePicture } from './stage-view';
 
 const ZOOM_STEP = 1.25;
 /** A press that moves less than this is a click. */
@@ -23,12 +23,16 @@ interface StageProps {
   readonly image: OffscreenCanvas;
   /** How much of the picture is seen, 0 to 1: what is drawn over it stays. */
   readonly strength: number;
+  /** Said in a corner of the picture. */
+  readonly note?: string;
   /** What the keyboard is at: kept in sight. */
   readonly focus: PlanePoint | null;
   /** Drawn over the picture, in its pixels; a length of `px` is one pixel of the screen. */
   readonly overlay: (px: number) => ReactNode;
-  /** Takes the focus when it appears. */
-  readonly autoFocus?: boolean;
+  /** Takes the focus whenever this grows. */
+  readonly grabs?: number;
+  /** Where the pins are, once that is known: there is a button that goes there. */
+  readonly pins?: readonly PlanePoint[];
   readonly onKeyDown: (event: KeyboardEvent) => void;
   readonly onKeyUp?: () => void;
   /** A press on the picture: whether something is taken hold of there, to be dragged. `px` as above. */
@@ -49,7 +53,18 @@ interface Press {
 
 /** A picture that can be zoomed, moved and pointed at, with shapes drawn over it. */
 export function Stage(props: StageProps) {
-  const { label, image, strength, focus, overlay, autoFocus = false, onKeyDown, onKeyUp } = props;
+  const {
+    label,
+    image,
+    strength,
+    focus,
+    overlay,
+    grabs = 0,
+    pins = [],
+    note = '',
+    onKeyDown,
+    onKeyUp,
+  } = props;
   const place = useRef<HTMLDivElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const press = useRef<Press | null>(null);
@@ -57,8 +72,8 @@ export function Stage(props: StageProps) {
   const { view, whole, setView } = useStageView(image, size, focus);
   useWheel(place, (factor, at) => setView((now) => nearer(now, factor, at, whole)));
   useEffect(() => {
-    if (autoFocus) place.current?.focus();
-  }, [autoFocus]);
+    if (grabs > 0) place.current?.focus();
+  }, [grabs]);
   useLayoutEffect(() => {
     if (canvas.current && size) drawPicture(canvas.current, image, view, size, strength);
   }, [image, view, size, strength]);
@@ -126,7 +141,15 @@ export function Stage(props: StageProps) {
           <g transform={`translate(${view.x} ${view.y}) scale(${view.scale})`}>{overlay(1 / view.scale)}</g>
         </svg>
       </div>
+      {note !== '' && <p className="photo-note small">{note}</p>}
       <div className="photo-zoom">
+        {pins.length > 0 && (
+          <IconButton
+            label="Show the pins"
+            icon={<Focus size={18} />}
+            onPress={() => size && setView(broughtNear(pins, size, whole))}
+          />
+        )}
         <IconButton
           label="Zoom out"
           keys="−"

@@ -12,13 +12,19 @@ import { penOn } from './take-photo';
 const SLICE_MS = 10;
 const ROWS_AT_ONCE = 16;
 
-/** The straight view, made in slices between frames; null until the first is there. `share` is how much of the next is done. */
+/** A straight picture, and the view it shows: what is drawn over it goes by that one. */
+interface Straight {
+  readonly image: OffscreenCanvas;
+  readonly view: StraightView;
+}
+
+/** The straight view, made in slices between frames; the one before stays until it is there. */
 export function useStraight(
   pixels: Pixels,
   toPx: Matrix3,
   view: StraightView,
-): { readonly image: OffscreenCanvas | null; readonly share: number } {
-  const [image, setImage] = useState<OffscreenCanvas | null>(null);
+): { readonly straight: Straight | null; readonly share: number } {
+  const [straight, setStraight] = useState<Straight | null>(null);
   const [share, setShare] = useState(0);
   const wanted = JSON.stringify([toPx, view]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the text says all that map and view say
@@ -41,11 +47,11 @@ export function useStraight(
       }
       const canvas = new OffscreenCanvas(size.width, size.height);
       penOn(canvas).putImageData(data, 0, 0);
-      setImage(canvas);
+      setStraight({ image: canvas, view });
       setShare(1);
     };
     frame = requestAnimationFrame(slice);
     return () => cancelAnimationFrame(frame);
   }, [pixels, wanted]);
-  return { image, share };
+  return { straight, share };
 }
