@@ -6,9 +6,10 @@ import type { Connector, Place } from '../../../../boards/document/connector';
 import { LIMITS } from '../../../../boards/document/limits';
 import { doCommand } from '../../../do-command';
 import { Choice } from '../../../look/choice';
-import { NumberLine } from '../../../look/number-line';
+import { LengthLine } from '../../../look/length-line';
 import { TextLine } from '../../../look/text-line';
 import { connectorShapeWords } from '../../../words/connector-words';
+import { PLACE_BOUNDS } from '../../../words/length-words';
 import { useWorkbench } from '../../../workbench';
 import { ShapeForm } from './shape-form';
 
@@ -73,21 +74,17 @@ function PlaceFields({ connector: { id, place } }: { readonly connector: Connect
     });
   return (
     <div className="form-row">
-      <NumberLine
+      <LengthLine
         label="From the left, mm"
         value={place.xMm}
-        min={-1000}
-        max={1000}
-        step={0.01}
-        onDone={(xMm) => move({ xMm })}
+        bounds={PLACE_BOUNDS}
+        onDone={(xMm) => xMm !== undefined && move({ xMm })}
       />
-      <NumberLine
+      <LengthLine
         label="From the top, mm"
         value={place.yMm}
-        min={-1000}
-        max={1000}
-        step={0.01}
-        onDone={(yMm) => move({ yMm })}
+        bounds={PLACE_BOUNDS}
+        onDone={(yMm) => yMm !== undefined && move({ yMm })}
       />
       <Choice
         label="Turned"
