@@ -93,7 +93,7 @@ export const HEADER_RULES: readonly HeaderRule[] = [
     sure: true,
   },
 
-  // A coil lies between the 5 V of its own row and the pin that is driven (FP-17 of the trade's tables).
+  // A coil lies between the 5 V of its own row and the pin that is driven.
   {
     words: ['5v', 'some-supply', 'some-power'],
     becomes: 'speaker-feed',

@@ -243,14 +243,12 @@ export const PANEL_WORDS: readonly WordRow[] = [
     words: [
       '(CLR|CLEAR|RESET|ERASE|DEFAULT) (CMOS|RTC|NVRAM|BIOS|SETTINGS|SETUP|CONFIG|CONFIGURATION)',
       '(CMOS|RTC|NVRAM|BIOS|SETTINGS) (CLR|CLEAR|RESET|RST|DEFAULT)',
-      'CLRTC',
       'CLRCMOS',
       'CCMOS',
       'CLR',
       'CLEAR',
       'RTCRST',
       'SRTCRST',
-      'JBAT',
     ],
   },
   {

@@ -34,7 +34,7 @@ Pin 13 Reserved                     Pin 14 (omitted)`,
   {
     name: 'names of data lines with the sign in the middle',
     grid: zigZag(5),
-    text: `F_USB1
+    text: `USB header 1
 1: USB_VCC_F   2: USB_VCC_F
 3: USBPN4      4: USBPN5
 5: USBPP4      6: USBPP5

@@ -3,7 +3,8 @@ import type { HeldOutList } from './held-out';
 
 /**
  * Lists in stranger manners, written down after the reader stood and read by it once before anything was
- * changed on their account. Words and meanings: common practice, no source.
+ * changed on their account. Two words were exchanged since, for being one maker's. Words and meanings: common
+ * practice, no source.
  */
 export const HELD_OUT_LATER: readonly HeldOutList[] = [
   {
@@ -32,7 +33,7 @@ export const HELD_OUT_LATER: readonly HeldOutList[] = [
   {
     name: 'the name of the header before every number',
     grid: singleRow(4),
-    text: 'JSPK1-1: VCC5\nJSPK1-2: NC\nJSPK1-3: NC\nJSPK1-4: SPKR_OUT',
+    text: 'J7-1: VCC5\nJ7-2: NC\nJ7-3: NC\nJ7-4: SPKR_OUT',
     meant: { 1: 'speaker-feed', 2: 'no-connection', 3: 'no-connection', 4: 'speaker-drive' },
   },
   {
@@ -82,7 +83,7 @@ export const HELD_OUT_LATER: readonly HeldOutList[] = [
   {
     name: 'a table with four columns of which two explain',
     grid: zigZag(5),
-    text: 'Pin | Signal | I/O | Function\n1 | MIC2_L | A | left microphone\n2 | AGND | - | analogue ground\n3 | MIC2_R | A | right microphone\n4 | FP_DET# | I | front panel fitted\n5 | LINE2_R | A | right headphone\n6 | MIC2_JD | I | jack sense\n7 | F_IO_SEN | O | sense line\n8 | KEY | - | no pin\n9 | LINE2_L | A | left headphone\n10 | LINE2_JD | I | jack sense',
+    text: 'Pin | Signal | I/O | Function\n1 | MIC2_L | A | left microphone\n2 | AGND | - | analogue ground\n3 | MIC2_R | A | right microphone\n4 | FP_DET# | I | front panel fitted\n5 | LINE2_R | A | right headphone\n6 | MIC2_JD | I | jack sense\n7 | SENSE_SND | O | sense line\n8 | KEY | - | no pin\n9 | LINE2_L | A | left headphone\n10 | LINE2_JD | I | jack sense',
     meant: {
       1: 'hd-mic-left',
       2: 'ground',

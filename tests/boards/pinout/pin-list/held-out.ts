@@ -20,7 +20,7 @@ export const HELD_OUT: readonly HeldOutList[] = [
   {
     name: 'a table with a column of explanations',
     grid: zigZag(5),
-    text: `Front Panel Connector (JFP1)
+    text: `Front Panel Connector (PANEL1)
 
 Pin\tSignal Name\tDescription
 1\tHDD_LED+\tHard disk activity LED, anode

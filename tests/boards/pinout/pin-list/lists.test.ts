@@ -88,7 +88,7 @@ describe('a list', () => {
   });
 
   it('may name the header before every number, but no word is taken for such a name', () => {
-    expect(read('JFAN1-1: GND\nJFAN1-2: +12V\nJFAN1-3: TACH', singleRow(3))).toBe(
+    expect(read('FAN1-1: GND\nFAN1-2: +12V\nFAN1-3: TACH', singleRow(3))).toBe(
       '1 ground, 2 fan-supply, 3 fan-tach',
     );
     expect(read('GND 1\nGND 3\nGND 2', singleRow(3))).toBe('1 ground, 2 ground, 3 ground');
