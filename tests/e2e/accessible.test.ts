@@ -114,6 +114,14 @@ const VIEWS: readonly View[] = [
   },
   { view: 'the choice of a place to save', ...dialog('Control+Shift+S', 'Save as') },
   {
+    view: 'the pages of the pinout',
+    show: async () => {
+      await page.keyboard.press('Control+P');
+      await page.getByRole('img', { name: /of the pinout/ }).waitFor();
+    },
+    leave: press('Escape'),
+  },
+  {
     view: 'a pin of a connector',
     show: async () => {
       await page.keyboard.press('Control+1');

@@ -71,7 +71,7 @@ describe('The pinout is printed', () => {
     await page.keyboard.press('Control+P');
     await choose('Turned', 'By half');
     await dialog().getByText('Mirrored', { exact: true }).click();
-    await dialog().getByRole('button', { name: 'Choose no connector' }).click();
+    await dialog().getByRole('button', { name: 'None of the connectors' }).click();
     await dialog()
       .getByRole('option', { name: /^PANEL/ })
       .click();
@@ -148,7 +148,7 @@ it('The page in the browser lies as the page in the PDF: every word at its place
 
 it('Nothing chosen is said, and cannot be saved; what was chosen stays when the file is not written', async () => {
   await page.keyboard.press('Control+P');
-  await dialog().getByRole('button', { name: 'Choose no connector' }).click();
+  await dialog().getByRole('button', { name: 'None of the connectors' }).click();
   await expect.poll(() => dialog().getByText('Choose at least one connector.').isVisible()).toBe(true);
   expect(await dialog().getByRole('button', { name: 'Save as PDF…' }).isDisabled()).toBe(true);
   await dialog().getByRole('option', { name: /^SPKR/ }).click();

@@ -18,10 +18,10 @@ export function ConnectorList({ connectors, chosen, onChoose }: ConnectorListPro
         <span className="field-label" id="print-connectors">
           Connectors, {chosen.size} of {connectors.length}
         </span>
-        <Button kind="link" label="Choose all connectors" onPress={() => onChoose(all())}>
+        <Button kind="link" label="All of the connectors" onPress={() => onChoose(all())}>
           All
         </Button>
-        <Button kind="link" label="Choose no connector" onPress={() => onChoose(new Set())}>
+        <Button kind="link" label="None of the connectors" onPress={() => onChoose(new Set())}>
           None
         </Button>
       </div>
