@@ -38,6 +38,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     ...DOMAIN_FLOOR,
     'boards/findings',
     'boards/planner',
+    'boards/pinout',
     'boards/analyse.ts',
     'boards/handover',
     'boards/host.ts',

@@ -9,14 +9,17 @@ export const HELP = `Leadwright: the leads of a case on the right pins of a boar
   leadwright plan FILE [--keep LEAD[:PLUG]]... [--json]
                                       the best place of every plug, proved, and what has none
   leadwright list FILE [--csv]        every wire end of a build, from part to pin
+  leadwright identify FILE [--connector ID]... [--json]
+                                      what meter readings in a board sheet or a build say of its pins,
+                                      which of them contradict each other, and what to measure next
   leadwright schema KIND              print the JSON Schema of build, board or case
   leadwright --help, --version
 
 --json prints a report for programs; its form is in DEVELOPERS.md.
 A file name that begins with a hyphen goes after --.
 
-Exit status: 0 nothing worse than a doubt, 1 a fault or a danger was found,
-2 a file or an argument could not be used, 70 a mistake of Leadwright's own.
+Exit status: 0 nothing worse than a doubt, 1 a fault, a danger or readings that contradict
+each other were found, 2 a file or an argument could not be used, 70 a mistake of Leadwright's own.
 
 A finding says what the sheets know. The board's own manual and a qualified person have
 the last word. Work with the mains plug pulled and never open a power supply.

@@ -8,11 +8,13 @@ import type { FileReport } from './check-report';
 import { EXIT, type ExitCode, exitCodeOf } from './exit-code';
 import { explanation, type Wanted, wantedFrom } from './explain';
 import { HELP } from './help-words';
+import { connectorsWanted, identifyReport } from './identify';
+import { identifyText } from './identify-words';
 import { listText } from './list';
 import { keptFrom, planReport, planText } from './plan';
 import { reportText } from './report-words';
 import { type Request, requestFrom } from './request';
-import { sheet, writtenWords } from './sheet';
+import { boardIn, sheet, writtenWords } from './sheet';
 import type { SheetRequest } from './sheet-request';
 import { paintFor, visible, visibleJson } from './terminal';
 
@@ -44,6 +46,8 @@ async function run(request: Request): Promise<ExitCode> {
       return list(request);
     case 'plan':
       return plan(request);
+    case 'identify':
+      return identify(request);
     case 'explain':
       return explain(request.files, wantedFrom(request.wanted));
   }
@@ -92,6 +96,33 @@ async function openBuild(file: string): Promise<Build | null> {
       : reportText(opened.problem, paintFor(stderr, env)),
   );
   return null;
+}
+
+/** What readings say of a board's pins; 1 where some contradict each other, 2 where a connector cannot be told. */
+async function identify(request: Extract<Request, { command: 'identify' }>): Promise<ExitCode> {
+  const { file, connectors, json } = request;
+  const opened = await openNamed(file);
+  if (!opened.ok) {
+    stderr.write(reportText(opened.problem, paintFor(stderr, env)));
+    return EXIT.badInput;
+  }
+  const board = boardIn(opened.value);
+  if (board === null) {
+    stderr.write(`${visible(file)}: expected a board sheet or a build, found a case sheet.\n`);
+    return EXIT.badInput;
+  }
+  const wanted = connectorsWanted(board, connectors);
+  if (!wanted.ok) {
+    stderr.write(`${visible(file)}: ${visible(wanted.problem)}\n`);
+    return EXIT.badInput;
+  }
+  const report = identifyReport(file, board, wanted.value);
+  stdout.write(json ? `${visibleJson(report)}\n` : identifyText(report, paintFor(stdout, env)));
+  if (report.connectors.some(({ outcome }) => outcome === 'refused')) return EXIT.badInput;
+  const contradicted = report.connectors.some(
+    (one) => one.outcome === 'told' && one.contradictions.length > 0,
+  );
+  return contradicted ? EXIT.wrong : EXIT.fine;
 }
 
 /** Explains findings of each file; the exit status is that of its check, unless the finding is not there. */

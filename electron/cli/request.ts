@@ -20,6 +20,13 @@ export type Request =
       readonly json: boolean;
     }
   | { readonly command: 'list'; readonly file: string; readonly csv: boolean }
+  | {
+      readonly command: 'identify';
+      readonly file: string;
+      /** Ids; none where every connector with readings is meant. */
+      readonly connectors: readonly string[];
+      readonly json: boolean;
+    }
   | { readonly command: 'schema'; readonly kind: DocumentKind }
   | SheetRequest
   | { readonly command: 'help' }
@@ -38,6 +45,7 @@ export function requestFrom(args: readonly string[]): Result<Request, string> {
   if (command !== 'plan' && values.keep !== undefined) return refuse('“--keep” goes with “plan” and a file.');
   if (command !== 'list' && values.csv) return refuse('“--csv” goes with “list” and a file.');
   if (command === 'sheet') return sheetRequest(rest, values);
+  if (command === 'identify') return identifyRequest(rest, values);
   const stray = strayOption(values);
   if (stray !== undefined) return refuse(`“--${stray}” goes with “sheet” and a file.`);
   if (command === 'check') return checkRequest(rest, values);
@@ -45,13 +53,17 @@ export function requestFrom(args: readonly string[]): Result<Request, string> {
   if (command === 'list') return listRequest(rest, values);
   if (values.explain !== undefined) return refuse('“--explain” goes with “check” and a file.');
   if (command === 'schema') return schemaRequest(rest);
-  return refuse(`Expected the command “check”, “list”, “plan”, “schema” or “sheet”, found “${command}”.`);
+  return refuse(
+    `Expected the command “check”, “identify”, “list”, “plan”, “schema” or “sheet”, found “${command}”.`,
+  );
 }
 
 interface CheckOptions {
   readonly json: boolean;
   readonly explain?: string | undefined;
 }
+
+type IdentifyOptions = Parameters<typeof strayOption>[0] & CheckOptions;
 
 function checkRequest(files: readonly string[], { json, explain }: CheckOptions): Result<Request, string> {
   if (files.length === 0) return refuse('Expected at least one file after “check”.');
@@ -77,6 +89,18 @@ function listRequest(
   if (file === undefined || more.length > 0) return refuse('Expected one file after “list”.');
   if (json) return refuse('“list” has no “--json”: “--csv” is its form for programs.');
   return ok({ command: 'list', file, csv });
+}
+
+function identifyRequest(
+  files: readonly string[],
+  { json, explain, connector = [], ...others }: IdentifyOptions,
+): Result<Request, string> {
+  const stray = strayOption(others);
+  if (stray !== undefined) return refuse(`“--${stray}” goes with “sheet” and a file.`);
+  if (explain !== undefined) return refuse('“--explain” goes with “check” and a file.');
+  const [file, ...more] = files;
+  if (file === undefined || more.length > 0) return refuse('Expected one file after “identify”.');
+  return ok({ command: 'identify', file, connectors: connector, json });
 }
 
 function schemaRequest(rest: readonly string[]): Result<Request, string> {

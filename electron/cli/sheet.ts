@@ -85,7 +85,8 @@ async function outcomeOf(request: SheetRequest): Promise<Outcome> {
   return pixels ? { ...written, pixels } : written;
 }
 
-function boardIn(document: Document): BoardSheet | null {
+/** The board of a board sheet or a build; null for a case sheet. */
+export function boardIn(document: Document): BoardSheet | null {
   switch (document.format) {
     case 'leadwright/build':
       return document.board;
