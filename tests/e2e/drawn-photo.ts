@@ -78,7 +78,7 @@ function shader(grid: Grid, names: Readonly<Record<string, string>>, missing: Re
     const [col, row] = [Math.round(at.x / pitch), Math.round(at.y / rowPitch)];
     const label = posts.get(`${row},${col}`);
     const [dx, dy] = [Math.abs(at.x - col * pitch), Math.abs(at.y - row * rowPitch)];
-    // A post is 0.64 mm square (IEC 60603 and common practice).
+    // A post is 0.64 mm square (common practice, no source).
     if (label !== undefined && !missing.has(label) && dx < 0.32 && dy < 0.32) return POST;
     const inside =
       at.x > -pitch / 2 && at.y > -rowPitch / 2 && at.x < right + pitch / 2 && at.y < bottom + rowPitch / 2;

@@ -39,6 +39,9 @@ const CAMERA: Camera = {
 };
 const KEPT = 2_000 / CAMERA.widthPx;
 
+/** Decoding and straightening wait for their turn on a busy machine. */
+const SLOW = { timeout: 15_000 };
+
 const workplace = workplaceFor('each test');
 let photo: DrawnPhoto;
 let page: Page;
@@ -135,7 +138,7 @@ it('a header is set down from a photo: pointed at, laid within 0.3 mm, read, sav
     await clickPin(pin);
     actions += 1;
   }
-  await expect.poll(status).toMatch(/^The grid lies on the pins, within about 0\.\d\d mm/);
+  await expect.poll(status, SLOW).toMatch(/^The grid lies on the pins, within about 0\.\d\d mm/);
   await expectOnEveryPin();
 
   await dialog().getByRole('tab', { name: 'Read the print' }).click();
@@ -191,7 +194,9 @@ describe('pointing', () => {
     for (const pin of ['1', '9', '10', '2', '5']) await clickPin(pin);
     // Beside its row by more than half a pitch.
     await clickPin('6', 12, 52);
-    await expect.poll(status).toBe('The point for pin 6 is off and was left out. Move it onto the pin.');
+    await expect
+      .poll(status, SLOW)
+      .toBe('The point for pin 6 is off and was left out. Move it onto the pin.');
     await expectOnEveryPin();
     const row = dialog()
       .getByRole('row')
@@ -203,9 +208,9 @@ describe('pointing', () => {
     await page.mouse.down();
     await page.mouse.move(to.x, to.y, { steps: 5 });
     await page.mouse.up();
-    await expect.poll(status).toMatch(/^The grid lies on the pins/);
+    await expect.poll(status, SLOW).toMatch(/^The grid lies on the pins/);
     await page.keyboard.press('Control+z');
-    await expect.poll(status).toMatch(/^The point for pin 6 is off/);
+    await expect.poll(status, SLOW).toMatch(/^The point for pin 6 is off/);
   });
 
   it('is done by keys alone', async () => {
@@ -232,7 +237,7 @@ describe('pointing', () => {
       }
       await page.keyboard.press('Enter');
     }
-    await expect.poll(status).toMatch(/^The grid lies on the pins/);
+    await expect.poll(status, SLOW).toMatch(/^The grid lies on the pins/);
     await expectOnEveryPin();
   });
 
@@ -268,7 +273,7 @@ describe('pointing', () => {
     const paper = await colour(0.83);
     expect(Math.min(...paper)).toBeGreaterThan(200);
     await dialog().getByRole('button', { name: 'Mirrored' }).click();
-    await expect.poll(async () => (await spots())[0], { timeout: 15_000 }).toBeCloseTo(plainly[8] ?? 0, 1);
+    await expect.poll(async () => (await spots())[0], SLOW).toBeCloseTo(plainly[8] ?? 0, 1);
   });
 });
 
@@ -328,7 +333,7 @@ function exifSegmentOf(orientation: number): Buffer {
   return head.subarray(at, at + 2 + head.readUInt16BE(at + 2));
 }
 
-describe('a photo that is dropped on the window', () => {
+describe('a photo that is dropped on the window or pasted', () => {
   it('is taken as another photo, also while one is being worked on', async () => {
     await dropOn(page, [join(workplace.home, 'header.png')]);
     await stage().waitFor();
@@ -337,10 +342,27 @@ describe('a photo that is dropped on the window', () => {
     await dialog()
       .getByRole('button', { name: /^second Photo|Photo second/ })
       .waitFor();
+    await page.evaluate(async () => {
+      const canvas = new OffscreenCanvas(60, 50);
+      canvas.getContext('2d')?.fillRect(0, 0, 30, 50);
+      const data = new DataTransfer();
+      const webp = await canvas.convertToBlob({ type: 'image/webp' });
+      data.items.add(new File([webp], 'pasted.webp', { type: 'image/webp' }));
+      window.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, cancelable: true }));
+    });
+    await dialog()
+      .getByRole('button', { name: /pasted/ })
+      .first()
+      .waitFor();
     await page.keyboard.press('Escape');
-    await saveAs(page, 'two.build.json');
-    const photos = buildIn(join(workplace.home, 'two.build.json')).board.photos;
-    expect(photos?.map(({ title }) => title)).toEqual(['header', 'second']);
+    await saveAs(page, 'three.build.json');
+    const photos = buildIn(join(workplace.home, 'three.build.json')).board.photos;
+    expect(photos?.map(({ title }) => title)).toEqual(['header', 'second', 'pasted']);
+    expect(photos?.map(({ widthPx, heightPx }) => [widthPx, heightPx])).toEqual([
+      [2_000, 1_500],
+      [400, 300],
+      [60, 50],
+    ]);
   });
 });
 
@@ -374,7 +396,7 @@ describe('a photo that comes in a file', () => {
     await page.getByRole('button', { name: 'From a photo…' }).click();
     const refusal = dialog().getByRole('status');
     await expect
-      .poll(async () => plain(await refusal.textContent()))
+      .poll(async () => plain(await refusal.textContent()), SLOW)
       .toMatch(/^“lying” cannot be used as a photo.*says it has 400 × 300 pixels, and it has 40 × 30 pixels/);
     for (const [title, words] of [
       ['huge', '20,000 × 20,000 pixels: 400 megapixels'],
@@ -382,7 +404,7 @@ describe('a photo that comes in a file', () => {
     ] as const) {
       await dialog().getByRole('button', { name: /Photo/ }).first().click();
       await page.getByRole('option', { name: title }).click();
-      await expect.poll(async () => plain(await refusal.textContent())).toContain(words);
+      await expect.poll(async () => plain(await refusal.textContent()), SLOW).toContain(words);
     }
   });
 });
@@ -417,7 +439,7 @@ describe('what is no photo', () => {
     for (const [name, bytes, words] of cases) {
       writeFileSync(join(workplace.home, name), bytes);
       await choosePhoto(name);
-      await expect.poll(status, { message: name }).toContain(`“${name}” cannot be used as a photo`);
+      await expect.poll(status, { ...SLOW, message: name }).toContain(`“${name}” cannot be used as a photo`);
       expect(await status(), name).toContain(words);
     }
     // After all of them the next photo is taken as if nothing had been.
