@@ -1,6 +1,7 @@
 import type { Mm } from '../base/units';
 import type { Connector } from '../document/connector';
 import { pinOf } from '../document/lookup';
+import { surenessOf } from '../document/sureness';
 import { type Frame, frameOf, further, type WayOut } from './frame';
 import { type Line, type Point, type Rect, rectRoundAll } from './geometry';
 import type { Measure } from './measure';
@@ -15,6 +16,8 @@ export interface PinShape {
   readonly pin: string;
   readonly box: Rect;
   readonly missing: boolean;
+  /** Nobody knows what it does, or it was guessed. */
+  readonly unsure: boolean;
   /** Type size of the number that fits the square. */
   readonly numberMm: Mm;
 }
@@ -94,10 +97,13 @@ export function blockOf(connector: Connector, view: Orientation, rooms: Rooms, m
 
 function pinShape(connector: Connector, position: Position, size: Mm): PinShape {
   const { centre, label } = position;
+  const pin = pinOf(connector, label);
+  const sureness = surenessOf(pin);
   return {
     pin: label,
     box: { x: centre.x - size / 2, y: centre.y - size / 2, width: size, height: size },
-    missing: pinOf(connector, label).missing === true,
+    missing: pin.missing === true,
+    unsure: sureness === 'unknown' || sureness === 'guessed',
     numberMm: Math.min(size * 0.6, (size * 1.4) / Math.max(2, [...label].length)),
   };
 }

@@ -175,6 +175,37 @@ const VIEWS: readonly View[] = [
     },
   },
   {
+    view: 'the ways of numbering a connector',
+    show: async () => {
+      await page.getByRole('button', { name: /^Names, shape and place/ }).click();
+      await inDialog('Number it another way…', /^Number PANEL/);
+    },
+  },
+  {
+    view: 'labels typed pin by pin',
+    show: () => page.getByText('Labels of their own').click(),
+    leave: press('Escape'),
+  },
+  {
+    view: 'several pins of a connector',
+    show: async () => {
+      await page
+        .getByRole('grid', { name: 'Header PANEL' })
+        .getByRole('gridcell', { name: /^Pin 9/ })
+        .click();
+      await page.keyboard.press('Shift+ArrowUp');
+      await page.getByRole('region', { name: '2 pins' }).waitFor();
+    },
+  },
+  {
+    view: 'a blank header',
+    show: async () => {
+      await inDialog('Add a connector…', /^Add a connector/);
+      await page.getByRole('tab', { name: 'Blank header' }).click();
+    },
+    leave: press('Escape'),
+  },
+  {
     view: 'the connectors of the library',
     show: () => inDialog('Add a connector…', /^Add a connector/),
     leave: press('Escape'),

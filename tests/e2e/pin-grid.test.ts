@@ -168,15 +168,15 @@ it('labels are typed where they stand; one twice is answered in words, an emptie
     .toEqual(['A1, ground, not said how sure', 'A2, unknown, not known', 'B, unknown, not known']);
 });
 
-it('two sources that disagree are both kept, shown, exchanged and a doubt under a lead', async () => {
-  const doubts = () => page.getByRole('list', { name: 'Findings', exact: true }).textContent();
-  await page.getByRole('option', { name: /^SPKR/ }).click();
+it('two sources that disagree are both kept and shown, give a lead a doubt, and change places', async () => {
+  const doubt = () => page.getByRole('list', { name: 'Findings', exact: true }).getByRole('listitem');
+  const onPower = doubt().filter({ hasText: 'Power switch is on pins of PANEL that are not surely known.' });
+  expect(await onPower.count()).toBe(0);
+  await page.getByRole('option', { name: /^PANEL/ }).click();
   await tabTo(page, header());
-  await press('Control+Home', 'Enter');
-  await tabTo(
-    page,
-    page.getByRole('region', { name: 'Pin 1' }).getByRole('button', { name: 'Another source says…' }),
-  );
+  await press('Control+Home', 'ArrowRight', 'ArrowRight', 'Enter');
+  const form = page.getByRole('region', { name: 'Pin 6' });
+  await tabTo(page, form.getByRole('button', { name: 'Another source says…' }));
   await press('Enter');
   await tabTo(page, page.getByRole('combobox', { name: 'It says' }));
   await page.keyboard.type('reset');
@@ -184,17 +184,35 @@ it('two sources that disagree are both kept, shown, exchanged and a doubt under 
   await tabTo(page, page.getByRole('button', { name: 'Keep it beside' }));
   await press('Enter');
   await expect
-    .poll(async () => (await pinsSaid())[0])
-    .toMatch(/sources disagree: .*printed on the board says reset$/);
-  await expect
-    .poll(async () => plain(await page.getByRole('grid', { name: 'Pins of SPKR' }).textContent()))
-    .toContain('printed on the board says reset');
-  await tabTo(page, page.getByRole('button', { name: 'Believe printed on the board: reset' }));
+    .poll(async () => (await pinsSaid())[2])
+    .toMatch(/^6, power switch, .*sources disagree: printed on the board says reset$/);
+  const row = page.getByRole('grid', { name: 'Pins of PANEL' }).getByRole('row').nth(6);
+  expect(plain(await row.textContent())).toContain('printed on the board says reset');
+  await onPower.getByText('another source says something else of it').waitFor();
+  await tabTo(page, form.getByRole('button', { name: 'Believe printed on the board: reset' }));
   await press('Enter');
-  await expect.poll(async () => (await pinsSaid())[0]).toMatch(/^1, reset, .*sources disagree/);
-  await expect.poll(doubts).toMatch(/Speaker/);
+  await expect.poll(async () => (await pinsSaid())[2]).toMatch(/^6, reset, .*standard says power switch$/);
   await press('Control+Z', 'Control+Z');
   await expect.poll(() => stateOf(page)).toBe('saved in wired.build.json');
+});
+
+it('a guess becomes a doubt when a lead sits on it', async () => {
+  await page.getByRole('option', { name: /^PANEL/ }).click();
+  await tabTo(page, header());
+  await press('Control+Home', 'ArrowRight', 'ArrowRight', 'Shift+ArrowRight');
+  expect(await chosenPins()).toEqual(['6', '8']);
+  const form = page.getByRole('region', { name: '2 pins' });
+  await tabTo(page, form.getByRole('button', { name: /Read in$/ }));
+  await press('Enter');
+  await page.getByRole('option', { name: 'guessed' }).waitFor();
+  await press('End', 'Enter');
+  await expect
+    .poll(async () => (await pinsSaid()).filter((pin) => pin.endsWith('a guess')))
+    .toEqual(['6, power switch, called PWR_SW+, a guess', '8, ground, called PWR_SW−, a guess']);
+  const findings = page.getByRole('list', { name: 'Findings', exact: true }).getByRole('listitem');
+  const words = 'Power switch is on pins of PANEL that are not surely known.';
+  await expect.poll(() => findings.filter({ hasText: words }).count()).toBe(1);
+  expect(await stateOf(page)).toBe('1 unsaved change');
 });
 
 it('a shape that costs pins is asked about, and sizes beyond any header are answered in words', async () => {

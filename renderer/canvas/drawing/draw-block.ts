@@ -42,12 +42,15 @@ export function drawPinOne({ context, palette }: Pen, { pinOne }: Block): void {
 
 function drawPins(pen: Pen, pins: readonly PinShape[]): void {
   const { context, palette, scale } = pen;
+  const [first] = pins;
+  const spots = !first || first.box.width * scale < LEAST_OUTLINED_PIN_PX;
   context.beginPath();
-  for (const pin of pins) if (!pin.missing) traceRect(context, pin.box);
+  for (const pin of pins) if (!pin.missing && (spots || !pin.unsure)) traceRect(context, pin.box);
   context.fillStyle = palette.pin;
   context.fill();
-  const [first] = pins;
-  if (!first || first.box.width * scale < LEAST_OUTLINED_PIN_PX) return;
+  if (spots) return;
+  // A pin that nobody is sure of is hollow: an outline alone.
+  for (const pin of pins) if (!pin.missing && pin.unsure) traceRect(context, pin.box);
   context.strokeStyle = palette.ink;
   context.lineWidth = stroke(pen, 1, 0.04);
   context.stroke();
@@ -67,9 +70,9 @@ function drawPins(pen: Pen, pins: readonly PinShape[]): void {
 
 function drawNumbers(pen: Pen, pins: readonly PinShape[]): void {
   const { context, palette } = pen;
-  context.fillStyle = palette.pinInk;
   for (const pin of pins) {
     if (pin.missing || !isReadable(pen, pin.numberMm)) continue;
+    context.fillStyle = pin.unsure ? palette.ink : palette.pinInk;
     drawText(pen, { text: pin.pin, at: centreOf(pin.box), sizeMm: pin.numberMm, face: 'mono' });
   }
 }

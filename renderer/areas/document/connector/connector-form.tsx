@@ -18,7 +18,7 @@ export function ConnectorForm({ connector, pin }: ConnectorFormProps) {
   const workbench = useWorkbench();
   const { id, print, title } = connector;
   return (
-    <div className="form">
+    <div className="form connector-form">
       <header className="form-head">
         <h2>
           <span className="mono">{print || title}</span>

@@ -67,6 +67,7 @@ export function HeaderGrid(props: HeaderGridProps) {
           className="header-grid"
           aria-label={`Header ${connector.print || connector.title}, as it lies`}
           aria-multiselectable
+          data-wide={layout.cols > 12 ? true : undefined}
           data-own-keys="Delete Mod+D"
           onKeyDown={onKeyDown}
           onCopy={(event) => copy(event, false)}

@@ -35,7 +35,7 @@ export function OtherSources({ connector, pin }: OtherSourcesProps) {
       <h4 className="field-label">Other sources</h4>
       {against.size > 0 && (
         <p className="sources-disagree">
-          <DisputeSign /> The sources disagree. A lead on this pin gets a doubt until they agree.
+          <DisputeSign /> The sources disagree. A lead that suits only one of them gets a doubt.
         </p>
       )}
       <ul className="sources-list">
