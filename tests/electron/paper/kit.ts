@@ -34,15 +34,15 @@ export async function readByPoppler(
   return execFileSync(program, order, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
 }
 
-/** One page as grey pixels, one byte each, 96 to the inch. */
-export async function greyPixels(pdf: Uint8Array, page: number) {
+/** One page in colour, three bytes a pixel, 96 pixels to the inch. */
+export async function pixelsOf(pdf: Uint8Array, page: number) {
   const folder = scratchFolder();
   const path = join(folder, 'paper.pdf');
   await writeFile(path, pdf);
-  const at = ['-gray', '-r', '96', '-f', String(page), '-l', String(page), '-singlefile'];
+  const at = ['-r', '96', '-f', String(page), '-l', String(page), '-singlefile'];
   execFileSync('pdftoppm', [...at, path, join(folder, 'page')]);
-  const pgm = await readFile(join(folder, 'page.pgm'));
-  const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(pgm.subarray(0, 64).toString('latin1'));
-  if (!head) throw new Error('No greymap');
-  return { width: Number(head[1]), height: Number(head[2]), grey: pgm.subarray(head[0].length) };
+  const ppm = await readFile(join(folder, 'page.ppm'));
+  const head = /^P6\s+(\d+)\s+(\d+)\s+255\s/.exec(ppm.subarray(0, 64).toString('latin1'));
+  if (!head) throw new Error('No pixmap');
+  return { width: Number(head[1]), height: Number(head[2]), rgb: ppm.subarray(head[0].length) };
 }
