@@ -14,15 +14,15 @@ import { type MeterState, stateFor } from './words';
 const EFFORT: Readonly<Record<Single | Pair, number>> = {
   ohms: 1,
   continuity: 1,
-  standby: 1.3,
-  running: 1.5,
+  standby: 1.2,
+  running: 1.3,
   'lamp-standby': 2,
   'lamp-running': 2,
   'touch-standby': 3,
   'touch-running': 5,
 };
 /** To plug in, to start or to unplug the machine first. */
-const SWITCH_OVER = 0.5;
+const SWITCH_OVER = 0.4;
 /** Below this nothing is worth a reading. */
 export const LEAST_BITS = 0.01;
 /** Of what a reading told when it was asked for the first time, so much is new when it is asked again. */
