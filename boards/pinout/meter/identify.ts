@@ -71,7 +71,7 @@ const plainHeaders = byIdentity(
 );
 
 /** What is held after the readings of a connector; panels drawn by chance are drawn again for them. */
-function heldOf(connector: Connector, readings: readonly PinReading[]): Held {
+export function heldOf(connector: Connector, readings: readonly PinReading[]): Held {
   const plain = afterReadings(plainHeaders(connector), readings);
   if (!isDrawn(plain.header)) return plain;
   const size = pinKinds().length;

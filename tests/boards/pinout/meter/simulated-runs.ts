@@ -1,5 +1,6 @@
 import { seededRandom } from '../../../../boards/base/random';
 import type { Connector } from '../../../../boards/document/connector';
+import type { PinReading } from '../../../../boards/document/pin-reading';
 import { CONNECTOR_TYPES } from '../../../../boards/library/connectors/index';
 import { FAMILY } from '../../../../boards/library/families';
 import { headerOf } from '../../../../boards/pinout/meter/header';
@@ -11,10 +12,11 @@ import {
   withReading,
 } from '../../../../boards/pinout/meter/held';
 import type { MeterQuestion } from '../../../../boards/pinout/meter/identification';
-import { areAlike, IDENTIFIED } from '../../../../boards/pinout/meter/identify';
+import { areAlike, heldOf, IDENTIFIED, identifyPins } from '../../../../boards/pinout/meter/identify';
 import { nextReading } from '../../../../boards/pinout/meter/next-reading';
 import { riskOf } from '../../../../boards/pinout/meter/risks';
-import type { SignalId } from '../../../../boards/signals/signals';
+import { SIGNAL_IDS, type SignalId } from '../../../../boards/signals/signals';
+import { STRANGE_LAYOUTS } from '../layouts/strange-layouts';
 import { simulatedMeter } from './simulated-meter';
 
 /** Most readings that a run takes before it counts as not ending. */
@@ -45,11 +47,23 @@ export function unknownFrom(id: string, connector: Omit<Connector, 'id' | 'print
   };
 }
 
+const HEADERS = CONNECTOR_TYPES.filter(({ connector: { family } }) => family === FAMILY.pinHeader);
+
 /** Every pin header of the library with up to twenty posts. */
-export const KNOWN: readonly Unknown[] = CONNECTOR_TYPES.filter(
-  ({ connector: { family, pins } }) =>
-    family === FAMILY.pinHeader && pins.filter(({ missing }) => !missing).length <= 20,
-).map(({ id, connector }) => unknownFrom(id, connector));
+export const KNOWN: readonly Unknown[] = HEADERS.map(({ id, connector }) =>
+  unknownFrom(id, connector),
+).filter(({ truth }) => truth.size <= 20);
+
+/** Headers that the library lacks, as a stranger may bring them; none of them was looked at while weights were set. */
+export const STRANGE: readonly Unknown[] = STRANGE_LAYOUTS.filter(({ pins }) => pins.length <= 20).map(
+  ({ name, grid, pins }) => {
+    const told = pins.map(([pin, is]) => {
+      const signal = SIGNAL_IDS.find((id) => id === is.split('@')[0]);
+      return is === 'no pin' ? { pin, missing: true as const } : { pin, ...(signal && { signal }) };
+    });
+    return unknownFrom(name, { title: name, family: FAMILY.pinHeader, grid, pins: told });
+  },
+);
 
 export interface Run {
   readonly readings: number;
@@ -121,5 +135,40 @@ export function fixedOrder({ truth }: Unknown): Ask {
       if (question === undefined) return undefined;
       if (riskOf(question, kindChances(held, chances), held.header.postOf) === undefined) return question;
     }
+  };
+}
+
+/** How the pins stand after a run on a header that may be no known one. */
+export interface PinRun {
+  readonly readings: number;
+  readonly pins: number;
+  /** Whose most probable signal is right, or not to be told from the right one. */
+  readonly right: number;
+  readonly certain: number;
+  readonly certainAndWrong: number;
+}
+
+/** One run to the end of what readings tell, or so many of them; then pin by pin. */
+export function pinRunOf({ connector, truth }: Unknown, seed: number, most: number): PinRun {
+  const meter = simulatedMeter(truth, seededRandom(seed), SLIPS);
+  const readings: PinReading[] = [];
+  const ask = chosen();
+  while (readings.length < most) {
+    const held = heldOf(connector, readings);
+    const question = ask(held, chancesIn(held));
+    if (question === undefined) break;
+    readings.push(meter.answer(question));
+  }
+  const found = identifyPins({ ...connector, readings });
+  if (!found.ok) throw new Error(found.problem.code);
+  const isRight = (pin: string, signal: SignalId | undefined) =>
+    areAlike([signal ?? 'unknown'], [truth.get(pin) ?? 'unknown']);
+  const { pins } = found.value;
+  return {
+    readings: readings.length,
+    pins: pins.length,
+    right: pins.filter(({ pin, chances }) => isRight(pin, chances[0]?.signal)).length,
+    certain: pins.filter(({ certain }) => certain).length,
+    certainAndWrong: pins.filter(({ pin, certain }) => certain && !isRight(pin, certain.signal)).length,
   };
 }
