@@ -1,12 +1,13 @@
+import { byIdentity } from '../../base/by-identity';
 import { seededRandom } from '../../base/random';
 import type { Connector } from '../../document/connector';
-import { CONNECTOR_TYPES } from '../../library/connectors/index';
 import { FAMILY } from '../../library/families';
 import type { SignalId } from '../../signals/signals';
 import type { Identification } from './identification';
+import { kindShares } from './kind-shares';
 import { type Layout, libraryLayouts } from './library-layouts';
 import { PanelLayouts } from './panel-layouts';
-import { kindIndex, pinKinds } from './pin-kinds';
+import { kindIndex } from './pin-kinds';
 import { type Post, postsOf } from './posts';
 
 /** What a connector could be, before any reading: whole layouts, and pins that follow none of them. */
@@ -27,7 +28,7 @@ export interface Header {
 }
 
 /** What a connector is, before any reading (common practice, no source). */
-const SHARES = { library: 0.75, panel: 0.22, none: 0.03 } as const;
+const SHARES = { library: 0.62, panel: 0.3, none: 0.08 } as const;
 /** Panels that are listed one by one; where they are fewer than this share of all, they are drawn by chance. */
 const LISTED = 8_000;
 const LISTED_SHARE = 0.6;
@@ -46,7 +47,7 @@ export function headerOf(connector: Connector, worth?: PostWorth): Header {
   const posts = postsOf(connector);
   const library = libraryLayouts(connector, posts);
   const inLibrary = library.reduce((sum, { weight }) => sum + weight, 0);
-  const panels = panelsOn(connector, posts, worth);
+  const panels = panelsOn(connector, worth);
   const weighed = [
     ...library.map((layout) => ({
       ...layout,
@@ -66,7 +67,7 @@ export function headerOf(connector: Connector, worth?: PostWorth): Header {
     kinds,
     logWeights,
     logNone: Math.log(SHARES.none + SHARES.panel * panels.left),
-    strayKinds: strayKinds(connector.family),
+    strayKinds: kindShares(connector.family),
     counted: panels.counted,
   };
 }
@@ -83,17 +84,28 @@ interface Panels {
   readonly counted: Identification['counted'];
 }
 
-function panelsOn({ grid, family }: Connector, posts: readonly Post[], worth: PostWorth | undefined): Panels {
-  const none: Panels = { layouts: [], left: 1, counted: { by: 'one by one', layouts: 0 } };
-  if (family !== FAMILY.pinHeader || !PanelLayouts.fits(grid)) return none;
-  const panels = new PanelLayouts(grid, posts);
-  const all = panels.weighed(() => 1).total;
-  if (all === 0) return none;
+/** All panels on these posts, with the sum of their odds; and the most usual, where they are nearly all. */
+const panelsFor = byIdentity(
+  (connector: Connector) => {
+    const { grid, family } = connector;
+    if (family !== FAMILY.pinHeader || !PanelLayouts.fits(grid)) return undefined;
+    const panels = new PanelLayouts(grid, postsOf(connector));
+    const all = panels.weighed(() => 1).total;
+    if (all === 0) return undefined;
+    const usual = panels.usual(LISTED);
+    const share = usual.reduce((sum, { odds }) => sum + odds, 0) / all;
+    return { panels, all, share, ...(share >= LISTED_SHARE && { usual }) };
+  },
+  ({ grid, pins }) => [grid, pins],
+);
+
+function panelsOn(connector: Connector, worth: PostWorth | undefined): Panels {
+  const found = panelsFor(connector);
+  if (found === undefined) return { layouts: [], left: 1, counted: { by: 'one by one', layouts: 0 } };
+  const { panels, all, share, usual } = found;
   const origin = { kind: 'panel' } as const;
-  const listed = panels.usual(LISTED);
-  const share = listed.reduce((sum, { odds }) => sum + odds, 0) / all;
-  if (share >= LISTED_SHARE) {
-    const layouts = listed.map(({ signals, odds }) => ({ signals, weight: odds / all, origin }));
+  if (usual !== undefined) {
+    const layouts = usual.map(({ signals, odds }) => ({ signals, weight: odds / all, origin }));
     return { layouts, left: Math.max(0, 1 - share), counted: { by: 'one by one', layouts: layouts.length } };
   }
   const drawn = drawnPanels(panels, all, worth ?? (() => 1));
@@ -151,19 +163,4 @@ function merged(layouts: readonly Layout[]) {
     layouts: found.map(({ first }) => first),
     logWeights: Float64Array.from(found, ({ weight }) => Math.log(weight)),
   };
-}
-
-/** How often each kind is met on connectors of a family, with a little for those never met there. */
-function strayKinds(family: string): Float64Array {
-  const chances = new Float64Array(pinKinds().length).fill(0.2);
-  for (const { connector } of CONNECTOR_TYPES) {
-    if (connector.family !== family) continue;
-    for (const { signal, missing } of connector.pins) {
-      if (missing) continue;
-      const kind = kindIndex(signal ?? 'unknown');
-      chances[kind] = (chances[kind] ?? 0) + 1;
-    }
-  }
-  const sum = chances.reduce((a, b) => a + b, 0);
-  return chances.map((chance) => chance / sum);
 }

@@ -16,7 +16,7 @@ import type {
   PinChances,
   SignalChance,
 } from './identification';
-import { nextReading, stateAfter } from './next-reading';
+import { IDENTIFIED, nextReading, stateAfter } from './next-reading';
 import { kindIndex, pinKinds } from './pin-kinds';
 import { postsOf } from './posts';
 
@@ -25,8 +25,6 @@ const MOST_POSTS = 80;
 const LAYOUTS_TOLD = 12;
 /** Above it a signal is certain. */
 const CERTAIN = 0.99;
-/** From here on a layout is taken for the one. */
-export const IDENTIFIED = 0.95;
 /** Signals of less chance are not named as alike. */
 const WORTH_NAMING = 0.005;
 

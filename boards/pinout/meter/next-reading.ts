@@ -1,7 +1,7 @@
 import type { PinReading } from '../../document/pin-reading';
 import { bestQuestion } from '../../inference/best-question';
 import { askedBy, askedKey } from './evidence';
-import { countingLayouts, pairGain, singleGain } from './gains';
+import { byKind, countingLayouts, pairGain, readingsLeft, singleGain } from './gains';
 import { type Chances, type Held, kindChances } from './held';
 import type { MeterQuestion, NextReading, WithheldReading } from './identification';
 import { PAIR_ANSWERS, PAIRS, type Pair } from './pair-answers';
@@ -14,17 +14,21 @@ import { type MeterState, stateFor } from './words';
 const EFFORT: Readonly<Record<Single | Pair, number>> = {
   ohms: 1,
   continuity: 1,
-  standby: 1.2,
-  running: 1.3,
+  standby: 1.1,
+  running: 1.2,
   'lamp-standby': 2,
   'lamp-running': 2,
   'touch-standby': 3,
   'touch-running': 5,
 };
-/** To plug in, to start or to unplug the machine first. */
-const SWITCH_OVER = 0.4;
+/** To plug in, to start or to unplug the machine first: shared by the readings that follow in the same state. */
+const SWITCH_OVER = 0.1;
 /** Below this nothing is worth a reading. */
 export const LEAST_BITS = 0.01;
+/** From here on a layout is taken for the one. */
+export const IDENTIFIED = 0.95;
+/** What a repeat of a reading is worse than the first, in readings. */
+const REPEATED = 0.7;
 /** Of what a reading told when it was asked for the first time, so much is new when it is asked again. */
 const AGAIN = 0.5;
 
@@ -58,36 +62,51 @@ export interface Choice {
 }
 
 /**
- * The reading that tells most for its effort and cannot harm. Readings between two pins are only looked at
- * where they could beat the best reading at one pin: none tells more than its answers can hold.
+ * The reading to take next: the least effort, its own and that of the readings expected after it, among those
+ * that cannot harm. Readings between two pins are only looked at where they could tell more for their effort
+ * than the best at one pin: none tells more than its answers can hold.
  *
  * @param forRisk chances of the kinds of every post that risks are judged by, where they are not those asked about
  */
-export function nextReading(
-  held: Held,
-  chances: Chances,
-  state: MeterState,
-  forRisk: Float64Array = kindChances(held, chances),
-): Choice {
+export function nextReading(held: Held, chances: Chances, state: MeterState, forRisk?: Float64Array): Choice {
   const kinds = kindChances(held, chances);
   const single = singleCandidates(held, kinds, state);
   const best = bestQuestion(single, LEAST_BITS);
-  const pairs = pairCandidates(
-    held,
-    chances,
-    { kinds, forRisk },
-    state,
-    best === undefined ? 0 : best.gainBits / best.effort,
-  );
-  const next = bestQuestion([...single, ...pairs], LEAST_BITS);
+  const worth = best === undefined ? 0 : best.gainBits / best.effort;
+  const pairs = pairCandidates(held, chances, { kinds, forRisk: forRisk ?? kinds }, state, worth);
+  const all = [...single, ...pairs];
+  const told = bestQuestion(all, LEAST_BITS);
+  // Once one layout stands out, or where two pins have to be joined, what is told for the effort decides.
+  const isSingle = told !== undefined && single.includes(told);
+  const next = isSingle ? (leastLeft(held, chances, single) ?? told) : told;
   const daring = bestQuestion(
-    [...single, ...pairs].map((candidate) => ({ ...candidate, risk: undefined, of: candidate })),
+    all.map((candidate) => ({ ...candidate, risk: undefined, of: candidate })),
     LEAST_BITS,
   )?.of;
   return {
     ...(next && { next: plain(next) }),
     ...(daring?.risk && { withheld: { ...plain(daring), risk: daring.risk } }),
   };
+}
+
+/** The reading at one pin with which the whole is expected to take least effort; none once a layout stands out. */
+function leastLeft(held: Held, chances: Chances, single: readonly Candidate[]): Candidate | undefined {
+  if (chances.layouts.some((chance) => chance >= IDENTIFIED)) return undefined;
+  const gathered = byKind(held.header, chances);
+  let best: Candidate | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const candidate of single) {
+    const asked = askedBy(candidate.question);
+    // A repeat tells only a part anew, which the guess of what is left does not know.
+    if (candidate.gainBits <= LEAST_BITS || !('single' in asked)) continue;
+    const again = timesAsked(held, candidate.question);
+    const post = held.header.postOf.get(asked.pin) ?? 0;
+    const cost = candidate.effort + readingsLeft(gathered, post, asked.single, IDENTIFIED) + again * REPEATED;
+    if (cost >= least) continue;
+    best = candidate;
+    least = cost;
+  }
+  return best;
 }
 
 function plain({ question, gainBits, effort }: NextReading): NextReading {

@@ -37,8 +37,10 @@ const JOBS: readonly Job[] = [
   {
     share: 0.9,
     forms: [
-      [0.7, 'drive-led-feed', 'drive-led-sink'],
+      [0.6, 'drive-led-feed', 'drive-led-sink'],
       [0.3, 'drive-led-sink', 'drive-led-feed'],
+      [0.07, 'drive-led-feed', 'gap', 'drive-led-sink'],
+      [0.03, 'drive-led-sink', 'gap', 'drive-led-feed'],
     ],
   },
   {
@@ -62,8 +64,10 @@ const JOBS: readonly Job[] = [
   {
     share: 0.1,
     forms: [
-      [0.7, 'message-led-feed', 'message-led-sink'],
-      [0.3, 'message-led-sink', 'message-led-feed'],
+      [0.5, 'message-led-feed', 'message-led-sink'],
+      [0.25, 'message-led-sink', 'message-led-feed'],
+      [0.15, 'message-led-feed', 'gap', 'message-led-sink'],
+      [0.1, 'message-led-sink', 'gap', 'message-led-feed'],
     ],
   },
   {

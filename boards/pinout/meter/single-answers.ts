@@ -1,5 +1,6 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Ohms, Volts } from '../../base/units';
+import { FAMILY } from '../../library/families';
 import {
   bandOhms,
   bandVolts,
@@ -12,6 +13,7 @@ import {
   voltBand,
 } from './bands';
 import { type Behind, behindPin } from './behind-pin';
+import { kindShares } from './kind-shares';
 import { type PinKind, pinKinds } from './pin-kinds';
 
 /** Readings at one pin. */
@@ -23,7 +25,7 @@ export interface AnswerTable {
   readonly bands: number;
   /** By kind of pin. */
   readonly rows: readonly Float64Array[];
-  /** What such readings look like when nothing is known of the pin: half as some pin, half anything. */
+  /** What such readings look like when nothing is known of the pin: mostly as those of some other pin. */
   readonly inGeneral: Float64Array;
 }
 
@@ -33,6 +35,8 @@ export const USUAL_TOLERANCE = 0.05;
 const PROBE_OHMS: Ohms = 0.2;
 const OHMS_OFF: Ohms = 0.1;
 const VOLTS_OFF: Volts = 0.06;
+/** A probe that slipped reads another pin; a range that was misread, anything (common practice, no source). */
+const LIKE_PINS = 0.75;
 const METER_OHMS: Ohms = 10_000_000;
 /** The current of a meter on its highest range; a coin cell behind a pin adds to it (common practice, no source). */
 const TEST_AMPS = 1e-6;
@@ -102,9 +106,10 @@ function tableOf(kinds: readonly PinKind[], single: Single): AnswerTable {
     return single === 'ohms' ? ohmRow(behind) : voltRow(behind);
   });
   const bands = single === 'ohms' ? OHM_BANDS : VOLT_BANDS;
+  const shares = kindShares(FAMILY.pinHeader);
   const inGeneral = Float64Array.from({ length: bands }, (_, band) => {
-    const mean = rows.reduce((sum, row) => sum + (row[band] ?? 0), 0) / rows.length;
-    return (mean + 1 / bands) / 2;
+    const likePins = rows.reduce((sum, row, kind) => sum + (shares[kind] ?? 0) * (row[band] ?? 0), 0);
+    return LIKE_PINS * likePins + (1 - LIKE_PINS) / bands;
   });
   return { bands, rows, inGeneral };
 }

@@ -1,3 +1,4 @@
+import { byIdentity } from '../../../../boards/base/by-identity';
 import { seededRandom } from '../../../../boards/base/random';
 import type { Connector } from '../../../../boards/document/connector';
 import type { PinReading } from '../../../../boards/document/pin-reading';
@@ -5,6 +6,7 @@ import { CONNECTOR_TYPES } from '../../../../boards/library/connectors/index';
 import { FAMILY } from '../../../../boards/library/families';
 import { headerOf } from '../../../../boards/pinout/meter/header';
 import {
+  type Chances,
   chancesIn,
   type Held,
   kindChances,
@@ -12,9 +14,10 @@ import {
   withReading,
 } from '../../../../boards/pinout/meter/held';
 import type { MeterQuestion } from '../../../../boards/pinout/meter/identification';
-import { areAlike, heldOf, IDENTIFIED, identifyPins } from '../../../../boards/pinout/meter/identify';
-import { nextReading } from '../../../../boards/pinout/meter/next-reading';
+import { areAlike, heldOf, identifyPins } from '../../../../boards/pinout/meter/identify';
+import { IDENTIFIED, nextReading } from '../../../../boards/pinout/meter/next-reading';
 import { riskOf } from '../../../../boards/pinout/meter/risks';
+import { type MeterState, stateFor } from '../../../../boards/pinout/meter/words';
 import { SIGNAL_IDS, type SignalId } from '../../../../boards/signals/signals';
 import { STRANGE_LAYOUTS } from '../layouts/strange-layouts';
 import { simulatedMeter } from './simulated-meter';
@@ -71,21 +74,27 @@ export interface Run {
   readonly sure: boolean;
 }
 
-const headers = new Map<string, ReturnType<typeof startHeld>>();
-function startOf({ id, connector }: Unknown): Held {
-  const known = headers.get(id) ?? startHeld(headerOf(connector));
-  headers.set(id, known);
-  return known;
+/** What is the same at the start of every run on a header: worked out once. */
+interface Start {
+  readonly held: Held;
+  readonly chances: Chances;
+  readonly question: MeterQuestion | undefined;
 }
+
+const startOf = byIdentity(({ connector }: Unknown): Start => {
+  const held = startHeld(headerOf(connector));
+  const chances = chancesIn(held);
+  return { held, chances, question: nextReading(held, chances, 'unplugged').next?.question };
+});
 
 const SLIPS = { noise: 0.05, wrong: 0.05 };
 
 /** One run: readings are asked for and answered until one layout has 95 %, or nothing is left to ask. */
 export function runOf(unknown: Unknown, seed: number, ask: Ask): Run {
   const meter = simulatedMeter(unknown.truth, seededRandom(seed), SLIPS);
-  let held = startOf(unknown);
+  const start = startOf(unknown);
+  let { held, chances } = start;
   for (let readings = 0; ; readings++) {
-    const chances = chancesIn(held);
     let best = 0;
     for (let at = 1; at < chances.layouts.length; at++)
       if ((chances.layouts[at] ?? 0) > (chances.layouts[best] ?? 0)) best = at;
@@ -97,19 +106,19 @@ export function runOf(unknown: Unknown, seed: number, ask: Ask): Run {
       return { readings, first: areAlike(found, truth), sure };
     }
     held = withReading(held, meter.answer(question));
+    chances = chancesIn(held);
   }
 }
 
-type Ask = (held: Held, chances: ReturnType<typeof chancesIn>) => MeterQuestion | undefined;
+type Ask = (held: Held, chances: Chances) => MeterQuestion | undefined;
 
 /** What the program proposes. */
-export function chosen(): Ask {
-  let state: 'unplugged' | 'standby' | 'running' = 'unplugged';
+export function chosen(unknown?: Unknown): Ask {
+  const start = unknown && startOf(unknown);
+  let state: MeterState = 'unplugged';
   return (held, chances) => {
-    const { next } = nextReading(held, chances, state);
-    if (next === undefined) return undefined;
-    const { question } = next;
-    state = question.kind === 'ohms' || question.kind === 'continuity' ? 'unplugged' : question.supply;
+    const question = held === start?.held ? start.question : nextReading(held, chances, state).next?.question;
+    if (question !== undefined) state = stateFor(question);
     return question;
   };
 }
@@ -133,7 +142,9 @@ export function fixedOrder({ truth }: Unknown): Ask {
     for (;;) {
       const question = waiting.shift();
       if (question === undefined) return undefined;
-      if (riskOf(question, kindChances(held, chances), held.header.postOf) === undefined) return question;
+      const isSingle = question.kind === 'ohms' || question.kind === 'volts';
+      if (isSingle || riskOf(question, kindChances(held, chances), held.header.postOf) === undefined)
+        return question;
     }
   };
 }
