@@ -26,7 +26,9 @@ export function bandOhms(band: number): Ohms {
 }
 
 const BAND_VOLTS: Volts = 0.1;
-const LEAST_VOLTS: Volts = -16;
+/** Beyond it, either way, no pin of a board reads. */
+export const MOST_VOLTS: Volts = 16;
+const LEAST_VOLTS: Volts = -MOST_VOLTS;
 export const VOLT_BANDS = 321;
 
 export function voltBand(volts: Volts): number {

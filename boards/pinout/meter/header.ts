@@ -146,21 +146,30 @@ function drawnPanels(panels: PanelLayouts, all: number, worth: PostWorth) {
   }));
 }
 
-/** Layouts that no reading tells apart become one, with the weight of all. */
+/** Layouts that no reading tells apart become one, with the weight of all; the heaviest stands for them. */
 function merged(layouts: readonly Layout[]) {
-  const groups = new Map<string, { first: Layout; weight: number }>();
+  const groups = new Map<string, Layout[]>();
   for (const layout of layouts) {
     const key = layout.signals.map(kindIndex).join();
     const group = groups.get(key);
-    if (group === undefined) groups.set(key, { first: layout, weight: layout.weight });
-    else {
-      group.weight += layout.weight;
-      if (layout.weight > group.first.weight) group.first = layout;
-    }
+    if (group === undefined) groups.set(key, [layout]);
+    else group.push(layout);
   }
   const found = [...groups.values()];
   return {
-    layouts: found.map(({ first }) => first),
-    logWeights: Float64Array.from(found, ({ weight }) => Math.log(weight)),
+    layouts: found.map(standingFor),
+    logWeights: Float64Array.from(found, (group) =>
+      Math.log(group.reduce((sum, { weight }) => sum + weight, 0)),
+    ),
   };
+}
+
+function standingFor(group: readonly Layout[]): Layout {
+  const first = group.reduce((a, b) => (b.weight > a.weight ? b : a));
+  if (group.length === 1) return first;
+  const alike = first.signals.map(
+    (signal, post) =>
+      new Set(group.map(({ signals }) => signals[post] ?? signal).filter((one) => one !== signal)),
+  );
+  return { ...first, alike };
 }

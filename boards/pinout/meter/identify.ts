@@ -166,13 +166,16 @@ function pinChances(
   return { pin, chances: told, ...(first && first.chance > CERTAIN && { certain: first }) };
 }
 
-/** How often each signal stands at a post in the layouts, by their chances. */
+/** How often each signal stands at a post in the layouts, by their chances; one of several alike, in all of them. */
 function signalChances({ header }: Held, chances: Chances, post: number): ReadonlyMap<SignalId, number> {
   const sums = new Map<SignalId, number>();
-  header.layouts.forEach(({ signals }, at) => {
+  const add = (signal: SignalId, chance: number) => sums.set(signal, (sums.get(signal) ?? 0) + chance);
+  header.layouts.forEach(({ signals, alike }, at) => {
     const chance = chances.layouts[at] ?? 0;
-    const signal = signals[post];
-    if (chance > 1e-9 && signal !== undefined) sums.set(signal, (sums.get(signal) ?? 0) + chance);
+    if (chance < 1e-9) return;
+    add(signals[post] ?? 'unknown', chance);
+    // A little less, so that the heavier of two that nothing tells apart is named first.
+    for (const other of alike?.[post] ?? []) add(other, chance * 0.5);
   });
   return sums;
 }

@@ -14,6 +14,8 @@ export interface Layout {
   readonly signals: readonly SignalId[];
   readonly weight: number;
   readonly origin: LayoutOrigin;
+  /** For each post, the other signals that it has in layouts that no reading tells from this one. */
+  readonly alike?: readonly ReadonlySet<SignalId>[];
 }
 
 /**
