@@ -24,7 +24,7 @@ const EFFORT: Readonly<Record<Single | Pair, number>> = {
 /** To plug in, to start or to unplug the machine first: shared by the readings that follow in the same state. */
 const SWITCH_OVER = 0.1;
 /** Below this nothing is worth a reading. */
-export const LEAST_BITS = 0.01;
+const LEAST_BITS = 0.01;
 /** From here on a layout is taken for the one. */
 export const IDENTIFIED = 0.95;
 /** What a repeat of a reading is worse than the first, in readings. */
@@ -53,7 +53,7 @@ function questionOf(asked: Single | Pair, first: string, second: string): MeterQ
 }
 
 /** A reading that could be taken, with its risk where it has one. */
-export type Candidate = NextReading & Partial<Pick<WithheldReading, 'risk'>>;
+type Candidate = NextReading & Partial<Pick<WithheldReading, 'risk'>>;
 
 export interface Choice {
   readonly next?: NextReading;

@@ -33,7 +33,7 @@ export interface Unknown {
 }
 
 /** A connector of the library as a person has it before any reading: the grid, and which posts are gone. */
-export function unknownFrom(id: string, connector: Omit<Connector, 'id' | 'print' | 'place'>): Unknown {
+function unknownFrom(id: string, connector: Omit<Connector, 'id' | 'print' | 'place'>): Unknown {
   const standing = connector.pins.filter(({ missing }) => !missing);
   return {
     id,
@@ -150,7 +150,7 @@ export function fixedOrder({ truth }: Unknown): Ask {
 }
 
 /** How the pins stand after a run on a header that may be no known one. */
-export interface PinRun {
+interface PinRun {
   readonly readings: number;
   readonly pins: number;
   /** Whose most probable signal is right, or not to be told from the right one. */
