@@ -9,8 +9,9 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/signals': ['boards/base'],
   'boards/document': ['boards/base', 'boards/signals'],
   'boards/library': DOMAIN_FLOOR,
-  'boards/drawing': DOMAIN_FLOOR,
   'boards/fit': DOMAIN_FLOOR,
+  // A plug where it sits is drawn by window and paper alike.
+  'boards/drawing': [...DOMAIN_FLOOR, 'boards/fit'],
   'boards/inference': ['boards/base'],
   'boards/edit': [...DOMAIN_FLOOR, 'boards/fit'],
   'boards/pinout': [...DOMAIN_FLOOR, 'boards/library', 'boards/inference'],

@@ -1,5 +1,5 @@
 import PDFDocument from 'pdfkit';
-import { INKS } from '../../boards/handover/page/inks';
+import { INKS, tintOf } from '../../boards/handover/page/inks';
 import type {
   Drawn,
   DrawnGroup,
@@ -114,8 +114,8 @@ function drawGroup(pdf: Pdf, { at, scale, items }: DrawnGroup, fonts: Fonts): vo
 
 function paint(pdf: Pdf, { fill, stroke }: Paint): void {
   if (stroke) takePen(pdf, stroke);
-  if (fill && stroke) pdf.fillAndStroke(INKS[fill], INKS[stroke.ink]);
-  else if (fill) pdf.fill(INKS[fill]);
+  if (fill && stroke) pdf.fillAndStroke(tintOf(fill), INKS[stroke.ink]);
+  else if (fill) pdf.fill(tintOf(fill));
   else if (stroke) pdf.stroke(INKS[stroke.ink]);
 }
 

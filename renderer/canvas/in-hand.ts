@@ -3,13 +3,13 @@ import { rowPitchOf } from '../../boards/document/grid';
 import { connectorOf, type PlugRef, plugOf } from '../../boards/document/lookup';
 import { type Point, type Rect, rectAbout } from '../../boards/drawing/geometry';
 import { oriented, turned } from '../../boards/drawing/orientation';
+import { type PlugShape, plugShapeOf } from '../../boards/drawing/plug-shape';
 import type { Fit } from '../../boards/fit/fit';
 import { fitSeat } from '../../boards/fit/fit-seat';
 import { plugCentre } from '../../boards/fit/geometry';
 import { placesOf } from '../../boards/fit/places';
 import { seatedPlug } from '../../boards/fit/seated-plug';
 import type { Placing } from '../store/session';
-import { type PlugShape, plugShapeOf } from './scene/plug-shape';
 import type { Scene } from './scene/scene';
 
 /** The middles of all places where a plug fits, turned as it is held. */

@@ -1,7 +1,7 @@
 import type { Mm } from '../../base/units';
 import type { Point, Rect } from '../../drawing/geometry';
 import type { Face } from '../../drawing/measure';
-import type { Ink } from './inks';
+import type { Fill, Ink } from './inks';
 import type { PaperSize } from './paper';
 
 /** A stroke of a pen. */
@@ -14,7 +14,7 @@ export interface Stroke {
 
 /** How a shape is filled and outlined; one of the two at least. */
 export interface Paint {
-  readonly fill?: Ink;
+  readonly fill?: Fill;
   readonly stroke?: Stroke;
 }
 

@@ -8,6 +8,8 @@ import { type Block, blockOf, USUAL_ROOMS } from '../../drawing/block';
 import { contains, type Point, type Rect } from '../../drawing/geometry';
 import type { Measure } from '../../drawing/measure';
 import { orientationOf } from '../../drawing/orientation';
+import { roomsBeside } from '../../drawing/plug-shape';
+import type { SeatedPlug } from '../../fit/seated-plug';
 import type { Strip } from '../page/flow';
 import type { Drawn } from '../page/page';
 import { DRAWING_SCALE } from './drawing-scale';
@@ -67,12 +69,17 @@ export function headerDrawing(
   };
 }
 
-/** The connector at a pitch that suits the paper; the proportions of the pitches are kept. */
-function blockOnPaper(
+/**
+ * The connector at a pitch that suits the paper; the proportions of the pitches are kept.
+ *
+ * @param seated plugs on it: names begin further out where one hangs over the edge
+ */
+export function blockOnPaper(
   connector: Connector,
   lying: Pick<PinoutOptions, 'turn' | 'mirrored'>,
   room: { readonly widthMm: Mm; readonly heightMm: Mm },
   measure: Measure,
+  seated: readonly SeatedPlug[] = [],
 ): Block {
   const { grid, place } = connector;
   const view = orientationOf(lying);
@@ -94,16 +101,24 @@ function blockOnPaper(
     grid: { ...grid, pitchMm, rowPitchMm: pitchMm * ratio },
     place: { xMm: 0, yMm: 0, turn: place.turn },
   };
-  return blockOf(onPaper, view, USUAL_ROOMS, measure);
+  const usual = blockOf(onPaper, view, USUAL_ROOMS, measure);
+  return seated.length === 0 ? usual : blockOf(onPaper, view, roomsBeside(usual, seated), measure);
 }
 
-function drawBlock(block: Block, cut: Rect, measure: Measure): readonly Drawn[] {
+/** @param laid what lies on the shell, below pins and names: the bodies of plugs */
+export function drawBlock(
+  block: Block,
+  cut: Rect,
+  measure: Measure,
+  laid: readonly Drawn[] = [],
+): readonly Drawn[] {
   const pins = block.pins.filter(({ box }) =>
     contains(cut, { x: box.x + box.width / 2, y: box.y + box.height / 2 }),
   );
   const here = new Set(pins.map(({ pin }) => pin));
   return [
     ...drawShell(block, cut),
+    ...laid,
     ...drawNames(block, here, measure),
     ...pins.map((shape): Drawn => {
       const pin = pinOf(block.connector, shape.pin);

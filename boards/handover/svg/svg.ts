@@ -1,5 +1,5 @@
 import type { Mm } from '../../base/units';
-import { INKS } from '../page/inks';
+import { INKS, tintOf } from '../page/inks';
 import type { Drawn, DrawnText, Page, Paint, Paper, Stroke } from '../page/page';
 import type { Lettering } from './lettering';
 import { xmlNumber as n, xmlText } from './xml';
@@ -97,7 +97,7 @@ function drawText(text: DrawnText, lettering: Lettering): string {
 }
 
 function paintOf({ fill, stroke }: Paint): string {
-  return ` fill="${fill === undefined ? 'none' : INKS[fill]}"${stroke === undefined ? '' : strokeOf(stroke)}`;
+  return ` fill="${fill === undefined ? 'none' : tintOf(fill)}"${stroke === undefined ? '' : strokeOf(stroke)}`;
 }
 
 function strokeOf({ ink, widthMm, dashMm }: Stroke): string {

@@ -1,6 +1,6 @@
 import type { Point, Rect } from '../../../boards/drawing/geometry';
+import type { PlugShape } from '../../../boards/drawing/plug-shape';
 import type { Fit } from '../../../boards/fit/fit';
-import type { PlugShape } from '../scene/plug-shape';
 import { drawHoles, traceBody } from './draw-plug';
 import { type Pen, stroke, traceRect } from './pen';
 

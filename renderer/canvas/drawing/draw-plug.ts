@@ -1,4 +1,4 @@
-import type { PlugShape } from '../scene/plug-shape';
+import type { PlugShape } from '../../../boards/drawing/plug-shape';
 import { type Pen, stroke, tracePath, traceRect } from './pen';
 
 /** A seated plug: its body with the pins left free, contacts ringed, stops filled, the mark. */

@@ -1,12 +1,12 @@
 import type { Mm } from '../../../boards/base/units';
 import type { Build } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
-import { type Block, namesOnWay, type Rooms, USUAL_ROOMS } from '../../../boards/drawing/block';
+import { type Block, namesOnWay, USUAL_ROOMS } from '../../../boards/drawing/block';
 import type { WayOut } from '../../../boards/drawing/frame';
 import type { Measure } from '../../../boards/drawing/measure';
+import { roomsBeside } from '../../../boards/drawing/plug-shape';
 import type { SeatedPlug } from '../../../boards/fit/seated-plug';
 import { rememberedBlock } from './block-memo';
-import { plugShapeOf } from './plug-shape';
 import { type RectBuckets, rectBuckets } from './rect-buckets';
 
 /**
@@ -31,19 +31,6 @@ export function blocksOf(
     for (const name of kept.names) taken.add(name.box, kept.connector);
     return kept;
   });
-}
-
-/** The room that plugs over the edge take before names can begin. */
-function roomsBeside(block: Block, seated: readonly SeatedPlug[]): Rooms {
-  const shell = block.frame.outSpan(block.shell);
-  let before: Mm = 0;
-  let after: Mm = 0;
-  for (const plug of seated) {
-    const body = block.frame.outSpan(plugShapeOf(plug, block).body);
-    before = Math.max(before, shell.from - body.from);
-    after = Math.max(after, body.to - shell.to);
-  }
-  return { before, after };
 }
 
 function roomLeft(block: Block, way: WayOut, taken: RectBuckets<Connector>): Mm | null {

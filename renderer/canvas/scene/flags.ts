@@ -5,10 +5,10 @@ import { further, outward, type Span, type WayOut } from '../../../boards/drawin
 import { centreOf, grown, legsOf, type Rect, rectAbout } from '../../../boards/drawing/geometry';
 import { shortened } from '../../../boards/drawing/lines-of-text';
 import type { Measure } from '../../../boards/drawing/measure';
+import type { PlugShape } from '../../../boards/drawing/plug-shape';
 import { SIZES } from '../../../boards/drawing/sizes';
 import { type LanedWire, lanedWires } from './lanes';
 import type { Obstacles } from './obstacles';
-import type { PlugShape } from './plug-shape';
 import type { FlagShape, WiredPlug, WireShape } from './wiring';
 
 /** Wires of one plug that leave next to each other, with nothing between. They share a flag. */

@@ -5,12 +5,12 @@ import { type Rect, rectRound, rectRoundAll } from '../../../boards/drawing/geom
 import { holesOf } from '../../../boards/drawing/holes';
 import type { Measure } from '../../../boards/drawing/measure';
 import { orientationOf, oriented } from '../../../boards/drawing/orientation';
+import { type PlugShape, plugShapeOf } from '../../../boards/drawing/plug-shape';
 import { type SeatedPlug, seatedPlugs } from '../../../boards/fit/seated-plug';
 import { blocksOf } from './blocks-of';
 import { printOnBody } from './body-print';
 import { flagsOn } from './flags';
 import { type Obstacles, obstacles } from './obstacles';
-import { type PlugShape, plugShapeOf } from './plug-shape';
 import type { Scene } from './scene';
 import { sleeveOf } from './sleeves';
 import { titleOf } from './titles';

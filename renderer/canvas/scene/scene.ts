@@ -3,7 +3,7 @@ import type { Block } from '../../../boards/drawing/block';
 import type { Rect } from '../../../boards/drawing/geometry';
 import type { HoleShape } from '../../../boards/drawing/holes';
 import type { Orientation } from '../../../boards/drawing/orientation';
-import type { PlugShape } from './plug-shape';
+import type { PlugShape } from '../../../boards/drawing/plug-shape';
 import type { TitleShape } from './titles';
 import type { FlagShape, SleeveShape, WireShape } from './wiring';
 

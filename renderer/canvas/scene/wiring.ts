@@ -3,9 +3,9 @@ import type { WireColour } from '../../../boards/document/lead';
 import type { PlugRef } from '../../../boards/document/lookup';
 import type { Block } from '../../../boards/drawing/block';
 import type { Point, Rect } from '../../../boards/drawing/geometry';
+import type { PlugShape } from '../../../boards/drawing/plug-shape';
 import { jointsOfPlug } from '../../../boards/fit/joints';
 import type { SeatedPlug } from '../../../boards/fit/seated-plug';
-import type { PlugShape } from './plug-shape';
 
 /** A wire from its contact to its flag. */
 export interface WireShape {

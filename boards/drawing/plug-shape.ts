@@ -1,11 +1,12 @@
-import type { HoleState, PlugRef } from '../../../boards/document/lookup';
-import { gridIndex } from '../../../boards/document/numbering';
-import type { Block } from '../../../boards/drawing/block';
-import { grown, type Point, type Rect, rectRound } from '../../../boards/drawing/geometry';
-import { pinSize, SIZES } from '../../../boards/drawing/sizes';
-import { cellUnder } from '../../../boards/fit/geometry';
-import { landingsOf } from '../../../boards/fit/landing';
-import type { SeatedPlug } from '../../../boards/fit/seated-plug';
+import type { Mm } from '../base/units';
+import type { HoleState, PlugRef } from '../document/lookup';
+import { gridIndex } from '../document/numbering';
+import { cellUnder } from '../fit/geometry';
+import { landingsOf } from '../fit/landing';
+import type { SeatedPlug } from '../fit/seated-plug';
+import type { Block, Rooms } from './block';
+import { grown, type Point, type Rect, rectRound } from './geometry';
+import { pinSize, SIZES } from './sizes';
 
 interface HoleShape {
   readonly hole: string;
@@ -72,4 +73,17 @@ function triangleAt({ x, y }: Point, block: Block, size: number): readonly [Poin
     frame.point(along + base, out - half),
     frame.point(along + base, out + half),
   ];
+}
+
+/** The room that plugs over the edge take before names can begin. */
+export function roomsBeside(block: Block, seated: readonly SeatedPlug[]): Rooms {
+  const shell = block.frame.outSpan(block.shell);
+  let before: Mm = 0;
+  let after: Mm = 0;
+  for (const plug of seated) {
+    const body = block.frame.outSpan(plugShapeOf(plug, block).body);
+    before = Math.max(before, shell.from - body.from);
+    after = Math.max(after, body.to - shell.to);
+  }
+  return { before, after };
 }
