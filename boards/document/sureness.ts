@@ -1,8 +1,7 @@
 import type { Alternative, Pin } from './connector';
 
 /** How surely a pin is known, from not at all to for sure; "unsaid" where nobody put a number to it. */
-export const SURENESS = ['unknown', 'guessed', 'likely', 'unsaid', 'fairly', 'sure'] as const;
-export type Sureness = (typeof SURENESS)[number];
+export type Sureness = 'unknown' | 'guessed' | 'likely' | 'unsaid' | 'fairly' | 'sure';
 
 /** From which confidence on a reading is called so. */
 export const LEAST = { sure: 0.95, fairly: 0.75, likely: 0.5 } as const;

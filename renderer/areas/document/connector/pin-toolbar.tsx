@@ -41,7 +41,7 @@ export function PinToolbar({ chosen }: { readonly chosen: ChosenPins }) {
         {size === 0 ? 'No pin chosen' : `${counted(size, 'pin')} chosen`}
       </span>
       <IconButton
-        label="Fill the others from the first"
+        label="Set the others like the first"
         keys={keys('Mod+D')}
         icon={<PaintBucket size={18} aria-hidden="true" />}
         disabled={size < 2}
