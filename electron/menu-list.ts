@@ -80,6 +80,8 @@ export const MENU_BAR: readonly Menu[] = [
       { id: 'board.keep-case', label: 'Keep the case in the library…' },
       { id: 'board.compare', label: 'Compare the board with a sheet…' },
       { id: 'board.compare-case', label: 'Compare the case with a sheet…' },
+      'line',
+      { id: 'board.best-seating', label: 'Plan the best seating…', accelerator: 'CmdOrCtrl+B' },
     ],
   },
   {

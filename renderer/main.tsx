@@ -7,8 +7,8 @@ import './look/controls.css';
 import './look/sign.css';
 import './look/wires.css';
 import { openWindow } from './open-window';
-import { allowEmptyHtml } from './trusted-types';
+import { allowWhatWeNeed } from './trusted-types';
 
-allowEmptyHtml();
+allowWhatWeNeed();
 
 void openWindow();

@@ -2,7 +2,10 @@
 interface PolicyMaker {
   readonly createPolicy: (
     name: 'default',
-    rules: { readonly createHTML: (text: string) => string | null },
+    rules: {
+      readonly createHTML: (text: string) => string | null;
+      readonly createScriptURL: (address: string) => string | null;
+    },
   ) => unknown;
 }
 
@@ -14,8 +17,13 @@ declare global {
 
 /**
  * The policy of the page forbids writing HTML and scripts as text. The drawing library empties its
- * container that way once; the empty text is all that is let through.
+ * container that way once: the empty text is let through. So are scripts of our own files, for the worker
+ * that plans.
  */
-export function allowEmptyHtml(): void {
-  window.trustedTypes?.createPolicy('default', { createHTML: (text) => (text === '' ? text : null) });
+export function allowWhatWeNeed(): void {
+  window.trustedTypes?.createPolicy('default', {
+    createHTML: (text) => (text === '' ? text : null),
+    createScriptURL: (address) =>
+      new URL(address, location.href).origin === location.origin ? address : null,
+  });
 }

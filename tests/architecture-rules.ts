@@ -62,6 +62,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/circuit',
     'boards/findings',
     'boards/pinout/photo',
+    'boards/planner',
     'boards/analyse.ts',
     'boards/handover',
     'boards/host.ts',

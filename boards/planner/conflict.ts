@@ -13,6 +13,8 @@ export interface Conflict {
   readonly plugs: readonly PlugRef[];
   /** The pins they all want: every pin under a seat that would serve one of them fully. */
   readonly pins: readonly PinRef[];
+  /** Those of the plugs that are pinned to where they sit. */
+  readonly kept: readonly PlugRef[];
 }
 
 /** Subsets looked at in search of a smallest conflict, before one that is only minimal is given. */
@@ -24,16 +26,20 @@ const SUBSETS_LIMIT = 5_000;
  * same size are told apart by anything but the order of the leads.
  */
 export function conflictAbout(problem: Problem, slot: number): Conflict {
-  const serving = problem.groups.map((group) => ({
-    ...group,
-    ways: group.ways.filter((way) => serves(group, way)),
-  }));
+  const serving = problem.groups.map((group) => ({ ...group, ways: waysWanted(group) }));
   const whole = { ...problem, groups: serving };
   const conflict = smallest(whole, slot) ?? minimal(whole, slot);
   return {
     plugs: conflict.flatMap((at) => refsOf(serving[at]?.group)),
     pins: pinsUnder(conflict.flatMap((at) => serving[at]?.ways ?? [])),
+    kept: conflict.flatMap((at) => pinnedOf(serving[at]?.group)),
   };
+}
+
+/** Those in which all is served. A pinned plug is where it is though it may serve nothing there. */
+function waysWanted(group: Ways): readonly Way[] {
+  const serving = group.ways.filter((way) => serves(group, way));
+  return serving.length === 0 && group.group.pinned.size > 0 ? group.ways : serving;
 }
 
 function serves({ group }: Ways, { served }: Way): boolean {
@@ -102,6 +108,10 @@ function* subsetsOf(items: readonly number[], size: number, from = 0): Generator
 
 function refsOf(group: Group | undefined): readonly PlugRef[] {
   return group?.plugs.map((plug) => ({ lead: group.lead.id, plug: plug.id })) ?? [];
+}
+
+function pinnedOf(group: Group | undefined): readonly PlugRef[] {
+  return refsOf(group).filter(({ plug }) => group?.pinned.has(plug));
 }
 
 function pinsUnder(ways: readonly Way[]): readonly PinRef[] {

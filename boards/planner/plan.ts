@@ -6,6 +6,7 @@ import { findingsOf } from '../findings/findings';
 import { placesOf } from '../fit/places';
 import type { Cost } from './cost';
 import { instanceOf, type Problem, problemOf } from './problem';
+import { TELL_NOBODY, type Tell } from './progress';
 import { SEARCH_LIMITS, type Search, type SearchLimits, search } from './search';
 import type { Way } from './ways';
 
@@ -28,6 +29,7 @@ export interface PlanAsk {
   /** Plugs that keep the seat they have. */
   readonly pinned?: readonly PlugRef[];
   readonly limits?: SearchLimits;
+  readonly tell?: Tell;
 }
 
 /** What the search found on a problem with its dangers told. */
@@ -44,8 +46,12 @@ export interface Solved {
  * first. The same build gives the same plan. Bodies and pins only: whether a cable is long enough is not
  * asked here.
  */
-export function planOf(build: Build, { pinned = [], limits = SEARCH_LIMITS }: PlanAsk = {}): Plan {
-  const { problem, answer } = solve(problemOf(build, pinned), limits);
+export function planOf(build: Build, { pinned = [], limits = SEARCH_LIMITS, tell }: PlanAsk = {}): Plan {
+  return planFrom(solve(problemOf(build, pinned, tell), limits, tell));
+}
+
+/** What was found, as seats and what is known about them. */
+export function planFrom({ problem, answer }: Solved): Plan {
   const ways = waysTaken(problem, answer.choices);
   const planned = seatsOf(problem, ways);
   return {
@@ -59,7 +65,7 @@ export function planOf(build: Build, { pinned = [], limits = SEARCH_LIMITS }: Pl
     proved: answer.kind === 'best' && !problem.groups.some(({ narrowed }) => narrowed),
     bound: answer.kind === 'best' ? answer.cost : answer.bound,
     steps: answer.steps,
-    findings: findingsOf({ ...build, seats: [...planned] }),
+    findings: findingsOf({ ...problem.build, seats: [...planned] }),
   };
 }
 
@@ -67,11 +73,16 @@ export function planOf(build: Build, { pinned = [], limits = SEARCH_LIMITS }: Pl
  * Searches, asks the checks about what was found, and searches again with the dangers they name, until
  * they name no new one. Costs only grow, so the last answer is the optimum of the true costs.
  */
-export function solve(start: Problem, limits: SearchLimits): Solved {
+export function solve(start: Problem, limits: SearchLimits, tell: Tell = TELL_NOBODY): Solved {
   let problem = start;
+  let before = 0;
   const asked = new Map<Way, number>();
   for (;;) {
-    const answer = search(instanceOf(problem), limits);
+    const sofar = before;
+    const answer = search(instanceOf(problem), limits, (branches) =>
+      tell({ stage: 'search', branches: sofar + branches }),
+    );
+    before += answer.steps;
     // Every slot has a way without a clash: to leave off what is not pinned.
     if (answer.kind === 'impossible') throw new Error('No arrangement, though everything may be left off');
     const { choices, cost } = answer;

@@ -8,6 +8,7 @@ import { seatedPlug } from '../fit/seated-plug';
 import { type Group, groupsOf } from './group';
 import type { ChoiceAt, Instance } from './instance';
 import { sameSeat } from './judge';
+import { TELL_NOBODY, type Tell } from './progress';
 import { type Way, type Ways, waysOf } from './ways';
 
 /** A seating problem: the ways of every group, in the order of the leads. */
@@ -20,7 +21,7 @@ export interface Problem {
  * The seating problem of a build: every plug that a part hangs on, and whose lead is not set aside. The
  * other seated plugs, cables and leads set aside, stay where they are and are in the way.
  */
-export function problemOf(build: Build, pinned: readonly PlugRef[]): Problem {
+export function problemOf(build: Build, pinned: readonly PlugRef[], tell: Tell = TELL_NOBODY): Problem {
   const groups = groupsOf(build, pinned);
   const planned = new Set(groups.flatMap(({ lead, plugs }) => plugs.map((plug) => `${lead.id} ${plug.id}`)));
   const known = new Map<string, Ways>();
@@ -29,7 +30,8 @@ export function problemOf(build: Build, pinned: readonly PlugRef[]): Problem {
     .map((seat) => layDown(seatedPlug(build, seat)));
   return {
     build,
-    groups: groups.map((group) => {
+    groups: groups.map((group, done) => {
+      tell({ stage: 'places', done, of: groups.length });
       const found = waysLike(build, group, known);
       const isFree = ({ laid }: Way) =>
         laid.every(

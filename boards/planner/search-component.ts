@@ -11,12 +11,24 @@ export interface ComponentAnswer {
   readonly steps: number;
 }
 
-/** Branch and bound over one component, deepest first, cheapest choice first. */
-export function searchComponent(packed: Packed, component: Component, steps: number): ComponentAnswer {
-  return new ComponentSearch(packed, component, steps).run();
+/**
+ * Branch and bound over one component, deepest first, cheapest choice first.
+ *
+ * @param tell is told now and then how many branches have been looked at
+ */
+export function searchComponent(
+  packed: Packed,
+  component: Component,
+  steps: number,
+  tell: (steps: number) => void,
+): ComponentAnswer {
+  return new ComponentSearch(packed, component, steps, tell).run();
 }
 
 const FREE = -1;
+
+/** Branches between two tellings: some hundredths of a second. */
+const TELL_EVERY = 4096;
 
 /** How many times its steps a search may take to come by its first arrangement. */
 const FIRST_FACTOR = 4;
@@ -48,6 +60,7 @@ class ComponentSearch {
     private readonly packed: Packed,
     private readonly component: Component,
     private readonly limit: number,
+    private readonly tell: (steps: number) => void,
   ) {
     this.width = packed.width;
     this.count = component.slots.length;
@@ -79,6 +92,7 @@ class ComponentSearch {
   /** Looks at everything below the present partial arrangement. */
   private descend(): void {
     this.steps += 1;
+    if (this.steps % TELL_EVERY === 0) this.tell(this.steps);
     if (!this.look()) return;
     const bound = this.boundHere();
     if (!this.less(bound, this.bestCost)) return;

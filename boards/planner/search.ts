@@ -37,8 +37,14 @@ export type Search =
  * propagation, each independent part on its own. The same instance always gives the same answer.
  *
  * Throws a RangeError on costs that are not whole numbers from 0.
+ *
+ * @param tell is told now and then how many branches have been looked at
  */
-export function search(instance: Instance, limits: SearchLimits = SEARCH_LIMITS): Search {
+export function search(
+  instance: Instance,
+  limits: SearchLimits = SEARCH_LIMITS,
+  tell: (branches: number) => void = () => undefined,
+): Search {
   const flat = packed(instance);
   const choices = new Array<number>(flat.slotCount).fill(0);
   const bounds: Cost[] = [];
@@ -49,8 +55,10 @@ export function search(instance: Instance, limits: SearchLimits = SEARCH_LIMITS)
   for (const component of parts) {
     if (component.choices.some((own) => own.length === 0)) return { kind: 'impossible', steps };
     // The smallest first: what they leave over is for the great ones.
+    const before = steps;
     const found =
-      settled(flat, component) ?? searchComponent(flat, component, Math.max(0, limits.steps - steps));
+      settled(flat, component) ??
+      searchComponent(flat, component, Math.max(0, limits.steps - before), (more) => tell(before + more));
     steps += found.steps;
     if (found.kind === 'impossible') return { kind: 'impossible', steps };
     bounds.push(flat.unpack(found.bound));

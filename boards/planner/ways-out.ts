@@ -1,13 +1,15 @@
+import { ok } from '../base/result';
 import type { Build } from '../document/build';
-import { holeState, leadOf, type PlugRef, plugOf } from '../document/lookup';
+import { holeState, leadOf, type PlugRef, plugOf, samePlug } from '../document/lookup';
 import { gridIndex } from '../document/numbering';
 import { applyCommand } from '../edit/apply';
 import type { Command } from '../edit/command';
 import { type Conflict, conflictAbout } from './conflict';
 import { type Cost, compareCosts } from './cost';
-import { type PlanAsk, solve, waysTaken } from './plan';
+import { type Solved, solve, waysTaken } from './plan';
 import { type Problem, problemOf } from './problem';
-import { SEARCH_LIMITS } from './search';
+import { TELL_NOBODY, type Tell } from './progress';
+import { SEARCH_LIMITS, type SearchLimits } from './search';
 
 /** A part of a lead, by its ids. */
 export interface PartRef {
@@ -17,9 +19,11 @@ export interface PartRef {
 
 /** One remedy of the trade, tried out: what would work with it that does not now, and what would not any more. */
 export interface WayOut {
-  readonly kind: 'move-contact' | 'split-plug' | 'adapter' | 'leave-off';
-  /** What the program can do about it; an adapter has to be bought. */
+  readonly kind: 'move-contact' | 'split-plug' | 'adapter' | 'leave-off' | 'let-go';
+  /** What the program can do about it; an adapter has to be bought, and pinning is no part of a build. */
   readonly command: Command | undefined;
+  /** Pinned plugs that may go elsewhere with it. */
+  readonly letGo: readonly PlugRef[];
   readonly gains: readonly PartRef[];
   readonly loses: readonly PartRef[];
   /** Of the best plan with it. */
@@ -34,38 +38,47 @@ export interface Unserved {
   readonly waysOut: readonly WayOut[];
 }
 
+interface RemedyAsk {
+  readonly pinned: readonly PlugRef[];
+  readonly limits?: SearchLimits;
+  readonly tell?: Tell;
+}
+
 /**
  * Every plug that the best plan leaves off, with the fewest plugs and pins that cannot go together, and each
- * remedy of the trade with what it would make possible: worked out by planning anew with it.
+ * remedy of the trade with what it would make possible: worked out by planning anew with it. One after the
+ * other, since each may take a while.
  */
-export function unservedIn(
-  build: Build,
-  { pinned = [], limits = SEARCH_LIMITS }: PlanAsk = {},
-): readonly Unserved[] {
-  const { problem, answer } = solve(problemOf(build, pinned), limits);
+export function* unservedIn(
+  { problem, answer }: Solved,
+  { pinned, limits = SEARCH_LIMITS, tell = TELL_NOBODY }: RemedyAsk,
+): Generator<Unserved> {
+  const { build } = problem;
   const taken = waysTaken(problem, answer.choices);
   const before = servedBy(problem, answer.choices);
-  return problem.groups.flatMap(({ group }, slot) =>
+  const left = problem.groups.flatMap(({ group }, slot) =>
     group.plugs
       .filter((plug) => !taken[slot]?.laid.some((laid) => laid.plug === plug))
-      .map((plug): Unserved => {
-        const ref = { lead: group.lead.id, plug: plug.id };
-        const conflict = conflictAbout(problem, slot);
-        const waysOut = remediesFor(build, ref, conflict)
-          .flatMap(({ kind, command }) => {
-            const tried = applyCommand(build, command);
-            if (!tried.ok) return [];
-            const then = solve(problemOf(tried.value, pinned), limits);
-            const after = servedBy(then.problem, then.answer.choices);
-            const gains = without(after, before);
-            if (!gains.some(({ lead }) => lead === ref.lead)) return [];
-            const loses = without(before, after);
-            return [{ kind, command, gains, loses, cost: then.answer.cost }];
-          })
-          .sort((a, b) => a.loses.length - b.loses.length || compareCosts(a.cost, b.cost));
-        return { plug: ref, conflict, waysOut: withAdapter(waysOut) };
-      }),
+      .map((plug) => ({ slot, ref: { lead: group.lead.id, plug: plug.id } })),
   );
+  for (const [done, { slot, ref }] of left.entries()) {
+    tell({ stage: 'remedies', done, of: left.length });
+    const conflict = conflictAbout(problem, slot);
+    const waysOut = remediesFor(build, ref, conflict)
+      .flatMap(({ kind, command, letGo = [] }) => {
+        const tried = command ? applyCommand(build, command) : ok(build);
+        if (!tried.ok) return [];
+        const still = pinned.filter((each) => !letGo.some((plug) => samePlug(plug, each)));
+        const then = solve(problemOf(tried.value, still), limits);
+        const after = servedBy(then.problem, then.answer.choices);
+        const gains = without(after, before);
+        if (!gains.some(({ lead }) => lead === ref.lead)) return [];
+        const loses = without(before, after);
+        return [{ kind, command, letGo, gains, loses, cost: then.answer.cost }];
+      })
+      .sort((a, b) => a.loses.length - b.loses.length || compareCosts(a.cost, b.cost));
+    yield { plug: ref, conflict, waysOut: withAdapter(waysOut) };
+  }
 }
 
 function servedBy(problem: Problem, choices: readonly number[]): readonly PartRef[] {
@@ -81,11 +94,12 @@ function without(some: readonly PartRef[], others: readonly PartRef[]): readonly
 
 interface Remedy {
   readonly kind: WayOut['kind'];
-  readonly command: Command;
+  readonly command?: Command;
+  readonly letGo?: readonly PlugRef[];
 }
 
-/** Move a contact to an empty hole, take the plug apart, or leave off another lead of the conflict. */
-function remediesFor(build: Build, ref: PlugRef, { plugs }: Conflict): readonly Remedy[] {
+/** Move a contact to an empty hole, take the plug apart, leave off another lead of the conflict, let one go. */
+function remediesFor(build: Build, ref: PlugRef, { plugs, kept }: Conflict): readonly Remedy[] {
   const lead = leadOf(build, ref.lead);
   const plug = plugOf(build, ref);
   if (!lead || !plug) return [];
@@ -103,6 +117,7 @@ function remediesFor(build: Build, ref: PlugRef, { plugs }: Conflict): readonly 
     );
   const rivals = [...new Set(plugs.map((other) => other.lead))].filter((id) => id !== ref.lead);
   return [
+    ...kept.map((plug): Remedy => ({ kind: 'let-go', letGo: [plug] })),
     ...moves,
     { kind: 'split-plug', command: { name: 'split-plug', args: { lead: ref.lead, plug: ref.plug } } },
     ...rivals.map(

@@ -1,19 +1,33 @@
 import { listed } from '../base/listed';
 import type { Build, Seat } from '../document/build';
-import { leadOf } from '../document/lookup';
+import { leadOf, leadsOf } from '../document/lookup';
 import { pinsUnderSeat } from '../findings/about';
 import { capital, partOfLead, pinsOf, plugText } from '../findings/words/names';
 import { moveContactText, splitText } from '../findings/words/remedies';
 import { partKindOf } from '../signals/part-kinds';
 import type { Difference } from './differences';
+import { groupsOf } from './group';
 import type { Plan } from './plan';
 import type { PartRef, Unserved, WayOut } from './ways-out';
+
+/** Why there is nothing to plan, and what to do about it; undefined where there is something. */
+export function nothingToSeatWords(build: Build): string | undefined {
+  const leads = leadsOf(build);
+  if (leads.length === 0) return 'There is nothing to seat: this build has no leads. Add them in Document.';
+  if (build.board.connectors.length === 0)
+    return 'There is nothing to seat a plug on: this board has no connectors. Add them in Document.';
+  if (groupsOf(build, []).length > 0) return undefined;
+  return leads.every(({ setAside }) => setAside === true)
+    ? 'There is nothing to seat: every lead is set aside.'
+    : 'There is nothing to seat: no lead has a part wired to a plug, and only a part says where a plug belongs.';
+}
 
 /** How good a plan is and how that is known, in a sentence or two. */
 export function planWords({ proved, cost, bound, off }: Plan, arrangements: bigint): string {
   const served =
     off.length === 0 ? 'Every plug has its place.' : `${counted(off.length, 'plug')} cannot be served.`;
-  if (proved) return `${served} This is the best arrangement: ${ruledOut(arrangements)} are ruled out.`;
+  if (proved && arrangements === 1n) return `${served} There is no other arrangement.`;
+  if (proved) return `${served} This is the best arrangement: ${ruledOut(arrangements)} ruled out.`;
   const open = cost.essentialUnserved + cost.unserved - bound.essentialUnserved - bound.unserved;
   return `${served} The search was stopped before it was done: ${
     open > 0
@@ -24,9 +38,9 @@ export function planWords({ proved, cost, bound, off }: Plan, arrangements: bigi
 
 function ruledOut(arrangements: bigint): string {
   const others = arrangements - 1n;
-  if (others < 1_000_000n) return `${others} other${others === 1n ? '' : 's'}`;
+  if (others < 1_000_000n) return others === 1n ? '1 other is' : `${others} others are`;
   const digits = others.toString();
-  return `about ${digits[0]}.${digits[1]} × 10${superscript(digits.length - 1)} others`;
+  return `about ${digits[0]}.${digits[1]} × 10${superscript(digits.length - 1)} others are`;
 }
 
 function superscript(power: number): string {
@@ -65,7 +79,11 @@ export function differenceWords(build: Build, { plug, now, planned, inTheWay }: 
 /** Why a plug has no place: alone, or because of which others and over which pins. */
 export function conflictWords(build: Build, { plug, conflict }: Unserved): string {
   const name = plugText(build, plug);
-  if (conflict.plugs.length <= 1) return `No place on this board suits ${name} as it is.`;
+  if (conflict.plugs.length <= 1) return `No free place on this board suits ${name} as it is.`;
+  if (conflict.kept.length > 0) {
+    const kept = listed([...new Set(conflict.kept.map((ref) => plugText(build, ref)))]);
+    return `${capital(name)} has no place as long as ${kept} ${conflict.kept.length === 1 ? 'is' : 'are'} kept.`;
+  }
   const all = conflict.plugs.map((ref) => plugText(build, ref));
   const where = conflict.pins.length > 0 ? ` They want ${pinsOf(build, conflict.pins)}.` : '';
   return `${capital(listed([...new Set(all)]))} cannot all be served, though any one fewer could.${where}`;
@@ -79,7 +97,8 @@ export function wayOutWords(build: Build, plug: Unserved['plug'], way: WayOut): 
   return `${doing(build, plug, way)} Then ${does}${costs}.`;
 }
 
-function doing(build: Build, plug: Unserved['plug'], { kind, command }: WayOut): string {
+function doing(build: Build, plug: Unserved['plug'], { kind, command, letGo }: WayOut): string {
+  if (letGo.length > 0) return `Let ${listed(letGo.map((ref) => plugText(build, ref)))} go elsewhere.`;
   if (command?.name === 'move-contact') return moveContactText(command.args);
   if (command?.name === 'set-lead-aside')
     return `Leave ${leadOf(build, command.args.lead)?.name ?? command.args.lead} off.`;

@@ -73,9 +73,7 @@ async function plan({ file, keep, json }: Extract<Request, { command: 'plan' }>)
     return EXIT.badInput;
   }
   const report = planReport(file, build, kept.value);
-  stdout.write(
-    json ? `${visibleJson(report)}\n` : planText(report, build, kept.value, paintFor(stdout, env)),
-  );
+  stdout.write(json ? `${visibleJson(report)}\n` : planText(report, paintFor(stdout, env)));
   return report.unserved.length > 0 ? EXIT.wrong : EXIT.fine;
 }
 

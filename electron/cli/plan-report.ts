@@ -15,6 +15,8 @@ export const PlanReportZ = z.strictObject({
   version: z.literal(1),
   file: z.string(),
   name: z.string(),
+  /** How good the arrangement is and how that is known, or why there is nothing to arrange. */
+  words: z.string(),
   /** Whether no arrangement is better; if not, `bound` is what none can beat. */
   proved: z.boolean(),
   /** How many arrangements there are, in decimal digits: too many for a number. */

@@ -1,13 +1,12 @@
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { Build } from '../../boards/document/build';
 import { leadOf, type PlugRef } from '../../boards/document/lookup';
+import { bestSeating } from '../../boards/planner/best-seating';
 import { differencesTo } from '../../boards/planner/differences';
-import { arrangementsOf, planOf } from '../../boards/planner/plan';
-import { problemOf } from '../../boards/planner/problem';
-import { unservedIn } from '../../boards/planner/ways-out';
 import {
   conflictWords,
   differenceWords,
+  nothingToSeatWords,
   planWords,
   seatWords,
   wayOutWords,
@@ -37,14 +36,15 @@ export function keptFrom(build: Build, named: readonly string[]): Result<readonl
 
 /** The best arrangement of a build, as it is printed for programs. */
 export function planReport(file: string, build: Build, pinned: readonly PlugRef[]): PlanReport {
-  const plan = planOf(build, { pinned });
+  const { plan, arrangements, unserved } = wholeSeating(build, pinned);
   return {
     format: 'leadwright/plan-report',
     version: 1,
     file,
     name: build.name,
+    words: nothingToSeatWords(build) ?? planWords(plan, arrangements),
     proved: plan.proved,
-    arrangements: String(arrangementsOf(problemOf(build, pinned))),
+    arrangements: String(arrangements),
     cost: { ...plan.cost },
     bound: { ...plan.bound },
     seats: plan.seats.map((seat) => ({ ...seat, at: [...seat.at], words: seatWords(build, seat) })),
@@ -52,24 +52,28 @@ export function planReport(file: string, build: Build, pinned: readonly PlugRef[
       ...difference.plug,
       words: differenceWords(build, difference),
     })),
-    unserved: unservedIn(build, { pinned }).map((unserved) => ({
-      ...unserved.plug,
-      conflict: unserved.conflict.plugs.map((ref) => ({ ...ref })),
-      words: conflictWords(build, unserved),
-      waysOut: unserved.waysOut.map((way) => ({
-        kind: way.kind,
-        words: wayOutWords(build, unserved.plug, way),
-      })),
+    unserved: unserved.map((each) => ({
+      ...each.plug,
+      conflict: each.conflict.plugs.map((ref) => ({ ...ref })),
+      words: conflictWords(build, each),
+      waysOut: each.waysOut.map((way) => ({ kind: way.kind, words: wayOutWords(build, each.plug, way) })),
     })),
   };
 }
 
+function wholeSeating(build: Build, pinned: readonly PlugRef[]) {
+  const news = [...bestSeating(build, { pinned })];
+  const unserved = news.flatMap((each) => (each.kind === 'unserved' ? [each.unserved] : []));
+  const [found] = news.flatMap((each) => (each.kind === 'plan' ? [each] : []));
+  if (found === undefined) throw new Error('A seating without a plan');
+  return { ...found, unserved };
+}
+
 /** The same for people to read; ends with a line break. */
-export function planText(report: PlanReport, build: Build, pinned: readonly PlugRef[], paint: Paint): string {
-  const plan = planOf(build, { pinned });
+export function planText(report: PlanReport, paint: Paint): string {
   const lines = [
     `${paint(visible(report.file), 'bold')} (${visible(report.name)})`,
-    `  ${visible(planWords(plan, BigInt(report.arrangements)))}`,
+    `  ${visible(report.words)}`,
     '',
     ...report.seats.map(({ words }) => `  ${visible(words)}`),
     ...report.unserved.flatMap(({ words, waysOut }) => [

@@ -63,6 +63,8 @@ async function pageConfig() {
     root: inRoot('renderer'),
     plugins: [react()],
     publicDir: false,
+    // One file with everything in it, so that zod is told to build no code from text here too.
+    worker: { format: 'es', rolldownOptions: { output: { codeSplitting: false } } },
     build: {
       outDir: inRoot('dist', 'renderer'),
       emptyOutDir: true,

@@ -6,6 +6,7 @@ import { editActions } from './edit-actions';
 import { fileActions } from './file-actions';
 import { libraryActions } from './library-actions';
 import { planActions } from './plan-actions';
+import { seatingActions } from './seating-actions';
 import { viewActions } from './view-actions';
 
 function helpActions({ session }: Workbench): readonly Action[] {
@@ -38,6 +39,7 @@ export function actionsOf(workbench: Workbench): readonly Action[] {
     ...documentActions(workbench),
     ...planActions(workbench),
     ...libraryActions(workbench),
+    ...seatingActions(workbench),
     ...helpActions(workbench),
   ];
 }

@@ -10,6 +10,7 @@ import { drawConnectors, drawWiring } from './drawing/draw-layers';
 import { dangerContacts, drawDangers, drawDangerWords, drawLive } from './drawing/draw-live';
 import { drawMarks, worstMarks } from './drawing/draw-marks';
 import { drawAnchors, drawGhost, drawInHand } from './drawing/draw-placing';
+import { drawPlanned } from './drawing/draw-planned';
 import { drawHover, drawSelection } from './drawing/draw-selection';
 import type { Pen } from './drawing/pen';
 import { FitLabel } from './fit-label';
@@ -32,7 +33,7 @@ interface BoardCanvasProps extends CanvasProps {
  * technology it is one picture with a summary: the equal way is the list beside it.
  */
 export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
-  const { build, live, marks, placing, selection, theme } = props;
+  const { build, live, marks, placing, planned, selection, theme } = props;
   const wrapper = useRef<HTMLDivElement>(null);
   const topLayer = useRef<Konva.Layer | null>(null);
   const [stage, setStage] = useState<Konva.Stage | null>(null);
@@ -53,6 +54,7 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
   const candidate = placing?.candidate ?? null;
   const turn = placing?.turn ?? 0;
   const ghost = useMemo(() => ghostOf(scene, candidate), [scene, candidate]);
+  const plannedGhost = useMemo(() => ghostOf(scene, planned), [scene, planned]);
   const places = useMemo(() => (inHand ? placesFor(build, inHand) : []), [build, inHand]);
   const anchors = useMemo(() => anchorsOf(scene, places, turn), [scene, places, turn]);
 
@@ -71,6 +73,7 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
     drawSelection(pen, scene, selection);
     drawDangerWords(pen, scene, dangers);
     if (!placing) {
+      if (plannedGhost) drawPlanned(pen, scene, plannedGhost);
       drawHover(pen, scene, bench.hovered());
       return;
     }

@@ -32,6 +32,8 @@ export interface CanvasProps {
   readonly live: Live | null;
   readonly selection: Selection;
   readonly placing: Placing | null;
+  /** A seat of the best seating, drawn beside the one of now. */
+  readonly planned: Seat | null;
   readonly theme: 'light' | 'dark' | 'forced';
   readonly reducedMotion: boolean;
   readonly onSelect: (target: Target | null) => void;

@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { type MachineState, RESTING } from '../../boards/circuit/machine-state';
 import type { Seat } from '../../boards/document/build';
 import type { Connector } from '../../boards/document/connector';
-import type { PlugRef } from '../../boards/document/lookup';
+import { type PlugRef, samePlug } from '../../boards/document/lookup';
 import type { Settings } from '../../boards/host';
 import type { Dialog } from './dialog';
 import {
@@ -25,6 +25,12 @@ export interface Session {
   readonly shelf: ShelfTab;
   readonly selection: Selection;
   readonly placing: Placing | null;
+  /** Whether the best seating stands beside the wiring. */
+  readonly seatingOpen: boolean;
+  /** Plugs that keep the place they have when the best seating is worked out. */
+  readonly kept: readonly PlugRef[];
+  /** A seat of the best seating that is shown on the drawing beside the one of now. */
+  readonly planned: Seat | null;
   /** Only on the board plan. */
   readonly moving: Moving | null;
   readonly planStep: PlanStep;
@@ -51,6 +57,10 @@ export interface Session {
   readonly aim: (candidate: Seat | null) => void;
   readonly turnInHand: (turn: Seat['turn'], candidate: Seat | null) => void;
   readonly letGo: () => void;
+  readonly openSeating: (open: boolean) => void;
+  readonly keep: (plug: PlugRef, kept: boolean) => void;
+  /** Chooses a plug and shows where it is planned; null: only the plug. */
+  readonly showPlanned: (plug: PlugRef, planned: Seat | null) => void;
   readonly move: (moving: Moving | null) => void;
   readonly snapTo: (step: PlanStep) => void;
   readonly keepCopy: (connector: Connector) => void;
@@ -74,6 +84,9 @@ export function createSession(): SessionStore {
     shelf: 'leads',
     selection: NOTHING,
     placing: null,
+    seatingOpen: false,
+    kept: [],
+    planned: null,
     moving: null,
     planStep: 'tenth-mm',
     copied: null,
@@ -85,10 +98,16 @@ export function createSession(): SessionStore {
     settings: { theme: 'system', largeType: false },
 
     goTo: (area) =>
-      set(({ page, selection }) => ({ area, placing: null, moving: null, page: pageOf(selection) ?? page })),
+      set(({ page, selection }) => ({
+        area,
+        placing: null,
+        planned: null,
+        moving: null,
+        page: pageOf(selection) ?? page,
+      })),
     showPage: (page) => set({ page, moving: null }),
     showShelf: (shelf) => set({ shelf }),
-    select: (selection) => set({ selection, message: null }),
+    select: (selection) => set({ selection, message: null, planned: null }),
     hover: (hovered) => set({ hovered }),
     setMachine: (change) => set(({ machine }) => ({ machine: { ...machine, ...change } })),
     take: (plug, candidate, turn, by) =>
@@ -96,11 +115,19 @@ export function createSession(): SessionStore {
         placing: { plug, candidate, turn, by },
         selection: { kind: 'plug', plug },
         message: null,
+        planned: null,
       }),
     aim: (candidate) => set(({ placing }) => (placing ? { placing: { ...placing, candidate } } : {})),
     turnInHand: (turn, candidate) =>
       set(({ placing }) => (placing ? { placing: { ...placing, turn, candidate } } : {})),
     letGo: () => set({ placing: null, moving: null }),
+    openSeating: (seatingOpen) => set({ seatingOpen, planned: null }),
+    keep: (plug, kept) =>
+      set(({ kept: before }) => {
+        const others = before.filter((each) => !samePlug(each, plug));
+        return { kept: kept ? [...others, plug] : others };
+      }),
+    showPlanned: (plug, planned) => set({ selection: { kind: 'plug', plug }, message: null, planned }),
     move: (moving) => set({ moving }),
     snapTo: (planStep) => set({ planStep }),
     keepCopy: (copied) => set({ copied }),

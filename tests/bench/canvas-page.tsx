@@ -78,6 +78,7 @@ function windowCanvas(build: Build, zoom: number, host: HTMLElement): number {
         marks={[]}
         live={null}
         selection={{ kind: 'nothing' }}
+        planned={null}
         placing={null}
         theme="light"
         reducedMotion

@@ -24,7 +24,9 @@ export const arrangePlugs = defineCommand({
   }),
   label: (build, { seats, off }) => {
     const [only, ...more] = [...seats, ...off];
-    return only && more.length === 0 ? `Arrange ${plugName(build, only)}` : 'Arrange plugs';
+    return only && more.length === 0
+      ? `Arrange ${plugName(build, only)}`
+      : `Arrange ${more.length + 1} plugs`;
   },
   apply: (build, { seats, off }) => {
     const named: readonly PlugRef[] = [...seats, ...off];

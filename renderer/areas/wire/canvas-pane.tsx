@@ -1,4 +1,7 @@
 import { useMemo } from 'react';
+import type { Build, Seat } from '../../../boards/document/build';
+import { connectorOf, plugOf, seatOf } from '../../../boards/document/lookup';
+import { sameSeat } from '../../../boards/planner/judge';
 import type { Target } from '../../canvas/canvas-props';
 import { usePart } from '../../fetched';
 import { useReducedMotion, useShownTheme } from '../../look/use-media';
@@ -20,6 +23,7 @@ export function CanvasPane() {
   const build = useBuild();
   const selection = useSession((state) => state.selection);
   const placing = useSession((state) => state.placing);
+  const plannedSeat = useSession((state) => state.planned);
   const theme = useShownTheme(useSession((state) => state.settings.theme));
   const reducedMotion = useReducedMotion();
   const way = useChosenWay();
@@ -47,6 +51,7 @@ export function CanvasPane() {
           live={live}
           selection={selection}
           placing={placing}
+          planned={plannedIn(build, plannedSeat)}
           theme={theme}
           reducedMotion={reducedMotion}
           {...listeners}
@@ -68,4 +73,12 @@ function selectionOf(target: Target | null): Selection {
     case 'connector':
       return target;
   }
+}
+
+/** The planned seat, while what it names is there and it is not where the plug sits already. */
+function plannedIn(build: Build, planned: Seat | null): Seat | null {
+  if (planned === null) return null;
+  const now = seatOf(build, planned);
+  const there = plugOf(build, planned) && connectorOf(build.board, planned.connector);
+  return there && !(now && sameSeat(now, planned)) ? planned : null;
 }

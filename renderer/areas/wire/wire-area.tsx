@@ -1,4 +1,4 @@
-import { Suspense } from 'react';
+import { lazy, Suspense } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import type { ShelfTab } from '../../store/session';
 import { useSession, useWorkbench } from '../../workbench';
@@ -8,9 +8,14 @@ import { FindingsPanel } from './findings-panel';
 import { LeadsList } from './leads-list';
 import { PlugCard } from './plug-card';
 import { PowerBar } from './power/power-bar';
+import { ShelfFoot } from './shelf-foot';
 import { useFocusBack } from './use-focus-back';
 import './shelf.css';
 import './wire.css';
+
+const SeatingPanel = lazy(() =>
+  import('./seating/seating-panel').then((part) => ({ default: part.SeatingPanel })),
+);
 
 const TABS: readonly ShelfTab[] = ['leads', 'connectors'];
 
@@ -22,9 +27,25 @@ export function WireArea() {
       <Suspense fallback={<div className="canvas-pane" />}>
         <CanvasPane />
       </Suspense>
-      <FindingsPanel />
+      <BesideBoard />
       <PowerBar />
     </div>
+  );
+}
+
+/** What stands against power, or the best seating; while a plug is in the hand what it would change. */
+function BesideBoard() {
+  const seating = useSession(({ seatingOpen }) => seatingOpen);
+  const inHand = useSession(({ placing }) => placing !== null);
+  return (
+    <>
+      {(!seating || inHand) && <FindingsPanel />}
+      {seating && (
+        <Suspense fallback={<aside className="findings" hidden={inHand} />}>
+          <SeatingPanel />
+        </Suspense>
+      )}
+    </>
   );
 }
 
@@ -59,6 +80,7 @@ function Shelf() {
           <ConnectorsTree />
         </TabPanel>
       </Tabs>
+      <ShelfFoot />
       <PlugCard />
     </section>
   );

@@ -1,17 +1,29 @@
 import { describe, expect, it } from 'vitest';
+import type { Build } from '../../../boards/document/build';
 import { applyCommand } from '../../../boards/edit/apply';
 import type { Command } from '../../../boards/edit/command';
 import { findingsOf } from '../../../boards/findings/findings';
 import { differencesTo, takingOver } from '../../../boards/planner/differences';
-import { arrangementsOf, planOf } from '../../../boards/planner/plan';
+import { arrangementsOf, planOf, solve } from '../../../boards/planner/plan';
 import { problemOf } from '../../../boards/planner/problem';
-import { unservedIn } from '../../../boards/planner/ways-out';
-import { conflictWords, differenceWords, planWords, wayOutWords } from '../../../boards/planner/words';
+import { SEARCH_LIMITS } from '../../../boards/planner/search';
+import { type Unserved, unservedIn } from '../../../boards/planner/ways-out';
+import {
+  conflictWords,
+  differenceWords,
+  nothingToSeatWords,
+  planWords,
+  wayOutWords,
+} from '../../../boards/planner/words';
 import { demo } from '../findings/demo';
-import { bench, grid, partLead, posts, seat } from '../fixtures/bench';
+import { bench, grid, lead, partLead, posts, seat } from '../fixtures/bench';
 
 const SLIPS = demo('eight-slips');
 const LED = { anode: '1', cathode: '2' };
+
+function unservedOf(build: Build): readonly Unserved[] {
+  return [...unservedIn(solve(problemOf(build, []), SEARCH_LIMITS), { pinned: [] })];
+}
 
 describe('a wiring beside the plan', () => {
   const plan = planOf(SLIPS);
@@ -98,7 +110,7 @@ describe('a power LED plug three holes wide on two pins side by side', () => {
 
   it('fits by its middle hole, taken apart, or by an adapter, and each is tried out', () => {
     const build = bench([row], [wide]);
-    const [unserved] = unservedIn(build);
+    const [unserved] = unservedOf(build);
     expect(unserved?.plug).toEqual({ lead: 'wide', plug: 'plug' });
     expect(unserved?.waysOut.map(({ kind }) => kind).sort()).toEqual([
       'adapter',
@@ -115,7 +127,7 @@ describe('a power LED plug three holes wide on two pins side by side', () => {
     expect(unserved && wayOutWords(build, unserved.plug, unserved.waysOut[0] as never)).toContain(
       'the power LED would work',
     );
-    expect(unserved && conflictWords(build, unserved)).toContain('No place on this board suits WIDE');
+    expect(unserved && conflictWords(build, unserved)).toContain('No free place on this board suits WIDE');
   });
 
   it('is offered nothing that does not help: no board has a place for two LEDs on one feed', () => {
@@ -123,13 +135,45 @@ describe('a power LED plug three holes wide on two pins side by side', () => {
       [panel],
       ['one', 'two'].map((id) => partLead(id, 'power-led', grid(2, 1), LED)),
     );
-    const [unserved] = unservedIn(build);
+    const [unserved] = unservedOf(build);
     expect(unserved?.conflict.plugs.map(({ lead }) => lead)).toEqual(['one', 'two']);
     expect(unserved?.waysOut.map(({ kind }) => kind)).toEqual(['leave-off']);
     expect(unserved?.waysOut[0]).toMatchObject({
       gains: [{ lead: unserved?.plug.lead }],
       loses: [{ part: 'part' }],
     });
+  });
+});
+
+describe('a plug that is kept where another belongs', () => {
+  const power = { lead: 'power-switch', plug: 'plug' };
+  const astray: Build = { ...demo('wired'), seats: [seat('power-switch', 'speaker')] };
+  const pinned = [power];
+  const [unserved] = unservedIn(solve(problemOf(astray, pinned), SEARCH_LIMITS), { pinned });
+
+  it('is named as the reason, and letting it go as what helps', () => {
+    expect(unserved).toMatchObject({ plug: { lead: 'speaker' }, conflict: { kept: pinned } });
+    expect(unserved && conflictWords(astray, unserved)).toBe(
+      'Speaker has no place as long as Power switch is kept.',
+    );
+    expect(unserved?.waysOut.map(({ kind, letGo }) => [kind, letGo])).toContainEqual(['let-go', pinned]);
+    const [first] = unserved?.waysOut ?? [];
+    expect(unserved && first && wayOutWords(astray, unserved.plug, first)).toBe(
+      'Let Power switch go elsewhere. Then the power switch and the speaker would work.',
+    );
+  });
+});
+
+describe('where there is nothing to seat', () => {
+  const panel = posts('panel', grid(1, 2));
+  const led = partLead('led', 'power-led', grid(1, 2), LED);
+
+  it('it is said why, and what to do', () => {
+    expect(nothingToSeatWords(bench([panel], []))).toContain('this build has no leads');
+    expect(nothingToSeatWords(bench([], [led]))).toContain('this board has no connectors');
+    expect(nothingToSeatWords(bench([panel], [{ ...led, setAside: true }]))).toContain('set aside');
+    expect(nothingToSeatWords(bench([panel], [lead('bare', grid(1, 2))]))).toContain('no lead has a part');
+    expect(nothingToSeatWords(bench([panel], [led]))).toBeUndefined();
   });
 });
 

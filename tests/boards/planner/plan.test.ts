@@ -167,7 +167,11 @@ describe('when not everything can be served', () => {
 
   it('names a plug alone where the board has no place for it: contacts three apart, pins two apart', () => {
     const problem = problemOf(bench([panel], [reset, wide]), []);
-    expect(conflictAbout(problem, 1)).toEqual({ plugs: [{ lead: 'wide', plug: 'plug' }], pins: [] });
+    expect(conflictAbout(problem, 1)).toEqual({
+      plugs: [{ lead: 'wide', plug: 'plug' }],
+      pins: [],
+      kept: [],
+    });
   });
 
   it('gives a set that is impossible, and possible when any one is taken away, as HiGHS has it too', () => {

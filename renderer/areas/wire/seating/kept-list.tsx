@@ -1,0 +1,33 @@
+import { Checkbox } from 'react-aria-components/Checkbox';
+import { type PlugRef, plugOf, seatOf } from '../../../../boards/document/lookup';
+import { seatWords } from '../../../words/seat-words';
+import { useBuild, useWorkbench } from '../../../workbench';
+import { plugTitleOf } from '../placing/hand';
+
+/** Plugs that keep their place in the plan; let go of by taking the tick away. */
+export function KeptList({ kept }: { readonly kept: readonly PlugRef[] }) {
+  const { session } = useWorkbench();
+  const build = useBuild();
+  const there = kept.filter((plug) => plugOf(build, plug));
+  if (there.length === 0) return null;
+  return (
+    <section className="kept" aria-label="Kept where they are">
+      <h3 className="shelf-heading">Kept where they are</h3>
+      {there.map((plug) => {
+        const seat = seatOf(build, plug);
+        return (
+          <Checkbox
+            key={`${plug.lead} ${plug.plug}`}
+            className="check"
+            isSelected
+            onChange={() => session.getState().keep(plug, false)}
+          >
+            <span className="check-box" aria-hidden="true" />
+            {plugTitleOf(build, plug)},{' '}
+            {seat ? seatWords(build, seat) : 'on the shelf: planned like any other'}
+          </Checkbox>
+        );
+      })}
+    </section>
+  );
+}
