@@ -1,7 +1,7 @@
 import type { Alternative, Pin, PinSource } from '../../document/connector';
 import { LIMITS } from '../../document/limits';
 import type { SignalId } from '../../signals/signals';
-import type { OtherReading, ReadPin } from './reading';
+import type { HowRead, OtherReading, ReadPin } from './reading';
 
 /** What the person says of a pin whose word was not understood, or not rightly, by pin and word. */
 export type Choices = ReadonlyMap<string, SignalId | 'no-pin'>;
@@ -25,9 +25,10 @@ export function withChoices(pins: readonly ReadPin[], choices: Choices): readonl
   return pins.map((pin) => {
     const chosen = choices.get(choiceKey(pin));
     if (chosen === undefined) return pin;
-    const { missing: _, signal: __, belongsTo: ___, ...rest } = pin;
+    const { missing: _, signal: __, belongsTo: ___, or, ...rest } = pin;
     const what = chosen === 'no-pin' ? { missing: true as const } : { signal: chosen };
-    return { ...rest, ...what, how: 'chosen', confidence: 1 };
+    const others = or.filter(({ signal, missing }) => chosen !== (missing ? 'no-pin' : signal));
+    return { ...rest, ...what, or: others, how: 'chosen', confidence: 1 };
   });
 }
 
@@ -47,22 +48,22 @@ export function pinsOf(pins: readonly ReadPin[], source: PinSource): readonly Pi
       ...(belongsTo && { belongsTo }),
       ...(name !== '' && { name }),
       source,
-      ...(how !== 'not-understood' && how !== 'no-signal' && sure !== undefined && { confidence: sure }),
-      ...(!missing &&
-        or.length > 0 && {
-          alternatives: alternativesOf(or, source),
-        }),
+      ...(!WITHOUT_SIGNAL.has(how) && sure !== undefined && { confidence: sure }),
+      ...(or.length > 0 && { alternatives: alternativesOf(or, source) }),
     };
   });
 }
+
+/** Readings that say nothing of the pin's signal, so that there is nothing to be sure of. */
+const WITHOUT_SIGNAL: ReadonlySet<HowRead> = new Set(['not-understood', 'no-signal', 'two-meanings']);
 
 /** No list says more of one pin than fits beside what other sources say. */
 const MOST_OTHERS = LIMITS.alternativesPerPin / 2;
 
 function alternativesOf(or: readonly OtherReading[], source: PinSource): Alternative[] {
-  return or.slice(0, MOST_OTHERS).map(({ signal, name: word = '' }) => {
+  return or.slice(0, MOST_OTHERS).map(({ signal, missing, name: word = '' }) => {
     const name = nameOf(word);
-    return { signal, ...(name !== '' && { name }), source };
+    return { signal, ...(missing && { missing }), ...(name !== '' && { name }), source };
   });
 }
 

@@ -107,6 +107,7 @@ export const HOW_READ_WORDS = {
   described: 'known word in a longer text',
   neighbours: 'told by its neighbours',
   guessed: 'a guess',
+  'two-meanings': 'two meanings in one place',
   chosen: 'chosen here',
   'no-signal': 'known word, no signal for it',
   'not-understood': 'not understood',

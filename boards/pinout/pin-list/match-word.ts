@@ -1,28 +1,11 @@
 import { keyOf, piecesOf, plainText } from './clean';
 import { withoutFillers } from './fillers';
-import { MEANINGS, type MeaningId, meaningOf, type Said } from './meanings';
+import { type MeaningId, meaningOf } from './meanings';
 import { portedWays } from './ports';
 import { letterSign, type Sign, signedWays, spelltSign } from './signs';
+import { asDoubt, differ, isOpen, mayBeUnused, takesBack } from './two-meanings';
+import type { Meanings, Understood } from './understood';
 import { entryLike, entryOf, type WordEntry } from './word-index';
-
-/** How a word was understood, the surest first. */
-export type How =
-  | 'exact' // as it stands in the word list
-  | 'normalised' // but for case, spaces, dots, a port's number
-  | 'described' // by a known word inside a longer text
-  | 'alike'; // by a word that is a letter apart
-
-/** One thing that a word may mean. */
-export interface Understood {
-  readonly means: MeaningId;
-  readonly sign?: Sign;
-  /** Number or letter of the port, as it is written. */
-  readonly port?: string;
-  readonly how: How;
-}
-
-/** What was made of a word: its meaning first, then what it says the pin may be as well. None: not understood. */
-export type Meanings = readonly Understood[];
 
 /** Longer texts are prose and not the name of a pin. */
 const LONGEST = 120;
@@ -42,10 +25,11 @@ export function matchWord(word: string): Meanings {
   const whole = known(outside) ?? parts(outside);
   if (whole === undefined) {
     const within = inside.flatMap((each) => known(each) ?? []);
-    if (within.length > 0 && !/[A-Za-z0-9]/.test(outside)) return within;
+    if (within.length > 0 && !/[A-Za-z0-9]/.test(outside)) return doubted(within);
     const told = alike(outside) ?? described(outside) ?? (within.length > 0 ? within : undefined);
     if (told === undefined) return [];
-    return refined(told, inside).map((one) => (one.how === 'alike' ? one : { ...one, how: 'described' }));
+    const surer = (one: Understood) => one.how === 'alike' || one.how === 'twofold';
+    return refined(told, inside).map((one) => (surer(one) ? one : { ...one, how: 'described' }));
   }
   return refined(whole, inside);
 }
@@ -150,12 +134,13 @@ function spelltOut(pieces: readonly string[]): Found | undefined {
   return undefined;
 }
 
-/** A meaning that only its neighbours can settle takes any sign. */
-function isOpen(means: MeaningId): boolean {
-  return Object.keys(MEANINGS[means]).length === 0;
+/** The meanings as they stand, or as a doubt where only one of them can be meant. */
+function doubted(meanings: Meanings): Meanings {
+  const [first, ...others] = meanings;
+  return first && others.some((other) => differ(first, other)) ? asDoubt(meanings) : meanings;
 }
 
-/** "NC / reserved", "GND or NC": each part for itself; the first that is understood stands for the pin. */
+/** "NC / reserved": each part for itself, the first that is understood before the others; "GND or +5V" is a doubt. */
 function parts(text: string): Meanings | undefined {
   const pieces = text.split(/\s*[/|;]\s*|\s+or\s+|,\s+|\s*=\s*/i).filter((part) => part !== '');
   if (pieces.length < 2) return undefined;
@@ -167,7 +152,8 @@ function parts(text: string): Meanings | undefined {
   const different = others.filter(({ means }) => means !== whole.means);
   if (read[0] === undefined) return undefined;
   if (different.some(({ means }) => means === 'ground') && isJob(whole.means)) return [grounded(whole)];
-  return [{ ...whole, how: 'normalised' }, ...different];
+  const all: Meanings = [{ ...whole, how: 'normalised' }, ...different];
+  return mayBeUnused(all) ? all : doubted(all);
 }
 
 /** What stands in brackets says more of the same: whose ground, which sign, that no pin stands there. */
@@ -190,6 +176,7 @@ function refined(read: Meanings, inside: readonly string[]): Meanings {
     if (isJob(first.means) && isGround(more.means)) return [grounded(first), ...others];
     if (more.means === 'key' && first.means === 'no-connection') return [more, ...others];
     if (more.means === first.means && first.sign === undefined && more.sign) return [more, ...others];
+    if (more.how !== 'twofold' && takesBack(first, more)) return asDoubt([first, more, ...others]);
   }
   return read;
 }
@@ -213,6 +200,7 @@ function grounded(job: Understood, at: Understood = job): Understood {
 /** The part of a longer text that has to be known words. */
 const COVERED = 0.4;
 const SHORTEST_INSIDE = 3;
+const VOLTS = /^\d+V$/;
 
 /** Known words inside a longer text: "Hard disk activity LED, anode", "Reset button, ground side". */
 function described(text: string): Meanings | undefined {
@@ -229,19 +217,29 @@ function described(text: string): Meanings | undefined {
     covered += run?.letters ?? (spelt ? (pieces[at] ?? '').length : 0);
     at += run?.count ?? 1;
   }
-  const [best] = found.toSorted((a, b) => Number(isGround(a.means)) - Number(isGround(b.means)));
+  const rank = ({ means }: Understood) => (isGround(means) ? 2 : isOpen(means) ? 1 : 0);
+  const [best] = found.toSorted((a, b) => rank(a) - rank(b));
   if (best === undefined || covered < COVERED * pieces.join('').length) return undefined;
   if (isJob(best.means) && found.some(({ means }) => isGround(means))) return [grounded(best)];
-  if (new Set(found.map(({ means }) => means)).size > 2) return undefined;
-  const takes: Said | undefined = sign && meaningOf(best.means)[sign];
-  return [takes && sign ? { ...best, sign } : best];
+  const takes = (one: Understood) =>
+    sign && meaningOf(one.means)[sign] !== undefined ? { ...one, sign } : one;
+  const apart = wordByWord(text) ?? found.map(takes);
+  const other = apart.filter((one) => apart.some((each) => differ(one, each)));
+  if (other.length > 0) return asDoubt(other);
+  return [takes(best)];
+}
+
+/** What each word says by itself, where all of them are known: "PLED+ HDLED+" has a sign for each. */
+function wordByWord(text: string): Meanings | undefined {
+  const read = text.split(' ').map((word) => known(word)?.[0]);
+  return read.every((one) => one !== undefined) ? read : undefined;
 }
 
 function longestFrom(pieces: readonly string[], from: number) {
   for (let count = Math.min(5, pieces.length - from); count > 0; count--) {
     const some = pieces.slice(from, from + count);
     const key = keyOf(some);
-    const entry = key.length < SHORTEST_INSIDE ? undefined : entryOf(key);
+    const entry = key.length < SHORTEST_INSIDE && !VOLTS.test(key) ? undefined : entryOf(key);
     if (entry === undefined) continue;
     const meaning: Understood = {
       means: entry.means,

@@ -1,18 +1,19 @@
 import { ok, type Result, refuse } from '../../base/result';
 import type { Grid } from '../../document/grid';
 import { gridIndex } from '../../document/numbering';
-import type { SignalId } from '../../signals/signals';
 import { belongings } from './belonging';
 import { contradictions } from './contradictions';
 import { HEADING_WORDS } from './header-rules';
 import { layoutOf } from './layout';
 import type { ListProblem } from './list-problem';
-import { type How, type Meanings, matchWord } from './match-word';
+import { matchWord } from './match-word';
 import { meaningOf } from './meanings';
 import type { HowRead, ListRefusal, OtherReading, PinListReading, ReadPin } from './reading';
 import type { Entry } from './row';
 import { settle } from './settle';
 import { isGroundOf, type Settling } from './settling';
+import { asDoubt, takesBack } from './two-meanings';
+import type { How, Meanings, Understood } from './understood';
 
 /** What a list may hold; each is tested at the limit and one past it. */
 export const PIN_LIST_LIMITS = {
@@ -29,6 +30,7 @@ const CONFIDENCE: Readonly<Record<HowRead, number>> = {
   neighbours: 0.85,
   described: 0.75,
   guessed: 0.5,
+  'two-meanings': 0,
   'no-signal': 0.5,
   'not-understood': 0,
 };
@@ -131,8 +133,7 @@ function understood(
   const words = pins.map(({ label, told }) => {
     const read = told.map(({ word, more }) => {
       const own = word === '' && more === '' ? matchWord('--') : meaningsOf(word);
-      const explained = own.length > 0 || more === '' ? own : meaningsOf(more);
-      return own.length > 0 ? own : explained.map((one) => ({ ...one, how: 'described' as const }));
+      return explained(own, more === '' ? [] : meaningsOf(more));
     });
     const at = Math.max(
       0,
@@ -143,7 +144,11 @@ function understood(
   const header = [...headings.slice(-3), target.title ?? ''].join('\n');
   const jobs = HEADING_WORDS.filter(({ pattern }) => pattern.test(header)).map(({ job }) => job);
   const settled = settle(
-    words.map(({ label, meanings }) => ({ label, cell: cellOf(label), meant: meanings[0] })),
+    words.map(({ label, meanings }) => ({
+      label,
+      cell: cellOf(label),
+      meant: meanings.find(({ how }) => how !== 'twofold'),
+    })),
     jobs,
   );
   const belonging = belongings(settled);
@@ -151,7 +156,9 @@ function understood(
     const word = words[at];
     const told = word?.told ?? [];
     const taken = told[word?.at ?? 0];
-    const how = howRead(pin);
+    const meanings = word?.meanings ?? [];
+    const twofold = meanings.some(({ how }) => how === 'twofold');
+    const how = twofold ? 'two-meanings' : howRead(pin);
     return {
       label: pin.label,
       lines: told.map(({ line }) => line),
@@ -161,7 +168,7 @@ function understood(
       ...said(pin),
       ...belonging.get(pin),
       or: [
-        ...alternatives(pin, word?.meanings.slice(1) ?? []).map((signal) => ({ signal })),
+        ...alternatives(pin, twofold ? meanings : meanings.slice(1)),
         ...otherLines(pin, told, word?.read ?? [], taken?.word),
       ],
     };
@@ -178,8 +185,9 @@ function otherLines(
   return told.flatMap(({ word }, at) => {
     if (word === taken || told.findIndex((other) => other.word === word) !== at) return [];
     const meanings = read[at] ?? [];
-    const [signal] = alternatives(pin, meanings.slice(0, 1));
-    if (signal !== undefined) return [{ signal, name: word }];
+    const twofold = meanings.some(({ how }) => how === 'twofold');
+    const others = alternatives(pin, twofold ? meanings : meanings.slice(0, 1));
+    if (others.length > 0) return others.map((other) => ({ ...other, name: word }));
     return meanings.length === 0 && word !== '' ? [{ signal: 'unknown' as const, name: word }] : [];
   });
 }
@@ -193,6 +201,7 @@ function howRead({ meant, said: told, by }: Settling): HowRead {
     normalised: 'normalised',
     described: 'described',
     alike: 'guessed',
+    twofold: 'two-meanings',
   };
   const word = own[meant.how];
   return by === 'neighbours' && CONFIDENCE[word] > CONFIDENCE.neighbours ? 'neighbours' : word;
@@ -204,13 +213,31 @@ function said({ said: told, meant }: Settling): Pick<ReadPin, 'missing' | 'signa
   return { signal: isGroundOf(told) ? 'ground' : told };
 }
 
-/** Signals that further meanings of a word name besides. */
-function alternatives({ said: told }: Settling, others: Meanings): readonly SignalId[] {
-  const signals = others.flatMap(({ means, sign }) => {
-    const also = meaningOf(means)[sign ?? 'bare'];
-    if (also === undefined || also === told || also === 'no-pin' || means === 'elsewhere') return [];
+/** What further meanings of a word say besides. */
+function alternatives({ said: told }: Settling, others: Meanings): readonly OtherReading[] {
+  const readings = others.flatMap((one): OtherReading[] => {
+    const also = meaningOf(one.means)[one.sign ?? 'bare'];
+    if (also === undefined || also === told || one.means === 'elsewhere') return [];
+    if (also === 'no-pin') return [{ signal: 'no-connection', missing: true }];
     const signal = isGroundOf(also) ? ('ground' as const) : also;
-    return told !== undefined && isGroundOf(told) && signal === 'ground' ? [] : [signal];
+    const ground = told === 'ground' || (told !== undefined && isGroundOf(told));
+    return ground && signal === 'ground' ? [] : [{ signal }];
   });
-  return [...new Set(signals)].filter((signal) => signal !== told);
+  return readings.filter(
+    (one, at) =>
+      readings.findIndex(({ signal, missing }) => signal === one.signal && missing === one.missing) === at,
+  );
+}
+
+/** What the word says, else its explanation; both as a doubt where the explanation takes the word back. */
+function explained(own: Meanings, more: Meanings): Meanings {
+  const [word] = own;
+  const [further] = more;
+  if (word === undefined) return more.map(asDescribed);
+  const doubt = further && ![word, further].some(({ how }) => how === 'twofold') && takesBack(word, further);
+  return doubt ? asDoubt([word, further]) : own;
+}
+
+function asDescribed(one: Understood): Understood {
+  return one.how === 'twofold' ? one : { ...one, how: 'described' };
 }

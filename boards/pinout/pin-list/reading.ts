@@ -9,6 +9,7 @@ export type HowRead =
   | 'described' // a known word inside a longer text
   | 'neighbours' // settled by what else stands on the header
   | 'guessed' // made likely by its neighbours, or a letter apart from a word of the list
+  | 'two-meanings' // known words of which only one can be meant
   | 'chosen' // by the person
   | 'no-signal' // a word of the trade for which there is no signal
   | 'not-understood';
@@ -33,6 +34,8 @@ export interface ReadPin {
 /** A further word about a pin; "unknown" where it was not understood. */
 export interface OtherReading {
   readonly signal: SignalId;
+  /** That no pin stands there; the signal is then "no connection". */
+  readonly missing?: true;
   /** The word of another line. */
   readonly name?: string;
 }

@@ -1,10 +1,10 @@
 import type { Job } from '../../signals/signal';
 import type { SignalId } from '../../signals/signals';
 import { HEADER_RULES, type HeaderRule } from './header-rules';
-import type { Understood } from './match-word';
 import { meaningOf, type Said } from './meanings';
 import { jobOf, type Settling } from './settling';
 import { settleTwins } from './twins';
+import type { Understood } from './understood';
 
 /** Each rule may make another fit; the longest chain there is has three. */
 const ROUNDS = 4;

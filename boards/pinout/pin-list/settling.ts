@@ -1,8 +1,8 @@
 import type { Cell } from '../../document/grid';
 import { JOBS, type Job } from '../../signals/signal';
 import { signalOf } from '../../signals/signals';
-import type { Understood } from './match-word';
 import type { Said } from './meanings';
+import type { Understood } from './understood';
 
 /** A pin of the list while it is being settled. */
 export interface Settling {

@@ -36,7 +36,7 @@ interface ListPreviewProps {
 
 /** Contradictions first, then every pin of the list with what was made of its word. */
 export function ListPreview({ connector, pins, problems, onChoose, onReshape }: ListPreviewProps) {
-  const understood = pins.filter(({ how }) => how !== 'not-understood').length;
+  const understood = pins.filter(({ how }) => how !== 'not-understood' && how !== 'two-meanings').length;
   const guessed = pins.filter(({ how }) => how === 'guessed').length;
   const beyond = problems.find(({ code }) => code === 'beyond');
   const shape = beyond?.code === 'beyond' ? largerShape(connector, beyond.labels) : undefined;

@@ -3,7 +3,6 @@ import { listed } from '../../../../boards/base/listed';
 import type { Pin } from '../../../../boards/document/connector';
 import { HOW_READ_WORDS, signalWords } from '../../../../boards/pinout/pin-list/list-words';
 import type { HowRead, ReadPin } from '../../../../boards/pinout/pin-list/reading';
-import { signalOf } from '../../../../boards/signals/signals';
 import { SeveritySign } from '../../../look/severity-sign';
 import { type Meant, WordChoice } from './word-choice';
 
@@ -11,6 +10,7 @@ import { type Meant, WordChoice } from './word-choice';
 const ASKED: ReadonlySet<HowRead> = new Set([
   'described',
   'guessed',
+  'two-meanings',
   'no-signal',
   'not-understood',
   'chosen',
@@ -39,7 +39,7 @@ export function ReadRow({ read, known, onChoose }: ReadRowProps) {
           <span className="read-signal">{meaningWords(read)}</span>
         )}
         {isAsked(read) && read.or.length > 0 && (
-          <span className="soft small read-known">{`The list also says ${otherWords(read)}.`}</span>
+          <span className="soft small read-known">{saidBesides(read)}</span>
         )}
         {differs(known, read) && (
           <span className="soft small read-known">
@@ -63,7 +63,8 @@ function isAsked({ how, or }: ReadPin): boolean {
 
 function HowSign({ how }: { readonly how: HowRead }) {
   if (how === 'not-understood') return <SeveritySign severity="fault" />;
-  if (how === 'guessed' || how === 'no-signal') return <SeveritySign severity="doubt" />;
+  if (how === 'guessed' || how === 'two-meanings' || how === 'no-signal')
+    return <SeveritySign severity="doubt" />;
   return <Check className="read-well" size={18} aria-hidden="true" />;
 }
 
@@ -76,12 +77,19 @@ function meaningWords({ missing, signal, belongsTo, channel }: ReadPin): string 
   ].join(', ');
 }
 
+function saidBesides(read: ReadPin): string {
+  return read.how === 'two-meanings'
+    ? `The list says ${otherWords(read)}: choose one.`
+    : `The list also says ${otherWords(read)}.`;
+}
+
 /** "tach (“TACH”) and “FROB”": what other words and lines say of the pin. */
 function otherWords({ or }: ReadPin): string {
   return listed(
-    or.map(({ signal, name }) => {
-      if (name === undefined) return signalOf(signal).name;
-      return signal === 'unknown' ? `“${name}”` : `${signalOf(signal).name} (“${name}”)`;
+    or.map(({ signal, missing, name }) => {
+      const said = signalWords(signal, missing === true);
+      if (name === undefined) return said;
+      return signal === 'unknown' ? `“${name}”` : `${said} (“${name}”)`;
     }),
   );
 }

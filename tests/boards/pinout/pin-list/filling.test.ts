@@ -46,6 +46,36 @@ describe('pins filled from a list', () => {
     });
   });
 
+  it('have no signal where the list says two things in one place, until one is chosen; both are kept', () => {
+    const pins = read('1 KEY 5VSB\n2 PLED+ HDLED+\n3 GND', 3);
+    const standby = { signal: 'supply-5v-standby', source: MANUAL } as const;
+    const none = { signal: 'no-connection', missing: true, source: MANUAL } as const;
+    expect(pinsOf(pins, MANUAL).slice(0, 2)).toEqual([
+      { pin: '1', name: 'KEY 5VSB', source: MANUAL, alternatives: [none, standby] },
+      {
+        pin: '2',
+        name: 'PLED+ HDLED+',
+        source: MANUAL,
+        alternatives: [
+          { signal: 'power-led-feed', source: MANUAL },
+          { signal: 'drive-led-feed', source: MANUAL },
+        ],
+      },
+    ]);
+    const [twofold] = pins;
+    if (!twofold) throw new Error('Three pins were given');
+    const chosen = pinsOf(withChoices(pins, new Map([[choiceKey(twofold), 'supply-5v-standby']])), MANUAL);
+    expect(chosen[0]).toMatchObject({ signal: 'supply-5v-standby', confidence: 1, alternatives: [none] });
+  });
+
+  it('keep that another line or column says that no pin stands there, or what would', () => {
+    const says = (text: string) => read(text, 1).map(({ missing, signal, or }) => [missing ?? signal, or]);
+    const none = { signal: 'no-connection', missing: true };
+    expect(says('1 +5V\n1 KEY')).toEqual([['supply-5v', [{ ...none, name: 'KEY' }]]]);
+    expect(says('1 KEY\n1 +5V')).toEqual([[true, [{ signal: 'supply-5v', name: '+5V' }]]]);
+    expect(says('1\tKEY\t5VSB')).toEqual([[undefined, [none, { signal: 'supply-5v-standby' }]]]);
+  });
+
   it('are what the person chose, for the word the choice was made of and no other', () => {
     const pins = read('1 FROB\n2 LED', 2);
     const [frob, led] = pins;

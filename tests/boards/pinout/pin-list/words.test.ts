@@ -3,6 +3,7 @@ import { keyOf, piecesOf } from '../../../../boards/pinout/pin-list/clean';
 import { expand } from '../../../../boards/pinout/pin-list/expand';
 import { matchWord } from '../../../../boards/pinout/pin-list/match-word';
 import { MEANINGS } from '../../../../boards/pinout/pin-list/meanings';
+import type { Understood } from '../../../../boards/pinout/pin-list/understood';
 import { WORD_COUNT } from '../../../../boards/pinout/pin-list/word-index';
 import { WORD_ROWS } from '../../../../boards/pinout/pin-list/words/index';
 import { SIGNALS } from '../../../../boards/signals/signals';
@@ -11,8 +12,14 @@ import { SIGNALS } from '../../../../boards/signals/signals';
 
 /** "power-led +", "usb-data - port 1": the first thing a word is taken for. */
 function read(word: string): string {
-  const [first] = matchWord(word);
-  if (first === undefined) return 'not understood';
+  return everyMeaning(word)[0] ?? 'not understood';
+}
+
+function everyMeaning(word: string): readonly string[] {
+  return matchWord(word).map(meaningWords);
+}
+
+function meaningWords(first: Understood): string {
   const sign = first.sign === undefined ? '' : first.sign === 'plus' ? ' +' : ' -';
   return `${first.means}${sign}${first.port === undefined ? '' : ` port ${first.port}`}`;
 }
@@ -133,6 +140,38 @@ describe('a word', () => {
       'reserved',
       'over-current',
     ]);
+  });
+
+  // Each of them was once read as the first or the last of its words alone.
+  it.each([
+    ['KEY 5VSB', ['key', '5v-standby']],
+    ['5VSB KEY', ['5v-standby', 'key']],
+    ['KEY (5VSB)', ['key', '5v-standby']],
+    ['+5V / KEY', ['5v +', 'key']],
+    ['NC (+12V)', ['no-connection', '12v +']],
+    ['NC / +5V', ['no-connection', '5v +']],
+    ['GND or +5V', ['ground', '5v +']],
+    ['GND (+12V)', ['ground', '12v +']],
+    ['+5V +12V', ['5v +', '12v +']],
+    ['(KEY) (5VSB)', ['key', '5v-standby']],
+    ['PLED+ HDLED+', ['power-led +', 'drive-led +']],
+    ['PLED+ PLED-', ['power-led +', 'power-led -']],
+    ['PWRBTN# RST#', ['power-switch', 'reset-switch']],
+  ])('“%s” has two meanings in one place, and neither stands before the other', (word, meanings) => {
+    expect(everyMeaning(word)).toEqual(meanings);
+    expect(matchWord(word).map(({ how }) => how)).toEqual(meanings.map(() => 'twofold'));
+  });
+
+  it.each([
+    ['+5V (VBUS)', '5v +'],
+    ['KEY, no pin', 'key'],
+    ['no pin (NC)', 'key'],
+    ['Reset switch GND', 'reset-switch -'],
+    ['power LED + (+5V)', 'power-led +'],
+    ['ground (audio)', 'ground'],
+  ])('“%s” says one thing twice, and is no doubt', (word, meaning) => {
+    expect(read(word)).toBe(meaning);
+    expect(matchWord(word)[0]?.how).not.toBe('twofold');
   });
 
   it('says how it was understood', () => {
