@@ -65,6 +65,7 @@ export const MENU_BAR: readonly Menu[] = [
       { id: 'board.pin-list', label: 'Paste a pin list…', accelerator: 'CmdOrCtrl+Shift+L' },
       { id: 'board.looks-like', label: 'Looks like…', accelerator: 'CmdOrCtrl+Shift+K' },
       { id: 'board.photo', label: 'From a photo…' },
+      { id: 'board.meter', label: 'From a meter…', accelerator: 'CmdOrCtrl+Shift+M' },
       'line',
       { id: 'board.turn-connector', label: 'Turn the chosen connector on the board' },
       {

@@ -38,6 +38,12 @@ function fillingActions(workbench: Workbench): readonly Action[] {
       shortcuts: [],
       ...way((id) => ({ kind: 'photo', connector: id })),
     },
+    {
+      id: 'board.meter',
+      label: 'From a meter…',
+      shortcuts: ['Mod+Shift+M'],
+      ...way((id) => ({ kind: 'meter', connector: id })),
+    },
   ];
 }
 

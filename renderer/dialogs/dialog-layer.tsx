@@ -35,6 +35,9 @@ const Compare = lazy(() =>
 const Photo = lazy(() =>
   import('../areas/document/photo/photo-dialog').then((part) => ({ default: part.PhotoDialog })),
 );
+const Meter = lazy(() =>
+  import('../areas/document/meter/meter-dialog').then((part) => ({ default: part.MeterDialog })),
+);
 const PrintPinout = lazy(() =>
   import('./print-pinout/print-pinout-dialog').then((part) => ({ default: part.PrintPinoutDialog })),
 );
@@ -90,6 +93,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <Compare mine={dialog.mine} theirs={dialog.theirs} of={dialog.of} onClose={close} />;
     case 'photo':
       return <Photo connector={dialog.connector} onClose={close} />;
+    case 'meter':
+      return <Meter connector={dialog.connector} onClose={close} />;
     case 'print-pinout':
       return <PrintPinout onClose={close} />;
     case 'message':

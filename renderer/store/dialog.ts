@@ -41,7 +41,7 @@ export type Dialog =
     }
   | { readonly kind: 'places'; readonly plug: PlugRef }
   | { readonly kind: 'number-connector'; readonly connector: string }
-  | { readonly kind: 'pin-list' | 'looks-like' | 'photo'; readonly connector: string }
+  | { readonly kind: 'pin-list' | 'looks-like' | 'photo' | 'meter'; readonly connector: string }
   /** The library of sheets; a sheet to keep is put into it once it has been read. */
   | { readonly kind: 'library'; readonly keep?: Sheet }
   | {

@@ -43,16 +43,24 @@ export function valueText(value: number): string {
   return signed(value);
 }
 
-/** A typed value in the parameter's unit, or why it is none: "470", "4.7k", "4,7 kΩ", "−5 V". */
-export function readValue(typed: string, { unit }: Parameter): Result<number, string> {
-  const { sign, name, typed: unitTyped } = UNITS[unit];
+/** A typed quantity of whatever size in a unit, or why it is none: "470", "4.7k", "4,7 kΩ", "−5 V". */
+export function readQuantity(typed: string, unit: Parameter['unit']): Result<number, string> {
+  const { name, typed: unitTyped } = UNITS[unit];
   const said = /^([-−+]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*([mkKM]?)\s*(\S*)$/u.exec(typed.trim());
   const [, digits = '', prefix = '', unitSaid = ''] = said ?? [];
   const value = Number(digits.replace('−', '-').replace(',', '.')) * (FACTORS[prefix] ?? Number.NaN);
   if (digits === '' || !Number.isFinite(value) || (unitSaid !== '' && !unitTyped.test(unitSaid)))
     return refuse(`This is no number of ${name}. Type one such as ${unit === 'ohm' ? '330 or 4.7k' : '5'}.`);
+  return ok(Number(value.toPrecision(12)));
+}
+
+/** The same in the parameter's unit and within what a board can have. */
+export function readValue(typed: string, { unit }: Parameter): Result<number, string> {
+  const read = readQuantity(typed, unit);
+  if (!read.ok) return read;
+  const { sign } = UNITS[unit];
   const { least, most } = BOUNDS[unit];
-  if (value >= least && value <= most) return ok(Number(value.toPrecision(12)));
+  if (read.value >= least && read.value <= most) return read;
   const bounds =
     unit === 'ohm'
       ? `${ohmsText(least)} to ${ohmsText(most)}`

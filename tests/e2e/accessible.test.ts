@@ -144,6 +144,19 @@ const VIEWS: readonly View[] = [
   },
   { view: 'what a connector looks like', ...dialog('Control+Shift+K', 'What PANEL looks like') },
   {
+    view: 'a connector from a meter',
+    show: async () => {
+      await page.keyboard.press('Control+Shift+M');
+      await page.getByRole('dialog', { name: 'PANEL from a meter' }).waitFor();
+      await page.getByRole('region', { name: 'Whole layouts' }).waitFor();
+      await page.getByRole('button', { name: /^Another reading/ }).click();
+      await page.getByRole('textbox', { name: 'What the meter shows, in ohms' }).first().fill('380');
+      await page.keyboard.press('Enter');
+      await page.getByRole('button', { name: 'Drop reading 1' }).waitFor();
+    },
+    leave: press('Escape'),
+  },
+  {
     view: 'a photo of a connector, pointed at',
     show: async () => {
       await inDialog('From a photo…', /^PANEL from a photo/);

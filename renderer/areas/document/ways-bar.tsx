@@ -6,7 +6,7 @@ import { Button } from '../../look/button';
 import { useWorkbench } from '../../workbench';
 
 /** Ways of filling the chosen connector other than pin by pin, by the ids of their actions. */
-const WAYS: readonly string[] = ['board.pin-list', 'board.photo', 'board.looks-like'];
+const WAYS: readonly string[] = ['board.pin-list', 'board.photo', 'board.meter', 'board.looks-like'];
 
 /** A row of buttons, one for each way; what it does is the action's. */
 export function WaysBar() {

@@ -1,5 +1,5 @@
-import { Plus, Trash2, Undo2 } from 'lucide-react';
-import { useEffect, useEffectEvent, useState } from 'react';
+import { Plus, Trash2 } from 'lucide-react';
+import { useState } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import type { Connector } from '../../../../boards/document/connector';
 import { LIMITS } from '../../../../boards/document/limits';
@@ -7,14 +7,12 @@ import { connectorOf } from '../../../../boards/document/lookup';
 import { connectorName } from '../../../../boards/document/names';
 import type { Photo } from '../../../../boards/document/photo';
 import { pictureProblemWords } from '../../../../boards/pinout/photo/picture-words';
-import { useAction } from '../../../actions/actions';
-import { isPressed } from '../../../actions/shortcut';
-import { isMac } from '../../../actions/use-keys';
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { Choice } from '../../../look/choice';
 import { Window } from '../../../look/window';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
+import { UndoButton, useUndoKeys } from '../undo-here';
 import { PhotoChoice } from './photo-choice';
 import { PointingView } from './pointing-view';
 import { ReadingView } from './reading-view';
@@ -97,34 +95,6 @@ export function PhotoDialog({ connector: id, onClose }: PhotoDialogProps) {
       </div>
     </Window>
   );
-}
-
-function UndoButton() {
-  const undo = useAction('edit.undo');
-  return (
-    <Button kind="quiet" disabled={!undo.enabled} onPress={() => void undo.run()}>
-      <Undo2 size={16} aria-hidden="true" />
-      {undo.label}
-    </Button>
-  );
-}
-
-/** The keys of undo and redo, which the window leaves alone while a dialog is open; not while text is typed. */
-function useUndoKeys(): void {
-  const mac = isMac(useWorkbench());
-  const actions = [useAction('edit.undo'), useAction('edit.redo')];
-  const onKey = useEffectEvent((event: KeyboardEvent) => {
-    if (event.target instanceof HTMLInputElement && event.target.type === 'text') return;
-    const action = actions.find(({ shortcuts }) => shortcuts.some((each) => isPressed(each, event, mac)));
-    if (!action?.enabled) return;
-    event.preventDefault();
-    action.run();
-  });
-  useEffect(() => {
-    const listen = (event: KeyboardEvent) => onKey(event);
-    window.addEventListener('keydown', listen);
-    return () => window.removeEventListener('keydown', listen);
-  }, []);
 }
 
 function Working({ photo, connector }: { readonly photo: Photo; readonly connector: Connector }) {

@@ -22,6 +22,8 @@ export interface Slips {
   readonly noise: number;
   /** The share of readings that are wrong: another pin's, or anything at all. */
   readonly wrong: number;
+  /** A board with the usual value behind every pin, in place of one drawn by chance. */
+  readonly usual?: true;
 }
 
 type State = 'unplugged' | 'standby' | 'running' | 'busy';
@@ -32,7 +34,7 @@ const OPEN_OHMS = 20e6;
 export function simulatedMeter(
   signals: ReadonlyMap<string, SignalId>,
   random: () => number,
-  { noise, wrong }: Slips,
+  { noise, wrong, usual }: Slips,
 ): SimulatedMeter {
   const drawn = new Map<string, number>();
   /** A value of this board: one for each pin, or for each rail. */
@@ -40,8 +42,12 @@ export function simulatedMeter(
     const key = `${id} ${of}`;
     const known = drawn.get(key);
     if (known !== undefined) return known;
-    const { low, high } = parameterOf(id);
-    const drawnValue = low > 0 ? low * (high / low) ** random() : low + (high - low) * random();
+    const { low, high, usual: middle } = parameterOf(id);
+    const drawnValue = usual
+      ? middle
+      : low > 0
+        ? low * (high / low) ** random()
+        : low + (high - low) * random();
     drawn.set(key, drawnValue);
     return drawnValue;
   };
