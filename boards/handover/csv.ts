@@ -8,7 +8,7 @@ export function csvText(rows: readonly (readonly string[])[]): string {
 }
 
 /** What makes a spreadsheet read a cell as a formula, also behind spaces. */
-const FORMULA = /^[\s\p{Cf}]*[=+\-@−＝＋－＠|\t\r]/u;
+const FORMULA = /^[\s\p{Cf}]*[=+\-@\u2212\uff1d\uff0b\uff0d\uff20|\t\r]/u;
 
 function field(value: string): string {
   const safe = FORMULA.test(value) ? `'${value}` : value;
