@@ -45,6 +45,7 @@ export const MENU_BAR: readonly Menu[] = [
     items: [
       { id: 'area.document', label: 'Document', accelerator: 'CmdOrCtrl+1' },
       { id: 'area.wire', label: 'Wire', accelerator: 'CmdOrCtrl+2' },
+      { id: 'area.hand-over', label: 'Hand over', accelerator: 'CmdOrCtrl+3' },
       'line',
       { id: 'view.zoom-in', label: 'Zoom in', accelerator: 'CmdOrCtrl+Plus' },
       { id: 'view.zoom-out', label: 'Zoom out', accelerator: 'CmdOrCtrl+-' },
@@ -56,6 +57,7 @@ export const MENU_BAR: readonly Menu[] = [
       { id: 'view.theme-light', label: 'Light theme' },
       { id: 'view.theme-dark', label: 'Dark theme' },
       { id: 'view.large-type', label: 'Large type' },
+      { id: 'view.large-steps', label: 'Steps in large letters', accelerator: 'F9' },
       { role: 'togglefullscreen' },
     ],
   },

@@ -4,7 +4,7 @@ import { CaseSheetZ } from './case-sheet';
 import { FITTED, FittedZ } from './fitted';
 import { LeadZ } from './lead';
 import { LIMITS } from './limits';
-import { IdZ, NameZ, NotesZ, SchemaAddressZ } from './text';
+import { IdZ, NameZ, NotesZ, SchemaAddressZ, StepIdZ } from './text';
 
 const TurnZ = z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]);
 const CellZ = z.tuple([
@@ -47,6 +47,8 @@ export const BuildZ = z.strictObject({
   view: ViewZ,
   /** What else is built in; what is usual where nothing is said. */
   fitted: z.array(FittedZ).max(FITTED.length).optional(),
+  /** Steps of the work at the bench that are ticked off. One that the machine no longer has does no harm. */
+  done: z.array(StepIdZ).max(LIMITS.stepsDone).optional(),
   notes: NotesZ.optional(),
 });
 

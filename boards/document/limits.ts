@@ -20,6 +20,9 @@ export const LIMITS = {
   /** Wires of all leads of a case or a build together. */
   wires: 100_000,
   seats: 10_000,
+  /** Steps of the work that are ticked off. */
+  stepsDone: 30_000,
+  stepLength: 400,
   alternativesPerPin: 8,
   valuesPerPin: 8,
   readingsPerConnector: 512,

@@ -13,6 +13,12 @@ export const IdZ = shaped(
   `an id: up to ${LIMITS.idLength} lower-case letters and digits, joined by single hyphens`,
 );
 
+/** What a step of the work is remembered by: words of ids, labels and cells with single spaces between. */
+export const StepIdZ = shaped(
+  new RegExp(`^(?=.{1,${LIMITS.stepLength}}$)[A-Za-z0-9+.,-]+(?: [A-Za-z0-9+.,-]+)*$`),
+  `the name of a step: up to ${LIMITS.stepLength} letters, digits, plain signs and single spaces`,
+);
+
 /** Characters that nobody types, as they stand in a pattern. */
 const CONTROLS = String.raw`\u0000-\u001f\u007f-\u009f`;
 const CONTROLS_BUT_BREAKS = String.raw`\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f`;

@@ -9,7 +9,12 @@ const ZOOM_STEP = 1.25;
 const view = (part: number) => ({ menu: 'view', part }) as const;
 
 export function viewActions(workbench: Workbench): readonly Action[] {
-  return [...areaActions(workbench), ...canvasActions(workbench), ...settingActions(workbench)];
+  return [
+    ...areaActions(workbench),
+    ...canvasActions(workbench),
+    ...settingActions(workbench),
+    largeSteps(workbench),
+  ];
 }
 
 function areaActions(workbench: Workbench): readonly Action[] {
@@ -34,6 +39,15 @@ function areaActions(workbench: Workbench): readonly Action[] {
       chosen: area === 'wire',
       run: () => goTo('wire'),
     },
+    {
+      id: 'area.hand-over',
+      ...view(0),
+      label: 'Hand over',
+      shortcuts: ['Mod+3'],
+      enabled,
+      chosen: area === 'hand-over',
+      run: () => goTo('hand-over'),
+    },
   ];
 }
 
@@ -41,6 +55,7 @@ function canvasActions(workbench: Workbench): readonly Action[] {
   const build = workbench.editor.getState().open?.history.present;
   const { area, page } = workbench.session.getState();
   const wired = build !== undefined && area === 'wire';
+  const turned = wired || (build !== undefined && area === 'hand-over');
   const enabled = wired || (build !== undefined && area === 'document' && page === 'plan');
   const canvas = () => workbench.canvas.current;
   const lay = (changed: Partial<NonNullable<typeof build>['view']>) => {
@@ -76,7 +91,7 @@ function canvasActions(workbench: Workbench): readonly Action[] {
       ...view(2),
       label: 'Turn the view',
       shortcuts: ['Mod+Shift+ArrowRight'],
-      enabled: wired,
+      enabled: turned,
       run: () => build && lay({ turn: addTurns(build.view.turn, 90) }),
     },
     {
@@ -84,7 +99,7 @@ function canvasActions(workbench: Workbench): readonly Action[] {
       ...view(2),
       label: 'Mirror the view',
       shortcuts: [],
-      enabled: wired,
+      enabled: turned,
       chosen: build?.view.mirrored === true,
       run: () => build && lay({ mirrored: !build.view.mirrored }),
     },
@@ -121,4 +136,15 @@ function settingActions(workbench: Workbench): readonly Action[] {
       run: () => change({ largeType: !settings.largeType }),
     },
   ];
+}
+
+function largeSteps({ editor, session }: Workbench): Action {
+  return {
+    id: 'view.large-steps',
+    ...view(4),
+    label: 'Steps in large letters',
+    shortcuts: ['F9'],
+    enabled: editor.getState().open !== null,
+    run: () => session.getState().openDialog({ kind: 'large-steps' }),
+  };
 }

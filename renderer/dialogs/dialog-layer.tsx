@@ -41,6 +41,9 @@ const Meter = lazy(() =>
 const PrintPinout = lazy(() =>
   import('./print-pinout/print-pinout-dialog').then((part) => ({ default: part.PrintPinoutDialog })),
 );
+const LargeSteps = lazy(() =>
+  import('../areas/hand-over/large/large-steps').then((part) => ({ default: part.LargeSteps })),
+);
 const Message = lazy(() => import('./message-dialog').then((part) => ({ default: part.MessageDialog })));
 const Question = lazy(() => import('./question-dialog').then((part) => ({ default: part.QuestionDialog })));
 const Browse = lazy(() => import('./browse-dialog').then((part) => ({ default: part.BrowseDialog })));
@@ -97,6 +100,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <Meter connector={dialog.connector} onClose={close} />;
     case 'print-pinout':
       return <PrintPinout onClose={close} />;
+    case 'large-steps':
+      return <LargeSteps onClose={close} />;
     case 'message':
       return <Message message={dialog.message} onClose={close} />;
     case 'question':

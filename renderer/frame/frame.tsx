@@ -10,6 +10,10 @@ const DocumentArea = lazy(() =>
   import('../areas/document/document-area').then((part) => ({ default: part.DocumentArea })),
 );
 
+const HandOverArea = lazy(() =>
+  import('../areas/hand-over/hand-over-area').then((part) => ({ default: part.HandOverArea })),
+);
+
 /** The one frame of all areas: top bar, rail, the area, the strip. */
 export function Frame() {
   const area = useSession((session) => session.area);
@@ -33,5 +37,7 @@ function Shown({ area }: { readonly area: Area }) {
       return <DocumentArea />;
     case 'wire':
       return <WireArea />;
+    case 'hand-over':
+      return <HandOverArea />;
   }
 }

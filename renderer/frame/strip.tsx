@@ -28,6 +28,7 @@ export function Strip() {
 const HINTS: Readonly<Record<Area, string>> = {
   document: 'Choose a connector or a lead to see what is known of it.',
   wire: 'Drag a lead onto the board, or choose it and press Place.',
+  'hand-over': 'Choose a step, do it, tick it. F9 shows the steps in letters to be read from two metres.',
 };
 
 const PLAN_HINT = 'Drag a connector to its place, or choose it and use the arrow keys; R turns it.';

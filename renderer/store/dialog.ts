@@ -37,7 +37,8 @@ export type Dialog =
         | 'recent'
         | 'add-connector'
         | 'add-lead'
-        | 'print-pinout';
+        | 'print-pinout'
+        | 'large-steps';
     }
   | { readonly kind: 'places'; readonly plug: PlugRef }
   | { readonly kind: 'number-connector'; readonly connector: string }

@@ -39,6 +39,8 @@ export interface Session {
   readonly hovered: Hovered | null;
   /** What the power bar asks the circuit about. */
   readonly machine: MachineState;
+  /** The step that is shown in the Hand over area; null: the first that is not done. */
+  readonly step: string | null;
   /** Open dialogs, the topmost last. */
   readonly dialogs: readonly Dialog[];
   /** What was last said to screen readers; the number tells repeats apart. */
@@ -64,6 +66,7 @@ export interface Session {
   readonly move: (moving: Moving | null) => void;
   readonly snapTo: (step: PlanStep) => void;
   readonly keepCopy: (connector: Connector) => void;
+  readonly showStep: (step: string | null) => void;
   readonly openDialog: (dialog: Dialog) => void;
   /** Closes the topmost dialog, or all of them. */
   readonly closeDialog: (dialog: Dialog) => void;
@@ -92,6 +95,7 @@ export function createSession(): SessionStore {
     copied: null,
     hovered: null,
     machine: RESTING,
+    step: null,
     dialogs: [],
     announcement: { text: '', count: 0 },
     message: null,
@@ -131,6 +135,7 @@ export function createSession(): SessionStore {
     move: (moving) => set({ moving }),
     snapTo: (planStep) => set({ planStep }),
     keepCopy: (copied) => set({ copied }),
+    showStep: (step) => set({ step }),
     openDialog: (dialog) => set(({ dialogs }) => ({ dialogs: [...dialogs, dialog] })),
     closeDialog: (dialog) => set(({ dialogs }) => ({ dialogs: dialogs.filter((open) => open !== dialog) })),
     announce: (text) =>

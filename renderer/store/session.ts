@@ -2,7 +2,7 @@ import type { Seat } from '../../boards/document/build';
 import type { Place } from '../../boards/document/connector';
 import type { PinRef, PlugRef } from '../../boards/document/lookup';
 
-export type Area = 'document' | 'wire';
+export type Area = 'document' | 'wire' | 'hand-over';
 
 /** What stands in the middle of the Document area. */
 export type DocumentPage = 'plan' | 'connector' | 'lead';

@@ -36,6 +36,7 @@ import { seatPlug } from './seat-plug';
 import { setLeadAside } from './set-lead-aside';
 import { setPart } from './set-part';
 import { splitPlug } from './split-plug';
+import { tickSteps } from './tick-steps';
 import { turnPlug } from './turn-plug';
 import { turnView } from './turn-view';
 import { unseatAll } from './unseat-all';
@@ -61,6 +62,7 @@ export const COMMANDS = [
   noteBuild,
   turnView,
   fitOut,
+  tickSteps,
   renameBoard,
   noteBoard,
   outlineBoard,

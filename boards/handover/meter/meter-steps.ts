@@ -1,3 +1,4 @@
+import { byIdentity } from '../../base/by-identity';
 import type { Span } from '../../circuit/corner';
 import type { NodeName } from '../../circuit/device';
 import { type Element, elementsOf, pinElement, pinNode } from '../../circuit/elements';
@@ -9,6 +10,7 @@ import type { PinRef } from '../../document/lookup';
 import type { Leg, SeatedPart } from '../../findings/seated-part';
 import { pairOf, seatedPartsOf } from '../../findings/seated-part';
 import { jointsOf } from '../../fit/joints';
+import { wiringOf } from '../../fit/seated-plug';
 import { partKindOf } from '../../signals/part-kinds';
 import { isLed, isSwitch } from '../../signals/part-traits';
 import { type MeterMode, type Reading, shownBy } from './probe';
@@ -46,13 +48,13 @@ const UNPLUGGED: MachineState = { ...RESTING, supply: 'unplugged' };
  * released and pressed, every lamp both ways round, and that no supply pin under a plug lies on ground. A
  * part with a wire on no pin is left out: the checks have said so.
  */
-export function meterStepsOf(build: Build): readonly MeterStep[] {
+export const meterStepsOf = byIdentity((build: Build): readonly MeterStep[] => {
   const parts = seatedPartsOf(jointsOf(build));
   return [
     ...parts.flatMap((part) => partStep(build, part)),
     ...supplyPins(parts).map((pins) => supplyStep(build, pins)),
   ];
-}
+}, wiringOf);
 
 function partStep(build: Build, seated: SeatedPart): readonly MeterStep[] {
   const pair = pairOf(seated);

@@ -19,13 +19,22 @@ export function meterTitle(build: Build, { kind, lead, part, readings }: MeterSt
 
 /** Where the probes go and what has to be seen, one sentence a reading. */
 export function readingWords(build: Build, reading: ExpectedReading): string {
-  const { when, mode, red, black, expected } = reading;
+  return `${probesWords(build, reading)}: ${expectedWords(reading)}.`;
+}
+
+/** What the meter is set to, where its probes go and what is held meanwhile, without a full stop. */
+export function probesWords(build: Build, { when, mode, red, black }: ExpectedReading): string {
   const probes =
     mode === 'diode'
       ? `Diode test, red on ${pinText(build, red)}, black on ${pinText(build, black)}`
       : `Ohms, one probe on ${pinText(build, red)}, the other on ${pinText(build, black)}`;
   const state = when === 'released' ? ', button released' : when === 'pressed' ? ', button held' : '';
-  return `${probes}${state}: ${spanWords(mode, expected)}.`;
+  return `${probes}${state}`;
+}
+
+/** What it has to show: "less than 10 Ω", "1.4 V to 2.1 V", "open". */
+export function expectedWords({ mode, expected }: ExpectedReading): string {
+  return spanWords(mode, expected);
 }
 
 /** What another reading would mean; empty where a meter could not tell. */

@@ -6,6 +6,7 @@ import { gridIndex } from '../../document/numbering';
 import { connectorBox, plugCentre } from '../../fit/geometry';
 import { jointsOfPlug } from '../../fit/joints';
 import { type SeatedPlug, seatedPlugs } from '../../fit/seated-plug';
+import type { Job } from '../../signals/signal';
 import { signalOf } from '../../signals/signals';
 import { type MeterStep, meterStepsOf } from '../meter/meter-steps';
 import { inOrder, type Ring, type Task } from './order';
@@ -21,6 +22,7 @@ export const CHORES = [
   'cooler',
   'feed-cpu-lead',
   'board-in',
+  'supply-leads',
   'graphics-card',
   'look-over',
 ] as const;
@@ -39,12 +41,14 @@ export type BenchStep = Task &
  * have. What comes before what is common practice, no source: plate and standoffs before the board,
  * processor and any memory under it before the cooler, the lead of the CPU's supply through its opening
  * before the board hides it, inner pins before outer ones of a header, all leads before the card that covers
- * the headers. Where nothing decides, plugs with many wires come before those with few.
+ * the headers. The leads of the supply come after the meter, which they would bridge. Where nothing decides, plugs with many wires come before those with few.
  */
 export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
   const fitted = new Set<Fitted>(build.fitted ?? USUALLY_FITTED);
   const plugs = seatedPlugs(build).toSorted((a, b) => contactsIn(b) - contactsIn(a));
+  const meters = meterStepsOf(build);
   const ids = plugs.map(plugId);
+  const before = [...ids, ...meters.map(meterId)];
   const chore = (id: Chore, ...after: readonly string[]): BenchStep => ({
     id,
     kind: 'chore',
@@ -74,21 +78,19 @@ export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
         ],
       }),
     ),
-    ...meterStepsOf(build).map(
-      (step, at): BenchStep => ({
-        id: `meter ${at}`,
-        kind: 'meter',
-        step,
-        after: ids,
-      }),
-    ),
-    ...has('graphics-card', chore('graphics-card', 'board-in', 'm2-drive', ...ids, ...meterIds(build))),
-    chore('look-over', 'board-in', 'cooler', 'memory', 'graphics-card', ...ids, ...meterIds(build)),
+    ...meters.map((step): BenchStep => ({ id: meterId(step), kind: 'meter', step, after: ids })),
+    ...(hasJob(build, 'main-power') || hasCpuLead(build)
+      ? [chore('supply-leads', 'board-in', 'feed-cpu-lead', ...before)]
+      : []),
+    ...has('graphics-card', chore('graphics-card', 'board-in', 'm2-drive', 'supply-leads', ...before)),
+    chore('look-over', 'board-in', 'cooler', 'memory', 'supply-leads', 'graphics-card', ...before),
   ]);
 }
 
-function meterIds(build: Build): readonly string[] {
-  return meterStepsOf(build).map((_, at) => `meter ${at}`);
+function meterId({ kind, lead, part, readings }: MeterStep): string {
+  return lead === undefined || part === undefined
+    ? `meter ${kind} ${readings[0]?.red.connector ?? ''}`
+    : `meter ${kind} ${lead} ${part}`;
 }
 
 function plugId({ lead, plug }: SeatedPlug): string {
@@ -106,13 +108,13 @@ function cooledFirst({ lead }: SeatedPlug): readonly string[] {
 }
 
 /** Whether the board has a place for the processor's own supply, whose lead comes from behind it. */
-function hasCpuLead({ board }: Build): boolean {
-  return board.connectors.some(
-    ({ family, pins }) =>
-      pins.some(
-        ({ belongsTo, signal }) =>
-          belongsTo === 'cpu-power' || (signal && signalOf(signal).job === 'cpu-power'),
-      ) || family === 'cpu-power',
+function hasCpuLead(build: Build): boolean {
+  return hasJob(build, 'cpu-power') || build.board.connectors.some(({ family }) => family === 'cpu-power');
+}
+
+function hasJob({ board }: Build, job: Job): boolean {
+  return board.connectors.some(({ pins }) =>
+    pins.some(({ belongsTo, signal }) => belongsTo === job || (signal && signalOf(signal).job === job)),
   );
 }
 

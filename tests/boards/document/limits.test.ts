@@ -215,6 +215,16 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     expected: 'at most 100,000 holes in all',
   },
   wires: { make: wired, path: 'leads', expected: 'at most 100,000 wires in all' },
+  stepsDone: {
+    make: (size) => ({ ...bench([TINY], []), done: many(size, (at) => `step-${at}`) }),
+    path: 'done',
+    expected: 'a list of at most 30,000 entries',
+  },
+  stepLength: {
+    make: (size) => ({ ...bench([TINY], []), done: ['x'.repeat(size)] }),
+    path: 'done[0]',
+    expected: 'the name of a step: up to 400 letters, digits, plain signs and single spaces',
+  },
   seats: { make: seated, path: 'seats', expected: 'a list of at most 10,000 entries' },
 };
 

@@ -54,6 +54,10 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
     },
     'unseat-all': () => ({}),
     'fit-out': ({ dice }) => ({ fitted: FITTED.filter(() => dice.oneIn(2)) }),
+    'tick-steps': ({ build: { done }, dice }) =>
+      done && dice.oneIn(3)
+        ? { steps: dice.oneIn(2) ? done : [dice.pick(done) ?? ''], done: false }
+        : { steps: [`plug lead plug one ${dice.below(64)},0 180`], done: true },
     'arrange-plugs': (given) => {
       const off = given.build.seats
         .filter(() => given.dice.oneIn(3))

@@ -1,0 +1,34 @@
+import type { Build } from '../../document/build';
+import type { BenchStep } from './bench-steps';
+
+/**
+ * What a step is remembered by once it is done. It names the place as well: a plug that has been moved since,
+ * and what was measured on it, is to be done again.
+ */
+export function tickOf(step: BenchStep): string {
+  switch (step.kind) {
+    case 'chore':
+      return step.id;
+    case 'plug': {
+      const { connector, at, turn } = step.seated.seat;
+      return `${step.id} ${connector} ${at.join(',')} ${turn}`;
+    }
+    case 'meter': {
+      const [reading] = step.step.readings;
+      const pins = reading ? [reading.red, reading.black] : [];
+      return [step.id, ...pins.map(({ connector, pin }) => `${connector}.${pin}`)].join(' ');
+    }
+  }
+}
+
+/** Which of the steps are done, by their ids. */
+export function doneOf(build: Build, steps: readonly BenchStep[]): ReadonlySet<string> {
+  const ticks = new Set(build.done);
+  return new Set(steps.filter((step) => ticks.has(tickOf(step))).map(({ id }) => id));
+}
+
+/** Where the work goes on: the first step that is not done; undefined once all are. */
+export function nextToDo(build: Build, steps: readonly BenchStep[]): BenchStep | undefined {
+  const done = doneOf(build, steps);
+  return steps.find(({ id }) => !done.has(id));
+}

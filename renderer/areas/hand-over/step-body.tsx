@@ -1,0 +1,167 @@
+import type { ReactNode } from 'react';
+import type { Build } from '../../../boards/document/build';
+import { connectorOf } from '../../../boards/document/lookup';
+import { connectorName } from '../../../boards/document/names';
+import { pinText } from '../../../boards/drawing/pin-text';
+import type { SeatedPlug } from '../../../boards/fit/seated-plug';
+import type { MeterStep } from '../../../boards/handover/meter/meter-steps';
+import { expectedWords, otherwiseWords, probesWords } from '../../../boards/handover/meter/meter-words';
+import { lyingAdvice } from '../../../boards/handover/pinout/lying-words';
+import { type BenchStep, wiresOf } from '../../../boards/handover/steps/bench-steps';
+import { type CloseUp, closeUpOfPlug, closeUpsOfProbes } from '../../../boards/handover/steps/close-up';
+import { lyingLines, stepWords } from '../../../boards/handover/steps/step-words';
+import { colourWords } from '../../words/plug-words';
+import { CloseUpDrawing } from './close-up-drawing';
+
+interface StepBodyProps {
+  readonly build: Build;
+  readonly step: BenchStep;
+  /** For the way the board lies; none in large letters. */
+  readonly tools?: ReactNode;
+  readonly large?: boolean;
+}
+
+/** How a step is done: its lines, or the header from near by with wires or probes. */
+export function StepBody({ build, step, tools, large = false }: StepBodyProps) {
+  switch (step.kind) {
+    case 'chore':
+      return (
+        <ul className="step-lines">
+          {stepWords(build, step).lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      );
+    case 'plug':
+      return <PlugBody build={build} seated={step.seated} tools={tools} large={large} />;
+    case 'meter':
+      return <MeterBody build={build} step={step.step} tools={tools} large={large} />;
+  }
+}
+
+interface PlugBodyProps extends Omit<StepBodyProps, 'step' | 'large'> {
+  readonly seated: SeatedPlug;
+  readonly large: boolean;
+}
+
+function PlugBody({ build, seated, tools, large }: PlugBodyProps) {
+  const closeUp = closeUpOfPlug(build, seated);
+  const name = connectorName(build, seated.connector.id);
+  return (
+    <div className="step-near">
+      <Near build={build} closeUps={[closeUp]} tools={tools} large={large} what="with the plug on it" />
+      <div className="step-side">
+        <table className="step-table">
+          <caption className="aside-hidden">Which wire goes to which pin of {name}</caption>
+          <thead>
+            <tr>
+              <th scope="col">Wire</th>
+              <th scope="col">Pin</th>
+              <th scope="col">Name</th>
+            </tr>
+          </thead>
+          <tbody>
+            {wiresOf(seated).map(({ hole, wire, pin }) => (
+              <tr key={`${hole} ${wire.from} ${wire.to}`}>
+                <td>
+                  <span className="step-wire">
+                    <span className="wire-chip" data-wire={wire.colour} data-stripe={wire.stripe} />
+                    {colourWords(wire)}
+                  </span>
+                </td>
+                <td className="mono">{pin?.pin ?? '–'}</td>
+                <td>{pin ? pinText(pin) : 'over no pin'}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        <ul className="step-lines">
+          {lyingLines(seated).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </div>
+    </div>
+  );
+}
+
+interface MeterBodyProps extends Omit<StepBodyProps, 'step' | 'large'> {
+  readonly step: MeterStep;
+  readonly large: boolean;
+}
+
+function MeterBody({ build, step, tools, large }: MeterBodyProps) {
+  const [first] = step.readings;
+  if (first === undefined) return null;
+  return (
+    <div className="step-near">
+      <Near
+        build={build}
+        closeUps={closeUpsOfProbes(build, first)}
+        tools={tools}
+        large={large}
+        what={
+          first.mode === 'diode'
+            ? 'with the red probe in a full ring and the black one in a broken ring'
+            : 'with the two probes in rings'
+        }
+      />
+      <ol className="step-side step-readings">
+        {step.readings.map((reading) => (
+          <li key={reading.when}>
+            <p>{probesWords(build, reading)}:</p>
+            <p className="step-expected">{expectedWords(reading)}</p>
+            {otherwiseWords(reading).map((line) => (
+              <p key={line} className="soft">
+                {line}
+              </p>
+            ))}
+          </li>
+        ))}
+        {step.kind === 'lamp' && (
+          <li className="soft">
+            The drawing shows the first reading; for the second the probes change places.
+          </li>
+        )}
+      </ol>
+    </div>
+  );
+}
+
+interface NearProps {
+  readonly build: Build;
+  readonly closeUps: readonly CloseUp[];
+  readonly tools: ReactNode;
+  readonly large: boolean;
+  readonly what: string;
+}
+
+/** The headers as they lie, and how that is. */
+function Near({ build, closeUps, tools, large, what }: NearProps) {
+  return (
+    <figure className="step-figure">
+      {closeUps.map((closeUp) => (
+        <CloseUpDrawing
+          key={closeUp.connector}
+          closeUp={closeUp}
+          label={`${connectorName(build, closeUp.connector)} as it lies, ${what}`}
+          words={!large}
+        />
+      ))}
+      <figcaption className="step-lying soft">
+        <span>
+          {closeUps.map(({ connector }) => titleOf(build, connector)).join('; ')}. {lyingAdvice(build.view)}
+          {closeUps.some(({ goesOn }) => goesOn.length > 0) && ' The header goes on past the broken line.'}
+        </span>
+        {tools && <span className="step-tools">{tools}</span>}
+      </figcaption>
+    </figure>
+  );
+}
+
+/** "PANEL, Front panel": its print, and what it is. */
+function titleOf(build: Build, id: string): string {
+  const connector = connectorOf(build.board, id);
+  const name = connectorName(build, id);
+  return connector && connector.title !== name ? `${name}, ${connector.title}` : name;
+}
