@@ -19,6 +19,14 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/pinout/photo': DOMAIN_FLOOR,
   'boards/circuit': [...DOMAIN_FLOOR, 'boards/fit'],
   'boards/findings': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/circuit'],
+  // What a fault would show is the circuit's answer and the stories told from it, weighed by inference.
+  'boards/diagnosis': [
+    ...DOMAIN_FLOOR,
+    'boards/fit',
+    'boards/circuit',
+    'boards/findings',
+    'boards/inference',
+  ],
   'boards/planner': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/findings'],
   'boards/analyse.ts': [...DOMAIN_FLOOR, 'boards/fit', 'boards/findings'],
   'boards/handover': [
