@@ -37,7 +37,7 @@ const BLANK: Connector = blankHeader(
   { id: 'unknown', print: 'JP9', place: { xMm: 20, yMm: 20, turn: 0 } },
 );
 
-async function openAt(connector: Connector): Promise<Page> {
+async function openAt(connector: Connector, before?: (page: Page) => Promise<void>): Promise<Page> {
   const board = { ...wired.board, connectors: [connector] };
   const build: Build = { ...wired, board, seats: [] };
   const file = join(workplace.home, 'bench.build.json');
@@ -49,6 +49,7 @@ async function openAt(connector: Connector): Promise<Page> {
   await arrowTo(page, row);
   await page.keyboard.press('Enter');
   await page.getByRole('grid', { name: 'Pins of JP9' }).waitFor();
+  await before?.(page);
   await page.keyboard.press('Control+Shift+M');
   await page.getByRole('dialog', { name: 'JP9 from a meter' }).waitFor();
   return page;
@@ -189,6 +190,19 @@ describe('a run of readings', () => {
     expect(await hasFocus(page)).toBe(true);
     await page.getByRole('button', { name: 'Ask them again' }).click();
     await expect.poll(() => proposedIn(page)).toBe(first);
+  });
+
+  it('can be stopped while it is worked out, and taken up again', async () => {
+    const page = await openAt(KEYED, async (opened) => {
+      await opened.route(/meter-worker/, async (route) => {
+        await new Promise((done) => setTimeout(done, 4_000));
+        await route.continue();
+      });
+    });
+    await page.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByText('Stopped.').waitFor();
+    await page.getByRole('button', { name: 'Work it out' }).click();
+    expect(questionIn(await proposedIn(page)).kind).toBe('ohms');
   });
 
   it('warns of a touch where a pin may be a supply, and never proposes one', async () => {

@@ -1,8 +1,7 @@
 import type { PinChances } from '../../../../boards/pinout/meter/identification';
-import { percent } from '../../../../boards/pinout/meter/words';
 import { signalOf } from '../../../../boards/signals/signals';
 import { SurenessSign } from '../connector/sureness-sign';
-import { pinChanceWords, type Standing, standingOf } from './standing';
+import { pinChanceWords, roughPercent, type Standing } from './standing';
 
 const SIGNS = { certain: 'sure', likely: 'likely', open: 'unknown' } as const satisfies Record<
   Standing,
@@ -13,6 +12,7 @@ interface ChanceCellProps {
   readonly pin: string;
   readonly missing: boolean;
   readonly told: PinChances | undefined;
+  readonly standing: Standing;
   readonly chosen: boolean;
   /** The one cell that Tab comes to. */
   readonly stop: boolean;
@@ -20,9 +20,8 @@ interface ChanceCellProps {
 }
 
 /** A pin as a square: number, how far it is told by sign and word, its most probable signal, the chance as bar and figure. */
-export function ChanceCell({ pin, missing, told, chosen, stop, onPress }: ChanceCellProps) {
+export function ChanceCell({ pin, missing, told, standing, chosen, stop, onPress }: ChanceCellProps) {
   const [first] = told?.chances ?? [];
-  const standing = told ? standingOf(told) : 'open';
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: the grid listens to the keys
     <td
@@ -36,7 +35,7 @@ export function ChanceCell({ pin, missing, told, chosen, stop, onPress }: Chance
       tabIndex={stop ? 0 : -1}
       onClick={onPress}
     >
-      <span className="aside-hidden">{wordsOf(pin, missing, told)}</span>
+      <span className="aside-hidden">{wordsOf(pin, missing, told, standing)}</span>
       <span className="header-cell-drawn" aria-hidden="true">
         <span className="header-cell-top">
           <span className="mono">{pin}</span>
@@ -48,7 +47,7 @@ export function ChanceCell({ pin, missing, told, chosen, stop, onPress }: Chance
         {!missing && first && (
           <span className="chance">
             <ChanceBar chance={first.chance} />
-            <span className="chance-figure">{percent(first.chance)}</span>
+            <span className="chance-figure">{roughPercent(first.chance)}</span>
             <span className="chance-word">{standing}</span>
           </span>
         )}
@@ -57,9 +56,9 @@ export function ChanceCell({ pin, missing, told, chosen, stop, onPress }: Chance
   );
 }
 
-function wordsOf(pin: string, missing: boolean, told: PinChances | undefined): string {
+function wordsOf(pin: string, missing: boolean, told: PinChances | undefined, standing: Standing): string {
   if (missing) return `Pin\u00a0${pin}, no pin here`;
-  return told ? pinChanceWords(told) : `Pin\u00a0${pin}`;
+  return told ? pinChanceWords(told, standing) : `Pin\u00a0${pin}`;
 }
 
 /** A chance as a bar; the figure stands beside it. */

@@ -11,7 +11,7 @@ import { lyingWords } from '../connector/lying-words';
 import { pinMissing } from '../connector/pin-with';
 import { type Direction, stepFrom } from '../connector/selection';
 import { ChanceCell } from './chance-cell';
-import { PinChanceList } from './pin-chance-list';
+import { standingOf } from './standing';
 
 interface HeaderChancesProps {
   readonly connector: Connector;
@@ -85,12 +85,14 @@ export function HeaderChances({ connector, found, pin, onPin }: HeaderChancesPro
                     const label = layout.labelAt(spot);
                     if (label === null)
                       return <td key={spot.join(' ')} className="header-gap" aria-label="no position" />;
+                    const told = found?.pins.find((each) => each.pin === label);
                     return (
                       <ChanceCell
                         key={label}
                         pin={label}
                         missing={pinOf(connector, label).missing === true}
-                        told={found?.pins.find((each) => each.pin === label)}
+                        told={told}
+                        standing={found && told ? standingOf(told, found.layouts) : 'open'}
                         chosen={label === pin}
                         stop={label === stop}
                         onPress={() => press(label)}
@@ -103,7 +105,6 @@ export function HeaderChances({ connector, found, pin, onPin }: HeaderChancesPro
           </table>
         </HeaderFrame>
       </div>
-      {found && pin !== null && <PinChanceList told={found.pins.find((each) => each.pin === pin)} />}
     </section>
   );
 }

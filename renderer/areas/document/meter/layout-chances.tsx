@@ -6,6 +6,7 @@ import { standingOf } from './standing';
 
 const SHOWN = 5;
 const LEAST = 0.005;
+const BOTH_COUNT = 0.05;
 
 interface LayoutChancesProps {
   readonly found: Identification;
@@ -17,7 +18,7 @@ export function LayoutChances({ found, readings }: LayoutChancesProps) {
   const { layouts, noneOfThese, pins } = found;
   const shown = layouts.filter(({ chance }, at) => at === 0 || chance >= LEAST).slice(0, SHOWN);
   const rest = 1 - noneOfThese - shown.reduce((sum, { chance }) => sum + chance, 0);
-  const certain = pins.filter((pin) => standingOf(pin) === 'certain').map(({ pin }) => pin);
+  const certain = pins.filter((pin) => standingOf(pin, layouts) === 'certain').map(({ pin }) => pin);
   return (
     <section className="meter-layouts" aria-label="Whole layouts">
       <h3>{verdictWords(found)}</h3>
@@ -55,8 +56,10 @@ function certainWords(certain: readonly string[], all: number): string {
 }
 
 /** Which pins the two most probable layouts differ on, and the reading that tells just these two apart. */
-function apartWords({ remaining }: Identification): string {
+function apartWords({ remaining, layouts: [first, second] }: Identification): string {
   if (remaining === undefined || remaining.pins.length === 0) return '';
+  // Of two that are hardly both possible no reading tells much, though it would tell them apart.
+  if (!remaining.reading && (second?.chance ?? 0) < BOTH_COUNT * (first?.chance ?? 0)) return '';
   const where = `${remaining.pins.length === 1 ? 'pin' : 'pins'}\u00a0${listed(remaining.pins)}`;
   const { reading } = remaining;
   const told = reading

@@ -6,11 +6,14 @@ import type { MeterQuestion } from '../../../../boards/pinout/meter/identificati
 import { METER_CAUTIONS, problemWords } from '../../../../boards/pinout/meter/words';
 import { Window } from '../../../look/window';
 import { useBuild } from '../../../workbench';
+import { layoutOf } from '../connector/header-layout';
 import { UndoButton, useUndoKeys } from '../undo-here';
+import { Contradictions } from './contradictions';
 import { Filling } from './filling';
 import { HeaderChances } from './header-chances';
 import { LayoutChances } from './layout-chances';
 import { OwnReading } from './own-reading';
+import { PinChanceList } from './pin-chance-list';
 import { Proposal } from './proposal';
 import { ReadingList } from './reading-list';
 import { useIdentification } from './use-identification';
@@ -41,6 +44,9 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
   const { answer } = meter;
   const found = answer?.found.ok ? answer.found.value : null;
   const { readings = [] } = connector;
+  const { rows, cols } = layoutOf(connector, build.view);
+  // Upright it leaves room beside it, and would push everything else out of sight.
+  const isTall = rows > 4 && cols < 4;
   return (
     <Window
       title={`${connectorName(build, connector.id)} from a meter`}
@@ -57,21 +63,25 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
       }
     >
       <div className="meter">
-        <div className="meter-known">
+        <div className="meter-known" data-tall={isTall || undefined}>
           <HeaderChances connector={connector} found={found} pin={pin} onPin={setPin} />
-          {answer?.found.ok === false && (
-            <p className="meter-problem" role="status">
-              {problemWords(answer.found.problem)}
-            </p>
-          )}
-          {found && <LayoutChances found={found} readings={readings.length} />}
-          <section className="meter-readings" aria-label="Readings so far">
-            <div className="form-head">
-              <h3>Readings so far</h3>
-              <UndoButton />
-            </div>
-            <ReadingList connector={connector} found={meter.state === 'ready' ? found : null} />
-          </section>
+          <div className="meter-told">
+            {found && pin !== null && <PinChanceList told={found.pins.find((each) => each.pin === pin)} />}
+            <Contradictions connector={connector} found={meter.state === 'ready' ? found : null} />
+            {answer?.found.ok === false && (
+              <p className="meter-problem" role="status">
+                {problemWords(answer.found.problem)}
+              </p>
+            )}
+            {found && <LayoutChances found={found} readings={readings.length} />}
+            <section className="meter-readings" aria-label="Readings so far">
+              <div className="form-head">
+                <h3>Readings so far</h3>
+                <UndoButton />
+              </div>
+              <ReadingList connector={connector} found={meter.state === 'ready' ? found : null} />
+            </section>
+          </div>
         </div>
         <div className="meter-doing">
           <Proposal

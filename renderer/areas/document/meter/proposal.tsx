@@ -37,13 +37,18 @@ export function Proposal({ connector, meter, skipped, onSkip, onUnskip }: Propos
   const { readings = [] } = connector;
   const ready = state === 'ready';
   const next = answer?.next;
-  const withheld = answer?.found.ok ? answer.found.value.withheld : undefined;
+  const { withheld, verdict } = answer?.found.ok ? answer.found.value : {};
   return (
     <section className="meter-next" aria-label="Next reading" aria-busy={!ready}>
       <div className="form-head">
         <h3>Next reading</h3>
         <Working meter={meter} />
       </div>
+      {ready && verdict === 'identified' && next && (
+        <p className="meter-enough">
+          One layout is told well enough. Fill the pins now, or go on to be surer.
+        </p>
+      )}
       {next ? (
         <>
           <div className="meter-step" data-old={!ready || undefined}>

@@ -4,11 +4,12 @@ import type { Connector } from '../../../../boards/document/connector';
 import type { PinReading } from '../../../../boards/document/pin-reading';
 import type { Identification, MeterQuestion } from '../../../../boards/pinout/meter/identification';
 import { identifyPins } from '../../../../boards/pinout/meter/identify';
-import { measuredPins } from '../../../../boards/pinout/meter-run/measured-pins';
+import { measuredPins, shareAmongAlike } from '../../../../boards/pinout/meter-run/measured-pins';
 import { nextBeside } from '../../../../boards/pinout/meter-run/next-beside';
 import { sayingWords, shownWords, whyWords } from '../../../../boards/pinout/meter-run/outcome-words';
 import { outcomesOf } from '../../../../boards/pinout/meter-run/outcomes';
 import { ownRisk } from '../../../../boards/pinout/meter-run/own-risk';
+import type { SignalId } from '../../../../boards/signals/signals';
 import { grid, posts } from '../../fixtures/bench';
 
 /** Front Panel I/O Connectivity Design Guide v1.3 (2005), Figure 10, as a person meets it: ten places, none at 10. */
@@ -142,6 +143,31 @@ describe('what is filled in', () => {
       expect(source?.kind).toBe('guessed');
       expect(confidence).toBeLessThanOrEqual(0.5);
     }
+  });
+});
+
+describe('a signal that no reading at its pin tells from another', () => {
+  const first = { signal: 'power-led-feed', chance: 1, alike: ['drive-led-feed'] } as const;
+  const layout = (signal: SignalId, chance: number) => ({
+    chance,
+    origin: { kind: 'panel' } as const,
+    pins: [{ pin: '2', signal }],
+  });
+
+  it('has the share of the layouts it stands in', () => {
+    const layouts = [layout('power-led-feed', 0.6), layout('drive-led-feed', 0.2), layout('ground', 0.2)];
+    expect(shareAmongAlike('2', first, layouts)).toBeCloseTo(0.75, 12);
+    expect(shareAmongAlike('2', first, [layout('ground', 1)])).toBe(0.5);
+    expect(shareAmongAlike('2', { ...first, alike: [] }, layouts)).toBe(1);
+  });
+
+  it('is filled in no surer than that, with the other named beside it', () => {
+    const pins = [{ pin: '2', chances: [first] }];
+    const layouts = [layout('power-led-feed', 0.6), layout('drive-led-feed', 0.4)];
+    const { measured, guesses } = measuredPins({ pins, layouts }, 3, 0.9);
+    expect(measured).toEqual([]);
+    expect(guesses).toMatchObject([{ signal: 'power-led-feed', confidence: 0.5 }]);
+    expect(plain(guesses[0]?.source?.where ?? '')).toBe('meter, 3 readings; power LED +, or drive LED +');
   });
 });
 
