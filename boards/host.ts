@@ -1,7 +1,6 @@
 import { z } from 'zod';
-import { PAPER_FORMATS, SCALES } from './handover/order';
+import { PAPER_FORMATS, PrintZ, SCALES } from './handover/order';
 import { PaperProblemZ } from './handover/paper-problem';
-import { PinoutOptionsZ } from './handover/pinout/options';
 
 /**
  * The one contract between the window and the machine. The page never sends a path: the host
@@ -13,8 +12,8 @@ const TextZ = z.string().max(64 * 1024 * 1024);
 const NameZ = z.string().min(1).max(255);
 const KindZ = z.enum(['build', 'board', 'case']);
 const PaperFormatZ = z.enum(PAPER_FORMATS);
-/** What a new file is to be: a document, or a paper. */
-const FileKindZ = z.enum([...KindZ.options, ...PAPER_FORMATS]);
+/** What a new file is to be: a document, a paper, or a list. */
+const FileKindZ = z.enum([...KindZ.options, ...PAPER_FORMATS, 'csv']);
 
 /** Pages are counted from 1. */
 const PageZ = z.int().min(1).max(10_000);
@@ -195,17 +194,17 @@ export const CHANNELS = {
     }),
     output: resultOf(SavedZ, SaveProblemZ),
   },
-  /** One page of a board's pinout as an SVG picture, to be looked at. */
+  /** One page of what is to be printed as an SVG picture, to be looked at. */
   drawPaper: {
-    input: z.strictObject({ board: TextZ, options: PinoutOptionsZ, page: PageZ }),
+    input: z.strictObject({ document: TextZ, print: PrintZ, page: PageZ }),
     output: resultOf(z.strictObject({ svg: TextZ, pages: z.int() }), PaperProblemZ),
   },
-  /** A board's pinout, made and written to a file that was chosen. */
+  /** A paper of a build or of a board sheet, made and written to a file that was chosen. */
   savePaper: {
     input: z.strictObject({
       handle: HandleZ,
-      board: TextZ,
-      options: PinoutOptionsZ,
+      document: TextZ,
+      print: PrintZ,
       format: PaperFormatZ,
       /** One page by its number; null for all. */
       page: PageZ.nullable(),
@@ -213,6 +212,14 @@ export const CHANNELS = {
     }),
     output: resultOf(
       z.strictObject({ name: NameZ, folder: z.string(), pages: z.int() }),
+      z.union([SaveProblemZ, PaperProblemZ]),
+    ),
+  },
+  /** The from-to list of a build as comma-separated values, written to a file that was chosen. */
+  saveList: {
+    input: z.strictObject({ handle: HandleZ, build: TextZ }),
+    output: resultOf(
+      z.strictObject({ name: NameZ, folder: z.string() }),
       z.union([SaveProblemZ, PaperProblemZ]),
     ),
   },

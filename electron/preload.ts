@@ -15,6 +15,7 @@ const host = {
   save: (input) => ask('save', input),
   drawPaper: (input) => ask('drawPaper', input),
   savePaper: (input) => ask('savePaper', input),
+  saveList: (input) => ask('saveList', input),
   stopPaper: () => ask('stopPaper'),
   listRecent: () => ask('listRecent'),
   noteRecent: (input) => ask('noteRecent', input),

@@ -2,6 +2,7 @@ import './plain-zod';
 
 import type { Build } from '../../boards/document/build';
 import { jsonSchemaOf } from '../../boards/document/json-schema';
+import { boardIn } from '../../boards/handover/lay-paper';
 import { BUILT } from '../built';
 import { check, openNamed, reportOn } from './check';
 import type { FileReport } from './check-report';
@@ -14,7 +15,7 @@ import { listText } from './list';
 import { keptFrom, planReport, planText } from './plan';
 import { reportText } from './report-words';
 import { type Request, requestFrom } from './request';
-import { boardIn, sheet, writtenWords } from './sheet';
+import { sheet, writtenWords } from './sheet';
 import type { SheetRequest } from './sheet-request';
 import { paintFor, visible, visibleJson } from './terminal';
 

@@ -1,17 +1,31 @@
 import { extname } from 'node:path';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import { TURNS } from '../../boards/base/units';
+import type { Build } from '../../boards/document/build';
+import { BENCH_PARTS, type BenchPart } from '../../boards/handover/bench-sheet/options';
 import { PAPER_FORMATS, type PaperFormat, SCALES } from '../../boards/handover/order';
 import { PAPER_IDS } from '../../boards/handover/page/paper';
 import type { PinoutOptions } from '../../boards/handover/pinout/options';
 
-/** A pinout to be printed to a file. */
+/** What of a file is to be printed: the usual of a build is its bench sheet, of a board sheet its pinout. */
+export type Wanted =
+  | { readonly kind: 'usual' }
+  | { readonly kind: 'pinout' }
+  | { readonly kind: 'bench-sheet'; readonly parts: readonly BenchPart[] }
+  | { readonly kind: 'header'; readonly connector: string };
+
+/** A paper to be printed to a file. */
 export interface SheetRequest {
   readonly command: 'sheet';
   readonly file: string;
   readonly out: string;
   readonly format: PaperFormat;
-  readonly options: PinoutOptions;
+  readonly wanted: Wanted;
+  readonly paper: PinoutOptions['paper'];
+  /** Null where nothing was said: a build lies as it was left. */
+  readonly lying: Build['view'] | null;
+  /** Ids of the connectors on a pinout; null for all of them. */
+  readonly connectors: readonly string[] | null;
   readonly page: number | null;
   readonly scale: number;
   readonly json: boolean;
@@ -19,6 +33,9 @@ export interface SheetRequest {
 
 export const SHEET_OPTIONS = {
   out: { type: 'string' },
+  pinout: { type: 'boolean' },
+  part: { type: 'string', multiple: true },
+  header: { type: 'string' },
   connector: { type: 'string', multiple: true },
   paper: { type: 'string' },
   turn: { type: 'string' },
@@ -29,6 +46,9 @@ export const SHEET_OPTIONS = {
 
 interface Values {
   readonly out?: string | undefined;
+  readonly pinout?: boolean | undefined;
+  readonly part?: readonly string[] | undefined;
+  readonly header?: string | undefined;
   readonly connector?: readonly string[] | undefined;
   readonly paper?: string | undefined;
   readonly turn?: string | undefined;
@@ -56,6 +76,9 @@ function optionNames(): readonly (keyof Values)[] {
 
 const EXPECTED: Readonly<Record<keyof Values, string>> = {
   out: 'a file that ends in .pdf, .svg or .png',
+  pinout: 'nothing',
+  part: listedParts(),
+  header: 'the id of a connector',
   connector: 'the id of a connector',
   paper: '“a4” or “letter”',
   turn: '0, 90, 180 or 270',
@@ -87,14 +110,46 @@ export function sheetRequest(
     return refuse('“--scale” goes with a .png file: the others are sharp at any size.');
   const page = values.page === undefined ? null : Number(values.page);
   if (page !== null && !(Number.isSafeInteger(page) && page >= 1)) return wrong('page', values.page);
-  const { connector: connectors = null } = values;
-  const options = {
+  const wanted = wantedFrom(values);
+  if (!wanted.ok) return wanted;
+  const said = values.turn !== undefined || values.mirror !== undefined;
+  return ok({
+    command: 'sheet',
+    file,
+    out,
+    format,
+    wanted: wanted.value,
     paper,
-    turn,
-    mirrored: values.mirror ?? false,
-    connectors: connectors && [...connectors],
-  };
-  return ok({ command: 'sheet', file, out, format, options, page, scale, json: values.json });
+    lying: said ? { turn, mirrored: values.mirror ?? false } : null,
+    connectors: values.connector ?? null,
+    page,
+    scale,
+    json: values.json,
+  });
+}
+
+/** What is to be printed, or which two options say different things. */
+function wantedFrom({ pinout, part, header, connector, paper, page }: Values): Result<Wanted, string> {
+  if (header !== undefined) {
+    const given = { pinout, part, connector, paper, page };
+    const stray = Object.entries(given).find(([, value]) => value !== undefined)?.[0];
+    if (stray !== undefined)
+      return refuse(`“--header” is one picture by itself: it does not go with “--${stray}”.`);
+    return ok({ kind: 'header', connector: header });
+  }
+  if (part !== undefined) {
+    if (pinout) return refuse('“--part” chooses parts of the bench sheet: it does not go with “--pinout”.');
+    if (connector !== undefined) return refuse('“--connector” goes with “--pinout”, not with “--part”.');
+    const strange = part.find((each) => !BENCH_PARTS.some((known) => known === each));
+    if (strange !== undefined) return wrong('part', strange);
+    return ok({ kind: 'bench-sheet', parts: BENCH_PARTS.filter((known) => part.includes(known)) });
+  }
+  return ok(pinout ? { kind: 'pinout' } : { kind: 'usual' });
+}
+
+function listedParts(): string {
+  const [last, ...rest] = BENCH_PARTS.map((part) => `“${part}”`).toReversed();
+  return `${rest.toReversed().join(', ')} or ${last}`;
 }
 
 function wrong(option: keyof Values, found: string | undefined): Result<never, string> {

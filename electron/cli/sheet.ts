@@ -1,9 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
-import type { BoardSheet } from '../../boards/document/board-sheet';
+import { ok, type Result, refuse } from '../../boards/base/result';
 import type { Document } from '../../boards/document/document';
-import { PAPER_FORMATS } from '../../boards/handover/order';
+import { BENCH_PARTS } from '../../boards/handover/bench-sheet/options';
+import { PAPER_FORMATS, type Print } from '../../boards/handover/order';
 import { paperProblemWords } from '../../boards/handover/paper-problem-words';
 import { dayFrom } from '../host/day';
 import { DISK } from '../host/file-system';
@@ -37,20 +38,18 @@ export const SheetReportZ = z.strictObject({
 export type SheetReport = z.infer<typeof SheetReportZ>;
 type Outcome = SheetReport['file'];
 
-/** Prints the pinout of the board in a file to another file. */
+/** Prints what a file holds to another file: the bench sheet of a build, the pinout of a board. */
 export async function sheet(request: SheetRequest): Promise<SheetReport> {
   return { format: 'leadwright/sheet-report', version: 1, file: await outcomeOf(request) };
 }
 
 async function outcomeOf(request: SheetRequest): Promise<Outcome> {
-  const { file, out, format, options, page, scale } = request;
+  const { file, out, format, page, scale } = request;
   const opened = await openNamed(file);
   if (!opened.ok) return opened.problem;
-  const board = boardIn(opened.value);
-  if (board === null) {
-    const line = 'It is a case sheet; a board sheet or a build was expected.';
-    return refused(file, 'not-a-board', line, 'Name the board sheet, or a build with the board in it.');
-  }
+  const document = opened.value;
+  const print = printFrom(document, request);
+  if (!print.ok) return refused(file, ...print.problem);
   const folder = join(import.meta.dirname, 'paper');
   // Only now: the other commands need not wait for what printing takes.
   const [{ openKit }, { makePaper }] = await Promise.all([
@@ -60,7 +59,7 @@ async function outcomeOf(request: SheetRequest): Promise<Outcome> {
   const kit = await openKit((name) => readFile(join(folder, name)));
   const made = await makePaper(
     kit,
-    { board, options, format, page, scale },
+    { document, print: print.value, format, page, scale },
     dayFrom(new Date(), process.env),
   );
   if (!made.ok) {
@@ -85,16 +84,36 @@ async function outcomeOf(request: SheetRequest): Promise<Outcome> {
   return pixels ? { ...written, pixels } : written;
 }
 
-/** The board of a board sheet or a build; null for a case sheet. */
-export function boardIn(document: Document): BoardSheet | null {
-  switch (document.format) {
-    case 'leadwright/build':
-      return document.board;
-    case 'leadwright/board':
-      return document;
-    case 'leadwright/case':
-      return null;
+type Reason = readonly [code: string, line: string, advice: string];
+
+/** What is printed of a document, or why what was asked for is not to be had of it. */
+function printFrom(
+  document: Document,
+  { wanted, paper, lying, connectors }: SheetRequest,
+): Result<Print, Reason> {
+  const build = document.format === 'leadwright/build' ? document : null;
+  if (document.format === 'leadwright/case') {
+    const line = 'It is a case sheet; a board sheet or a build was expected.';
+    return refuse(['not-a-board', line, 'Name the board sheet, or a build with the board in it.']);
   }
+  if (wanted.kind === 'pinout' || (wanted.kind === 'usual' && !build)) {
+    const lies = lying ?? { turn: 0, mirrored: false };
+    return ok({ kind: 'pinout', options: { paper, ...lies, connectors: connectors && [...connectors] } });
+  }
+  if (!build) {
+    const what = wanted.kind === 'header' ? 'A header with its plugs' : 'A bench sheet';
+    const line = `${what} is of a build, and this is a board sheet.`;
+    return refuse(['not-a-build', line, 'Name the build, or leave the option out to print the pinout.']);
+  }
+  const lies = lying ?? build.view;
+  if (wanted.kind === 'header')
+    return ok({ kind: 'header', options: { ...lies, connector: wanted.connector } });
+  if (connectors !== null) {
+    const line = '“--connector” chooses connectors of the pinout, and of a build the bench sheet is printed.';
+    return refuse(['options', line, 'Add “--pinout”, or leave “--connector” out.']);
+  }
+  const parts = wanted.kind === 'bench-sheet' ? wanted.parts : BENCH_PARTS;
+  return ok({ kind: 'bench-sheet', options: { paper, ...lies, parts: [...parts] } });
 }
 
 function refused(

@@ -7,7 +7,7 @@ export function isDocumentName(name: string): boolean {
 
 /** What the name of a file of some kind ends in. */
 export function endingOf(kind: FileKind): string {
-  return kind === 'pdf' || kind === 'svg' || kind === 'png' ? `.${kind}` : '.json';
+  return kind === 'build' || kind === 'board' || kind === 'case' ? '.json' : `.${kind}`;
 }
 
 /** The name of a new file with the ending its kind has, added where it is not there. */

@@ -1,16 +1,20 @@
 import { basename, dirname } from 'node:path';
 import { ok, type Result, refuse } from '../../boards/base/result';
-import type { BoardSheet } from '../../boards/document/board-sheet';
+import type { Document } from '../../boards/document/document';
 import { parseDocument } from '../../boards/document/parse';
+import { fromToCsv } from '../../boards/handover/from-to-csv';
 import type { PaperProblem } from '../../boards/handover/paper-problem';
+import type { FileKind } from '../../boards/host';
 import type { PaperOrder } from '../paper/make-paper';
 import type { Host } from './host';
 import type { HostCalls } from './host-calls';
 import { endingOf } from './new-name';
 import { saveBytes } from './save-file';
 
-/** Printed pages: to be looked at, and to be written to a file. */
-export function paperCalls(host: Host): Pick<HostCalls, 'drawPaper' | 'savePaper' | 'stopPaper'> {
+/** Printed pages: to be looked at, and to be written to a file; lists for other programs. */
+export function paperCalls(
+  host: Host,
+): Pick<HostCalls, 'drawPaper' | 'savePaper' | 'saveList' | 'stopPaper'> {
   const { fs, handles, saving } = host;
   let stops = 0;
   const stopper = () => {
@@ -23,30 +27,47 @@ export function paperCalls(host: Host): Pick<HostCalls, 'drawPaper' | 'savePaper
     const { makePaper } = await import('../paper/make-paper');
     return makePaper(kit, order, host.today(), isStopped);
   };
+  /** The file behind a handle. The page is told where papers go, and is still not taken at its word. */
+  const targetOf = (handle: string, kind: FileKind) => {
+    const path = handles.pathOf(handle);
+    if (path === null) return refuse({ code: 'stale-handle' as const, name: 'this file' });
+    const name = basename(path);
+    if (!name.toLowerCase().endsWith(endingOf(kind)))
+      return refuse({ code: 'bad-name' as const, name, expected: `a name that ends in ${endingOf(kind)}` });
+    return ok({ path, name });
+  };
   return {
-    drawPaper: async ({ board: text, options, page }) => {
-      const board = boardIn(text);
-      if (!board.ok) return board;
-      const order = { board: board.value, options, format: 'svg', page, scale: 1 } as const;
+    drawPaper: async ({ document: text, print, page }) => {
+      const document = documentIn(text);
+      if (!document.ok) return document;
+      const order = { document: document.value, print, format: 'svg', page, scale: 1 } as const;
       const made = await make(order);
       if (!made.ok) return made;
       return ok({ svg: Buffer.from(made.value.bytes).toString('utf8'), pages: made.value.allPages });
     },
-    savePaper: async ({ handle, board: text, options, format, page, scale }) => {
-      const path = handles.pathOf(handle);
-      if (path === null) return refuse({ code: 'stale-handle', name: 'this file' });
-      const name = basename(path);
-      // The page is told where papers go, and is still not taken at its word.
-      if (!name.toLowerCase().endsWith(endingOf(format)))
-        return refuse({ code: 'bad-name', name, expected: `a name that ends in ${endingOf(format)}` });
-      const board = boardIn(text);
-      if (!board.ok) return board;
-      const order = { board: board.value, options, format, page, scale };
-      const made = await make(order);
+    savePaper: async ({ handle, document: text, print, format, page, scale }) => {
+      const target = targetOf(handle, format);
+      if (!target.ok) return target;
+      const { path, name } = target.value;
+      const document = documentIn(text);
+      if (!document.ok) return document;
+      const made = await make({ document: document.value, print, format, page, scale });
       if (!made.ok) return made;
       const { bytes, pages } = made.value;
       const saved = await saving.take(path, () => saveBytes(fs, { path, bytes, expected: null }));
       return saved.ok ? ok({ name, folder: dirname(path), pages }) : saved;
+    },
+    saveList: async ({ handle, build: text }) => {
+      const target = targetOf(handle, 'csv');
+      if (!target.ok) return target;
+      const { path, name } = target.value;
+      const document = documentIn(text);
+      if (!document.ok) return document;
+      if (document.value.format !== 'leadwright/build')
+        return refuse({ code: 'not-a-board', path: '', expected: 'a build' });
+      const bytes = Buffer.from(fromToCsv(document.value), 'utf8');
+      const saved = await saving.take(path, () => saveBytes(fs, { path, bytes, expected: null }));
+      return saved.ok ? ok({ name, folder: dirname(path) }) : saved;
     },
     stopPaper: async () => {
       stops += 1;
@@ -55,13 +76,13 @@ export function paperCalls(host: Host): Pick<HostCalls, 'drawPaper' | 'savePaper
   };
 }
 
-function boardIn(text: string): Result<BoardSheet, PaperProblem> {
+function documentIn(text: string): Result<Document, PaperProblem> {
   const parsed = parseDocument(text);
-  if (parsed.ok && parsed.value.format === 'leadwright/board') return ok(parsed.value);
-  const field = !parsed.ok && parsed.problem.code === 'invalid' ? parsed.problem.fields[0] : undefined;
+  if (parsed.ok) return parsed;
+  const field = parsed.problem.code === 'invalid' ? parsed.problem.fields[0] : undefined;
   return refuse({
     code: 'not-a-board',
     path: field?.path ?? '',
-    expected: field?.expected ?? 'a board sheet',
+    expected: field?.expected ?? 'a board sheet or a build',
   });
 }

@@ -1,10 +1,9 @@
 import { ok, type Result, refuse } from '../../boards/base/result';
-import type { BoardSheet } from '../../boards/document/board-sheet';
-import type { PaperFormat } from '../../boards/handover/order';
+import type { Document } from '../../boards/document/document';
+import { layPaper } from '../../boards/handover/lay-paper';
+import type { PaperFormat, Print } from '../../boards/handover/order';
 import type { Page, Paper } from '../../boards/handover/page/page';
 import type { PaperProblem } from '../../boards/handover/paper-problem';
-import type { PinoutOptions } from '../../boards/handover/pinout/options';
-import { pinoutPaper } from '../../boards/handover/pinout/pinout-paper';
 import { pictureSize, svgOf } from '../../boards/handover/svg/svg';
 import type { PaperKit } from './kit';
 import { outlineLettering, textLettering } from './lettering';
@@ -13,8 +12,8 @@ import { pngOf } from './png';
 
 /** What is to be made. */
 export interface PaperOrder {
-  readonly board: BoardSheet;
-  readonly options: PinoutOptions;
+  readonly document: Document;
+  readonly print: Print;
   readonly format: PaperFormat;
   /** One page by its number, or null for all. */
   readonly page: number | null;
@@ -48,7 +47,7 @@ export async function makePaper(
   day: Date,
   stopped: () => boolean = () => false,
 ): Promise<Result<MadePaper, PaperProblem>> {
-  const laid = pinoutPaper(order.board, order.options, dayWords(day), kit.fonts);
+  const laid = layPaper(order.document, order.print, dayWords(day), kit.fonts);
   if (!laid.ok) return laid;
   const whole = laid.value;
   const chosen = pagesOf(whole, order.page);

@@ -24,6 +24,7 @@ export async function browserHost(): Promise<HostApi> {
     save: through('save'),
     drawPaper: through('drawPaper'),
     savePaper: through('savePaper'),
+    saveList: through('saveList'),
     stopPaper: through('stopPaper'),
     listRecent: through('listRecent'),
     noteRecent: through('noteRecent'),

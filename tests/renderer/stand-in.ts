@@ -62,6 +62,11 @@ function standIn(): StandIn {
       if (host.refusal) return { ok: false, problem: host.refusal };
       return { ok: true, value: { name: handle, folder: '/bench', pages: 3 } };
     },
+    saveList: async ({ handle }) => {
+      asked.push(`list to ${handle}`);
+      if (host.refusal) return { ok: false, problem: host.refusal };
+      return { ok: true, value: { name: handle, folder: '/bench' } };
+    },
     stopPaper: async () => undefined,
     listRecent: async () => [],
     noteRecent: async ({ handle }) => void asked.push(`note ${handle}`),

@@ -19,7 +19,11 @@ export function drawNames(block: Block, pins: ReadonlySet<string>, measure: Meas
 
 const ANCHORS = { start: 'start', center: 'middle', end: 'end' } as const;
 
-function drawName({ box, lines, sizeMm, upright, align }: NameShape, measure: Measure): readonly Drawn[] {
+/** Lines of text in the box that was found for them. */
+export function drawName(
+  { box, lines, sizeMm, upright, align }: NameShape,
+  measure: Measure,
+): readonly Drawn[] {
   const type = { face: 'text', sizeMm, ink: 'ink' } as const;
   const drop = halfCapital(sizeMm);
   return lines.map((line, index): Drawn => {

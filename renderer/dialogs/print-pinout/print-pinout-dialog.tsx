@@ -64,7 +64,8 @@ export function PrintPinoutDialog({ onClose }: { readonly onClose: () => void })
     made();
     setAsked(1);
   };
-  const picture = usePagePicture(text, options, asked);
+  const print = useMemo(() => ({ kind: 'pinout', options }) as const, [options]);
+  const picture = usePagePicture(text, print, asked);
   const nothing = chosen.size === 0 && board.connectors.length > 0;
 
   const save = async () => {

@@ -30,10 +30,14 @@ export async function savePinout(
   const place = await chooseFilePlace(workbench, `${idFrom(board.name, 'board')}-pinout.${format}`, format);
   if (place === null) return false;
   onWriting(true);
+  const { options, page, scale } = order;
   const saved = await workbench.host.savePaper({
-    ...order,
     handle: place.handle,
-    board: serialize(board),
+    document: serialize(board),
+    print: { kind: 'pinout', options },
+    format,
+    page,
+    scale,
   });
   onWriting(false);
   const { tell, openDialog } = workbench.session.getState();

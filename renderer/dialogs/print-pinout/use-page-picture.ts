@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
+import type { Print } from '../../../boards/handover/order';
 import type { PaperProblem } from '../../../boards/handover/paper-problem';
-import type { PinoutOptions } from '../../../boards/handover/pinout/options';
 import { useWorkbench } from '../../workbench';
 
 /** A page as it would be printed: the address of its picture, or why there is none. */
@@ -17,14 +17,14 @@ const NOTHING: PagePicture = { address: null, pages: 0, problem: null, drawing: 
 const PAUSE_MS = 120;
 
 /** Draws a page anew whenever anything that it depends on changes; the last one stays until then. */
-export function usePagePicture(board: string, options: PinoutOptions, page: number): PagePicture {
+export function usePagePicture(document: string, print: Print, page: number): PagePicture {
   const { host } = useWorkbench();
   const [picture, setPicture] = useState(NOTHING);
   useEffect(() => {
     let wanted = true;
     setPicture((before) => ({ ...before, drawing: true }));
     const draw = async () => {
-      const drawn = await host.drawPaper({ board, options, page });
+      const drawn = await host.drawPaper({ document, print, page });
       if (!wanted) return;
       if (!drawn.ok) setPicture({ address: null, pages: 0, problem: drawn.problem, drawing: false });
       else {
@@ -38,7 +38,7 @@ export function usePagePicture(board: string, options: PinoutOptions, page: numb
       wanted = false;
       clearTimeout(timer);
     };
-  }, [host, board, options, page]);
+  }, [host, document, print, page]);
   const { address } = picture;
   useEffect(() => {
     if (address === null) return;

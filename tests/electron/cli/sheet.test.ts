@@ -26,7 +26,14 @@ describe('The pinout of a board is printed to the file that was named', () => {
 
   test('as SVG, of the board in a build', async () => {
     const out = join(scratchFolder(), 'panel.svg');
-    const { code } = await asked([demo('wired.build.json'), '--out', out, '--connector', 'panel']);
+    const { code } = await asked([
+      demo('wired.build.json'),
+      '--out',
+      out,
+      '--pinout',
+      '--connector',
+      'panel',
+    ]);
     expect(code).toBe(0);
     const svg = readFileSync(out, 'utf8');
     const titles = [...svg.matchAll(/<title>Pin (\d+): /g)].map(([, pin]) => Number(pin));

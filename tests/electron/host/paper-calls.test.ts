@@ -2,6 +2,7 @@ import { chmodSync, existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { serialize } from '../../../boards/document/serialize';
+import type { Print } from '../../../boards/handover/order';
 import { PLAIN_OPTIONS } from '../../../boards/handover/pinout/options';
 import { CHANNELS } from '../../../boards/host';
 import { boardWith } from '../../boards/handover/papers';
@@ -9,6 +10,7 @@ import { anywhere } from '../../boards/library/published';
 import { asNobody } from '../scratch';
 import { type Machine, makeMachine } from './machine';
 
+const PINOUT: Print = { kind: 'pinout', options: PLAIN_OPTIONS };
 const BOARD = serialize(boardWith([anywhere('panel-2x5')]));
 
 async function placeFor(machine: Machine, name: string, kind: 'pdf' | 'svg' | 'png') {
@@ -19,7 +21,7 @@ async function placeFor(machine: Machine, name: string, kind: 'pdf' | 'svg' | 'p
 }
 
 function order(handle: string, format: 'pdf' | 'svg' | 'png') {
-  return { handle, board: BOARD, options: PLAIN_OPTIONS, format, page: null, scale: 1 };
+  return { handle, document: BOARD, print: PINOUT, format, page: null, scale: 1 };
 }
 
 test.each(['pdf', 'svg', 'png'] as const)(
@@ -41,7 +43,7 @@ test.each(['pdf', 'svg', 'png'] as const)(
 );
 
 test('A page is drawn to be looked at, with how many there are', async () => {
-  const drawn = await makeMachine().calls.drawPaper({ board: BOARD, options: PLAIN_OPTIONS, page: 1 });
+  const drawn = await makeMachine().calls.drawPaper({ document: BOARD, print: PINOUT, page: 1 });
   if (!drawn.ok) throw new Error(drawn.problem.code);
   expect(drawn.value.pages).toBe(1);
   expect(drawn.value.svg).toContain('<title>Pin 6: power switch');
@@ -49,10 +51,10 @@ test('A page is drawn to be looked at, with how many there are', async () => {
 
 describe('What cannot be printed is said by code, and no file is touched', () => {
   test.each([
-    ['what is no board', { board: '{}' }, 'not-a-board'],
+    ['what is no board', { document: '{}' }, 'not-a-board'],
     [
       'a connector that is not there',
-      { options: { ...PLAIN_OPTIONS, connectors: ['x'] } },
+      { print: { ...PINOUT, options: { ...PLAIN_OPTIONS, connectors: ['x'] } } },
       'no-such-connector',
     ],
     ['a page that is not there', { page: 9 }, 'no-such-page'],
@@ -87,8 +89,8 @@ describe('What cannot be printed is said by code, and no file is touched', () =>
     const machine = makeMachine();
     const connectors = Array.from({ length: 120 }, (_, at) => ({ ...anywhere('panel-2x5'), id: `j${at}` }));
     const { handle } = await placeFor(machine, 'a.pdf', 'pdf');
-    const board = serialize(boardWith(connectors));
-    const saving = machine.calls.savePaper({ ...order(handle, 'pdf'), board });
+    const document = serialize(boardWith(connectors));
+    const saving = machine.calls.savePaper({ ...order(handle, 'pdf'), document });
     await machine.calls.stopPaper();
     expect(await saving).toEqual({ ok: false, problem: { code: 'stopped' } });
     expect(existsSync(join(machine.home, 'a.pdf'))).toBe(false);

@@ -16,7 +16,13 @@ beforeAll(async () => {
 });
 
 async function made(board: BoardSheet, options: Partial<PinoutOptions> = {}, format: PaperFormat = 'pdf') {
-  const order = { board, options: { ...PLAIN_OPTIONS, ...options }, format, page: null, scale: 1 };
+  const order = {
+    document: board,
+    print: { kind: 'pinout', options: { ...PLAIN_OPTIONS, ...options } } as const,
+    format,
+    page: null,
+    scale: 1,
+  };
   const paper = await makePaper(kit, order, DAY);
   if (!paper.ok) throw new Error(paper.problem.code);
   return paper.value;

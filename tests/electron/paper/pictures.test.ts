@@ -1,7 +1,7 @@
 import { imageSize } from 'image-size';
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { PaperFormat } from '../../../boards/handover/order';
-import { PLAIN_OPTIONS } from '../../../boards/handover/pinout/options';
+import type { PaperFormat, Print } from '../../../boards/handover/order';
+import { type PinoutOptions, PLAIN_OPTIONS } from '../../../boards/handover/pinout/options';
 import type { PaperKit } from '../../../electron/paper/kit';
 import { makePaper, type PaperOrder } from '../../../electron/paper/make-paper';
 import { boardWith } from '../../boards/handover/papers';
@@ -15,8 +15,12 @@ beforeAll(async () => {
   kit = await kitFromPackages();
 });
 
+function pinout(options: Partial<PinoutOptions> = {}): Print {
+  return { kind: 'pinout', options: { ...PLAIN_OPTIONS, ...options } };
+}
+
 function make(format: PaperFormat, changed: Partial<PaperOrder> = {}) {
-  const order = { board: BOARD, options: PLAIN_OPTIONS, format, page: null, scale: 1, ...changed };
+  const order = { document: BOARD, print: pinout(), format, page: null, scale: 1, ...changed };
   return makePaper(kit, order, DAY);
 }
 
@@ -30,7 +34,7 @@ describe('PNG', () => {
   ] as const)(
     'at scale %d a page of %s has the pixels that its size asks for',
     async (scale, paper, width, height) => {
-      const made = await make('png', { scale, page: 1, options: { ...PLAIN_OPTIONS, paper } });
+      const made = await make('png', { scale, page: 1, print: pinout({ paper }) });
       if (!made.ok) throw new Error(made.problem.code);
       expect(imageSize(made.value.bytes)).toMatchObject({ type: 'png', width, height });
       expect(made.value.pixels).toEqual({ widthPx: width, heightPx: height });

@@ -1,0 +1,46 @@
+import type { Build } from '../../document/build';
+import type { Lead } from '../../document/lead';
+import { type Letters, printable } from '../page/letters';
+import { printableSheet } from '../pinout/printable-sheet';
+
+interface Printable {
+  readonly build: Build;
+  /** Whether any sign had to be replaced. */
+  readonly replaced: boolean;
+}
+
+/** The build with every text of it as it can be printed. Ids and labels are plain letters already. */
+export function printableBuild(build: Build, letters: Pick<Letters, 'has'>): Printable {
+  const sheet = printableSheet(build.board, letters);
+  let { replaced } = sheet;
+  const shown = (text: string) => {
+    const set = printable(text, letters);
+    if (set !== text.normalize('NFC')) replaced = true;
+    return set;
+  };
+  const shownBuild = {
+    ...build,
+    name: shown(build.name),
+    board: sheet.board,
+    case: {
+      ...build.case,
+      name: shown(build.case.name),
+      leads: build.case.leads.map((lead) => shownLead(lead, shown)),
+    },
+    extras: build.extras.map((lead) => shownLead(lead, shown)),
+    ...(build.notes !== undefined && { notes: shown(build.notes) }),
+  };
+  return { build: shownBuild, replaced };
+}
+
+function shownLead(lead: Lead, shown: (text: string) => string): Lead {
+  return {
+    ...lead,
+    name: shown(lead.name),
+    parts: lead.parts.map((part) => ({
+      ...part,
+      ...(part.name !== undefined && { name: shown(part.name) }),
+    })),
+    plugs: lead.plugs.map((plug) => ({ ...plug, print: shown(plug.print) })),
+  };
+}
