@@ -98,3 +98,60 @@ export function seenOnPaper(pins: ReadonlyMap<string, Point>): readonly string[]
         .join(' '),
     );
 }
+
+interface Span {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** The room that something drawn takes on its page, its pen left out; a group takes what its things take. */
+function roomOf({ item, at, scale }: Found<Drawn>): Span | undefined {
+  switch (item.kind) {
+    case 'line':
+      return round([at(item.from), at(item.to)]);
+    case 'rect': {
+      const { x, y, width, height } = item.box;
+      return round([at({ x, y }), at({ x: x + width, y: y + height })]);
+    }
+    case 'shape':
+      return item.points.length === 0 ? undefined : round(item.points.map(at));
+    case 'circle': {
+      const { centre, radiusMm: r } = item;
+      return round([at({ x: centre.x - r, y: centre.y - r }), at({ x: centre.x + r, y: centre.y + r })]);
+    }
+    case 'text': {
+      const { x, y } = at(item.at);
+      const [wide, high] = [item.widthMm * scale, item.sizeMm * scale];
+      const from = { start: 0, middle: 0.5, end: 1 }[item.anchor] * wide;
+      return item.upright
+        ? { from: { x: x - high, y: y + from - wide }, to: { x, y: y + from } }
+        : { from: { x: x - from, y: y - high }, to: { x: x - from + wide, y } };
+    }
+    case 'group':
+      return undefined;
+  }
+}
+
+function round(points: readonly Point[]): Span {
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+  return {
+    from: { x: Math.min(...xs), y: Math.min(...ys) },
+    to: { x: Math.max(...xs), y: Math.max(...ys) },
+  };
+}
+
+/** Everything that comes nearer to the edge of its page than so many millimetres, told by what it is. */
+export function nearerToEdge(paper: Paper, edgeMm: number): readonly string[] {
+  const { widthMm, heightMm } = paper.size;
+  return paper.pages.flatMap((page, index) =>
+    everythingOn(page).flatMap((found) => {
+      const room = roomOf(found);
+      if (!room) return [];
+      const { from, to } = room;
+      const inside =
+        from.x >= edgeMm && from.y >= edgeMm && to.x <= widthMm - edgeMm && to.y <= heightMm - edgeMm;
+      const what = found.item.kind === 'text' ? found.item.text : found.item.kind;
+      return inside ? [] : [`page ${index + 1}: ${what} from ${from.x} ${from.y} to ${to.x} ${to.y}`];
+    }),
+  );
+}
