@@ -48,12 +48,7 @@ export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
   const plugs = seatedPlugs(build).toSorted((a, b) => contactsIn(b) - contactsIn(a));
   const meters = meterStepsOf(build);
   const ids = plugs.map(plugId);
-<<<<<<< HEAD
   const before = [...ids, ...meters.map(meterId)];
-=======
-  const meters = meterStepsOf(build);
-  const meterIds = meters.map((_, at) => `meter ${at}`);
->>>>>>> 38c918a (Hold the bench sheet to what a build says: every wire, step and reading once, on any page)
   const chore = (id: Chore, ...after: readonly string[]): BenchStep => ({
     id,
     kind: 'chore',
@@ -83,7 +78,6 @@ export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
         ],
       }),
     ),
-<<<<<<< HEAD
     ...meters.map((step): BenchStep => ({ id: meterId(step), kind: 'meter', step, after: ids })),
     ...(hasJob(build, 'main-power') || hasCpuLead(build)
       ? [chore('supply-leads', 'board-in', 'feed-cpu-lead', ...before)]
@@ -99,21 +93,6 @@ function meterId({ kind, lead, part, readings }: MeterStep): string {
     : `meter ${kind} ${lead} ${part}`;
 }
 
-=======
-    ...meters.map(
-      (step, at): BenchStep => ({
-        id: `meter ${at}`,
-        kind: 'meter',
-        step,
-        after: ids,
-      }),
-    ),
-    ...has('graphics-card', chore('graphics-card', 'board-in', 'm2-drive', ...ids, ...meterIds)),
-    chore('look-over', 'board-in', 'cooler', 'memory', 'graphics-card', ...ids, ...meterIds),
-  ]);
-}
-
->>>>>>> 38c918a (Hold the bench sheet to what a build says: every wire, step and reading once, on any page)
 function plugId({ lead, plug }: SeatedPlug): string {
   return `plug ${lead.id} ${plug.id}`;
 }
