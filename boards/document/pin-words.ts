@@ -1,15 +1,21 @@
+import { jobName } from '../signals/job-names';
 import { signalOf } from '../signals/signals';
 import type { Alternative, Pin } from './connector';
 import { contradictions, LEAST, type Sureness } from './sureness';
 
-/** "power switch", "no pin here", "USB D−, port A, printed D2-": what a pin is said to be. */
+/** "power switch", "no pin here", "ground, for reset", "USB D−, port A, printed D2-": what a pin is said to be. */
 export function pinWords(pin: Pin): string {
   if (pin.missing === true) return 'no pin here';
   const { name } = signalOf(pin.signal ?? 'unknown');
   const said = (words: string, text: string | undefined) =>
     text === undefined || text === '' || text === name ? '' : `, ${words} ${text}`;
   const called = pin.name === pin.print ? '' : said('called', pin.name);
-  return `${name}${portWords(pin)}${said('printed', pin.print)}${called}`;
+  return `${name}${ownerWords(pin)}${portWords(pin)}${said('printed', pin.print)}${called}`;
+}
+
+/** ", for reset": the job that a ground or an unused pin is there for. */
+export function ownerWords({ belongsTo }: Pick<Pin, 'belongsTo'>): string {
+  return belongsTo === undefined ? '' : `, for ${jobName(belongsTo)}`;
 }
 
 function portWords({ channel }: Pick<Pin, 'channel'>): string {

@@ -58,9 +58,10 @@ export function AddConnectorDialog({ onClose }: { readonly onClose: () => void }
         </TabPanel>
         <TabPanel id="blank" className="window-tab">
           <BlankHeader
-            onAdd={(grid, print) =>
-              add(print === '' ? 'header' : print, (onBoard) => blankHeader(grid, { ...onBoard, print }))
+            onAdd={(grid, names) =>
+              add(names.print || names.title, (onBoard) => blankHeader(grid, { ...onBoard, ...names }))
             }
+            onCancel={onClose}
           />
         </TabPanel>
       </Tabs>

@@ -5,7 +5,8 @@ import { useAction } from '../actions/actions';
 import { shortcutWords } from '../actions/shortcut';
 import { isMac } from '../actions/use-keys';
 import { IconButton } from '../look/button';
-import type { Area } from '../store/session';
+import type { Area, DocumentPage } from '../store/session';
+import type { Session } from '../store/session-store';
 import { CAUTION_LINE } from '../words/caution-words';
 import { pointedWords } from '../words/pointed-words';
 import { useBuild, useSession, useWorkbench } from '../workbench';
@@ -31,17 +32,26 @@ const HINTS: Readonly<Record<Area, string>> = {
   'hand-over': 'Choose a step, do it, tick it. F9 shows the steps in letters to be read from two metres.',
 };
 
-const PLAN_HINT = 'Drag a connector to its place, or choose it and use the arrow keys; R turns it.';
+/** The same on the pages of Document. */
+const PAGE_HINTS: Readonly<Record<DocumentPage, string>> = {
+  plan: 'Drag a connector to its place, or choose it and use the arrow keys; R turns it.',
+  connector: 'Choose pins and say what they are, or fill them by one of the ways above the grid.',
+  lead: 'Compare every wire with the plug in your hand: its colour, and the hole it ends in.',
+};
+
+function hintFor({ area, page, selection }: Session): string {
+  if (area !== 'document') return HINTS[area];
+  const shown = page === 'plan' || selection.kind === (page === 'lead' ? 'plug' : 'connector');
+  return shown ? PAGE_HINTS[page] : HINTS.document;
+}
 
 function Pointed() {
   const build = useBuild();
   const message = useSession((session) => session.message);
   const hovered = useSession((session) => session.hovered);
   const machine = useSession((session) => session.machine);
-  const area = useSession((session) => session.area);
-  const onPlan = useSession((session) => session.area === 'document' && session.page === 'plan');
-  const words =
-    (hovered && pointedWords(build, hovered, machine)) ?? message ?? (onPlan ? PLAN_HINT : HINTS[area]);
+  const hint = useSession(hintFor);
+  const words = (hovered && pointedWords(build, hovered, machine)) ?? message ?? hint;
   return <p className="strip-pointed">{words}</p>;
 }
 

@@ -1,7 +1,7 @@
 import { type PinSource, SOURCE_KINDS } from '../../boards/document/connector';
 import { SOURCE_WORDS } from '../../boards/document/pin-words';
 import { LEAST } from '../../boards/document/sureness';
-import { jobName } from '../../boards/findings/words/names';
+import { jobName } from '../../boards/signals/job-names';
 import { JOBS } from '../../boards/signals/signal';
 
 const NBSP = '\u00a0';

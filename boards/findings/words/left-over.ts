@@ -1,6 +1,7 @@
 import { listed } from '../../base/listed';
+import { jobName } from '../../signals/job-names';
 import type { WordsFor } from './finding-words';
-import { jobName, pinsOf, plugText } from './names';
+import { pinsOf, plugText } from './names';
 
 /** Leads that sit nowhere. */
 export const LEFT_OVER_WORDS: WordsFor<

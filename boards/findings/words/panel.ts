@@ -5,11 +5,12 @@ import { LED_MOST_AMPS } from '../../circuit/readings/glow';
 import { CONTACT_MOST_AMPS } from '../../circuit/readings/wire-loads';
 import type { Build } from '../../document/build';
 import { connectorName } from '../../document/names';
+import { jobName } from '../../signals/job-names';
 import { isSwitch } from '../../signals/part-traits';
 import type { Job } from '../../signals/signal';
 import type { FindingOf } from '../finding';
 import type { Said, WordsFor } from './finding-words';
-import { jobName, pinsOf, plugText, signalName, voltsText } from './names';
+import { pinsOf, plugText, signalName, voltsText } from './names';
 import { ampsSpanText, ampsText, fuseText, voltsExactText, voltsSpanText, wattsText } from './numbers';
 import { kindOf, partName, partOf, where } from './where';
 

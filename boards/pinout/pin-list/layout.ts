@@ -6,6 +6,7 @@ import { headOf } from './header-words';
 import type { LabelStyle } from './labels';
 import { type Line, labelsLast, oddLayout } from './odd-layouts';
 import { type Entry, entriesOf, type Head } from './row';
+import { withColumnsApart } from './run-together';
 import { entryOf } from './word-index';
 
 /** A text taken apart: the words with the labels they stand at, headings, and lines that nothing was made of. */
@@ -20,8 +21,9 @@ export interface Layout {
 
 /** How a text lays out its list: with labels in any of the usual ways, or as bare words in counting order. */
 export function layoutOf(text: string, grid: Grid): Layout {
-  const lines = withoutPrefix(linesOf(text));
-  const style = styleOf(lines, grid);
+  const told = withoutPrefix(linesOf(text));
+  const style = styleOf(told, grid);
+  const lines = withColumnsApart(told, style, grid);
   const apart = oddLayout(lines, style);
   if (apart) return { entries: apart, headings: [], leftOver: [], counted: false };
   const labelled = withLabels(lines, style);

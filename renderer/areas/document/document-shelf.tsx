@@ -2,6 +2,7 @@ import { Plus } from 'lucide-react';
 import { useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
+import { ListLayout, Virtualizer } from 'react-aria-components/Virtualizer';
 import { leadsOf } from '../../../boards/document/lookup';
 import { connectorName } from '../../../boards/document/names';
 import { Button } from '../../look/button';
@@ -84,7 +85,8 @@ function Connectors() {
       entries={build.board.connectors.map((connector) => ({
         id: connector.id,
         name: connectorName(build, connector.id),
-        words: `${connector.title}, ${shapeWords(connector)}`,
+        words:
+          connector.print === '' ? shapeWords(connector) : `${connector.title}, ${shapeWords(connector)}`,
       }))}
       onChoose={(connector) => show(workbench, 'connector', { kind: 'connector', connector })}
       add="Add a connector…"
@@ -117,6 +119,9 @@ function Leads() {
   );
 }
 
+/** Rows have the height of their words; only those in sight are on the page, as a board can have thousands. */
+const ROWS = { estimatedRowSize: 60, gap: 4, padding: 8 } as const;
+
 interface EntriesProps {
   readonly label: string;
   readonly chosen: string | null;
@@ -130,31 +135,33 @@ interface EntriesProps {
 function Entries({ label, chosen, entries, empty, onChoose, add, onAdd }: EntriesProps) {
   return (
     <>
-      <ListBox
-        className="shelf-list"
-        aria-label={label}
-        items={entries}
-        selectionMode="single"
-        selectedKeys={chosen === null ? [] : [chosen]}
-        onSelectionChange={(keys) => {
-          const key = keys === 'all' ? undefined : [...keys][0];
-          if (typeof key === 'string') onChoose(key);
-        }}
-        renderEmptyState={() => <p className="soft window-list-empty">{empty}</p>}
-      >
-        {(entry) => (
-          <ListBoxItem
-            id={entry.id}
-            textValue={`${entry.name}, ${entry.words}`}
-            className="lead-row document-row"
-          >
-            <span className="lead-row-words">
-              <span className="mono lead-name">{entry.name}</span>
-              <span className="soft small">{entry.words}</span>
-            </span>
-          </ListBoxItem>
-        )}
-      </ListBox>
+      <Virtualizer layout={ListLayout} layoutOptions={ROWS}>
+        <ListBox
+          className="shelf-list document-list"
+          aria-label={label}
+          items={entries}
+          selectionMode="single"
+          selectedKeys={chosen === null ? [] : [chosen]}
+          onSelectionChange={(keys) => {
+            const key = keys === 'all' ? undefined : [...keys][0];
+            if (typeof key === 'string') onChoose(key);
+          }}
+          renderEmptyState={() => <p className="soft window-list-empty">{empty}</p>}
+        >
+          {(entry) => (
+            <ListBoxItem
+              id={entry.id}
+              textValue={`${entry.name}, ${entry.words}`}
+              className="lead-row document-row"
+            >
+              <span className="lead-row-words">
+                <span className="mono lead-name">{entry.name}</span>
+                <span className="soft small">{entry.words}</span>
+              </span>
+            </ListBoxItem>
+          )}
+        </ListBox>
+      </Virtualizer>
       <div className="shelf-foot">
         <Button onPress={onAdd}>
           <Plus size={16} aria-hidden="true" />

@@ -1,6 +1,6 @@
 import type { BoardSheet } from '../../../boards/document/board-sheet';
 import type { Build } from '../../../boards/document/build';
-import { grown, type Rect, rectAbout } from '../../../boards/drawing/geometry';
+import { grown, type Rect, rectAbout, rectRoundAll } from '../../../boards/drawing/geometry';
 import { measureByTable } from '../../../boards/drawing/measure';
 import type { BoardRemark } from '../../../boards/fit/board-remarks';
 import type { Scene } from '../scene/scene';
@@ -22,7 +22,22 @@ export function planScene(id: string, board: BoardSheet): Scene {
     seats: [],
     view: PLAN_VIEW,
   };
-  return sceneOf(bare, { view: PLAN_VIEW, measure: measureByTable });
+  const scene = sceneOf(bare, { view: PLAN_VIEW, measure: measureByTable });
+  return { ...scene, bounds: standingOn(scene) };
+}
+
+/**
+ * The board and what stands on it, without the room for names: they reach far beyond a small board, which
+ * would shrink for them.
+ */
+function standingOn({ outline, blocks, holes }: Scene): Rect {
+  return (
+    rectRoundAll([
+      outline,
+      ...blocks.map(({ shell }) => shell),
+      ...holes.map(({ centre, radius }) => rectAbout(centre, 2 * radius, 2 * radius)),
+    ]) ?? outline
+  );
 }
 
 /** What the remarks are about, each once. */

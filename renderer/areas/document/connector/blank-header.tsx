@@ -1,8 +1,9 @@
 import { useState } from 'react';
+import type { Connector } from '../../../../boards/document/connector';
 import type { Grid } from '../../../../boards/document/grid';
 import { LIMITS } from '../../../../boards/document/limits';
 import { orientationOf } from '../../../../boards/drawing/orientation';
-import { blankHeader } from '../../../../boards/library/blank-header';
+import { blankHeader, headerTitle } from '../../../../boards/library/blank-header';
 import { Button } from '../../../look/button';
 import { ReadLine } from '../../../look/read-line';
 import { TextLine } from '../../../look/text-line';
@@ -24,18 +25,20 @@ const USUAL: Grid = {
 
 interface BlankHeaderProps {
   /** Gives the header its id and its place. */
-  readonly onAdd: (grid: Grid, print: string) => void;
+  readonly onAdd: (grid: Grid, names: Pick<Connector, 'print' | 'title'>) => void;
+  readonly onCancel: () => void;
 }
 
 /** Rows, columns, pitch and numbering of a header of which nothing is known yet, with its numbers as they would be. */
-export function BlankHeader({ onAdd }: BlankHeaderProps) {
-  const { view } = useBuild();
+export function BlankHeader({ onAdd, onCancel }: BlankHeaderProps) {
+  const { view, board } = useBuild();
   const [print, setPrint] = useState('');
   const [grid, setGrid] = useState(USUAL);
   const [wrong, setWrong] = useState<readonly string[]>([]);
   const onProblem = (label: string, problem: boolean) =>
     setWrong((now) => [...now.filter((other) => other !== label), ...(problem ? [label] : [])]);
-  const header = blankHeader(grid, { id: 'blank', print, place: { xMm: 0, yMm: 0, turn: 0 } });
+  const title = print === '' ? headerTitle(board.connectors) : 'open posts';
+  const header = blankHeader(grid, { id: 'blank', print, title, place: { xMm: 0, yMm: 0, turn: 0 } });
   const change = (changed: Partial<Grid>) => setGrid({ ...grid, ...changed });
   const { rowPitchMm, ...square } = grid;
   return (
@@ -73,8 +76,9 @@ export function BlankHeader({ onAdd }: BlankHeaderProps) {
       />
       <LabelPreview connector={header} layout={layoutOf(header, view)} />
       <div className="window-doings">
-        <Button kind="main" disabled={wrong.length > 0} onPress={() => onAdd(grid, print)}>
-          Add the header
+        <Button onPress={onCancel}>Cancel</Button>
+        <Button kind="main" disabled={wrong.length > 0} onPress={() => onAdd(grid, { print, title })}>
+          {`Add ${print || title}`}
         </Button>
       </div>
     </div>

@@ -108,7 +108,6 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
                 if (problem === undefined) return;
                 event.preventDefault();
                 setRefused(problem);
-                setText('');
               }}
             />
           </TextField>
@@ -116,9 +115,8 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
         </div>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls */}
         <section className="list-read" aria-label="What was understood" tabIndex={0}>
-          {refused !== null ? (
-            <Refused {...listRefusalWords(refused)} />
-          ) : result.ok ? (
+          {refused !== null && <Refused {...listRefusalWords(refused)} kept={text !== ''} />}
+          {refused !== null && text === '' ? null : result.ok ? (
             <ListPreview
               connector={connector}
               pins={read}
@@ -135,11 +133,18 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
   );
 }
 
-function Refused({ title, advice }: { readonly title: string; readonly advice: string }) {
+interface RefusedProps {
+  readonly title: string;
+  readonly advice: string;
+  /** Whether another list stands in the field all the same. */
+  readonly kept?: boolean;
+}
+
+function Refused({ title, advice, kept = false }: RefusedProps) {
   return (
     <div className="list-refused" role="status">
       <p>{title}.</p>
-      <p className="soft">{advice}</p>
+      <p className="soft">{kept ? `${advice} The list that was here stays.` : advice}</p>
     </div>
   );
 }

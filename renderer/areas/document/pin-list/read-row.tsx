@@ -1,6 +1,7 @@
 import { Check } from 'lucide-react';
 import { listed } from '../../../../boards/base/listed';
 import type { Pin } from '../../../../boards/document/connector';
+import { ownerWords } from '../../../../boards/document/pin-words';
 import { HOW_READ_WORDS, signalWords } from '../../../../boards/pinout/pin-list/list-words';
 import type { HowRead, ReadPin } from '../../../../boards/pinout/pin-list/reading';
 import { SeveritySign } from '../../../look/severity-sign';
@@ -68,11 +69,10 @@ function HowSign({ how }: { readonly how: HowRead }) {
   return <Check className="read-well" size={18} aria-hidden="true" />;
 }
 
-/** "ground, of the reset switch, port A". */
+/** "ground, for reset, port A". */
 function meaningWords({ missing, signal, belongsTo, channel }: ReadPin): string {
   return [
-    signalWords(signal, missing === true),
-    ...(belongsTo !== undefined && signal === 'ground' ? [`of the ${belongsTo.replaceAll('-', ' ')}`] : []),
+    `${signalWords(signal, missing === true)}${missing ? '' : ownerWords({ belongsTo })}`,
     ...(channel === undefined ? [] : [`port\u00a0${channel}`]),
   ].join(', ');
 }

@@ -8,10 +8,12 @@ export function PlanSaid() {
   const build = useBuild();
   const said = planRemarkWords(build, boardRemarks(build.board));
   const [first, ...more] = said;
+  const { connectors, outline } = build.board;
+  const isEmpty = connectors.length === 0 && (outline.holes ?? []).length === 0;
   return (
     <section className="plan-said" aria-label="Look again">
       {first === undefined ? (
-        <p className="soft">{build.board.connectors.length === 0 ? '\u00a0' : PLAN_CLEAR_WORDS}</p>
+        <p className="soft">{isEmpty ? '\u00a0' : PLAN_CLEAR_WORDS}</p>
       ) : (
         <ul>
           {[first, ...more].map((words) => (

@@ -20,6 +20,11 @@ function read(text: string, grid: Grid, title = ''): string {
     .join(', ');
 }
 
+/** The same without the labels. */
+function signals(text: string, grid: Grid): readonly string[] {
+  return reading(text, grid).pins.map(({ missing, signal }) => (missing ? 'no pin' : (signal ?? '?')));
+}
+
 function problems(text: string, grid: Grid): readonly string[] {
   return reading(text, grid).problems.map((problem) => plain(listProblemWords(problem).title));
 }
@@ -99,6 +104,27 @@ describe('a list', () => {
     expect(read('1:VCC 2:D- 3:D+ 4:GND', singleRow(4))).toBe(
       '1 usb-vbus, 2 usb-d-minus, 3 usb-d-plus, 4 ground',
     );
+  });
+
+  it('may have columns with a single space between them, as a page is often copied', () => {
+    const meant = ['drive-led-feed', 'power-led-feed', 'drive-led-sink', 'power-led-sink'];
+    const six = [...meant, 'ground', 'power-switch-input', 'reset-switch-input', 'ground'];
+    const odd = '1 HDLED+ 2 PLED+\n3 HDLED- 4 PLED-\n5 GND 6 PWRBTN#\n7 RST# 8 GND\n9 NC';
+    expect(signals(odd, zigZag(5))).toEqual([...six, 'no-connection']);
+    expect(signals('1 HDLED+ 2 PLED+ 3 HDLED- 4 PLED-', zigZag(2))).toEqual(meant);
+    expect(signals('2 PLED+ 1 HDLED+\n4 PLED- 3 HDLED-', zigZag(2))).toEqual(meant);
+    expect(signals('1 HDLED+ 3 HDLED-\n2 PLED+ 4 PLED-', zigZag(2))).toEqual(meant);
+    expect(signals('Pin 1 GND Pin 2 +12V\nPin 3 TACH Pin 4 PWM', singleRow(4))).toEqual([
+      'ground',
+      'fan-supply',
+      'fan-tach',
+      'fan-pwm',
+    ]);
+  });
+
+  it('has no second column where a number belongs to the name of a port', () => {
+    expect(signals('1 USB 2 D+\n3 USB 2 D-', zigZag(2))).toEqual(['usb-d-plus', 'usb-d-minus']);
+    expect(signals('1 PORT 2 D+', zigZag(2))).toEqual(['usb-d-plus']);
   });
 
   it('may have all labels first and then all words', () => {
