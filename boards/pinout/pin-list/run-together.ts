@@ -9,6 +9,9 @@ const RUN = 3;
 /** More pins than this stand in no line. */
 const MOST_IN_LINE = 64;
 
+/** Commas and semicolons tell pins apart by themselves (row.ts). */
+const PUNCTUATED = /[,;]\s*(?:pins?\s*)?\d/i;
+
 /** A line of one cell that begins with a number, and the numbers that stand between its words. */
 interface Candidate {
   readonly line: Line;
@@ -53,7 +56,7 @@ function candidateOf(
   style: LabelStyle,
   cellOf: ReturnType<typeof gridIndex>['cellOf'],
 ): readonly Candidate[] {
-  if (cellsOf(line.text).length !== 1) return [];
+  if (cellsOf(line.text).length !== 1 || PUNCTUATED.test(line.text)) return [];
   const read = labelsBefore(line.text, style);
   const [label, ...more] = read?.labels ?? [];
   if (read === undefined || label === undefined || more.length > 0 || !/^\d+$/.test(label)) return [];
