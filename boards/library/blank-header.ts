@@ -8,9 +8,9 @@ import { FAMILY } from './families';
  */
 export function blankHeader(
   grid: Grid,
-  onBoard: Pick<Connector, 'id' | 'print' | 'place' | 'title'>,
+  onBoard: Pick<Connector, 'id' | 'print' | 'place'> & Partial<Pick<Connector, 'title'>>,
 ): Connector {
-  return { ...onBoard, family: FAMILY.pinHeader, grid, pins: [] };
+  return { title: 'open posts', ...onBoard, family: FAMILY.pinHeader, grid, pins: [] };
 }
 
 /** "header 1", "header 2": what a header is called that has no print, after those that there are. */

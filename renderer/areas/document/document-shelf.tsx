@@ -119,7 +119,8 @@ function Leads() {
   );
 }
 
-/** Rows have the height of their words; only those in sight are on the page, as a board can have thousands. */
+/** Of a longer list only the rows in sight are on the page: thousands would take seconds to be laid out. */
+const MANY = 100;
 const ROWS = { estimatedRowSize: 60, gap: 4, padding: 8 } as const;
 
 interface EntriesProps {
@@ -133,35 +134,43 @@ interface EntriesProps {
 }
 
 function Entries({ label, chosen, entries, empty, onChoose, add, onAdd }: EntriesProps) {
+  const isLong = entries.length > MANY;
+  const list = (
+    <ListBox
+      className={`shelf-list document-list${isLong ? ' document-list-long' : ''}`}
+      aria-label={label}
+      items={entries}
+      selectionMode="single"
+      selectedKeys={chosen === null ? [] : [chosen]}
+      onSelectionChange={(keys) => {
+        const key = keys === 'all' ? undefined : [...keys][0];
+        if (typeof key === 'string') onChoose(key);
+      }}
+      renderEmptyState={() => <p className="soft window-list-empty">{empty}</p>}
+    >
+      {(entry) => (
+        <ListBoxItem
+          id={entry.id}
+          textValue={`${entry.name}, ${entry.words}`}
+          className="lead-row document-row"
+        >
+          <span className="lead-row-words">
+            <span className="mono lead-name">{entry.name}</span>
+            <span className="soft small">{entry.words}</span>
+          </span>
+        </ListBoxItem>
+      )}
+    </ListBox>
+  );
   return (
     <>
-      <Virtualizer layout={ListLayout} layoutOptions={ROWS}>
-        <ListBox
-          className="shelf-list document-list"
-          aria-label={label}
-          items={entries}
-          selectionMode="single"
-          selectedKeys={chosen === null ? [] : [chosen]}
-          onSelectionChange={(keys) => {
-            const key = keys === 'all' ? undefined : [...keys][0];
-            if (typeof key === 'string') onChoose(key);
-          }}
-          renderEmptyState={() => <p className="soft window-list-empty">{empty}</p>}
-        >
-          {(entry) => (
-            <ListBoxItem
-              id={entry.id}
-              textValue={`${entry.name}, ${entry.words}`}
-              className="lead-row document-row"
-            >
-              <span className="lead-row-words">
-                <span className="mono lead-name">{entry.name}</span>
-                <span className="soft small">{entry.words}</span>
-              </span>
-            </ListBoxItem>
-          )}
-        </ListBox>
-      </Virtualizer>
+      {isLong ? (
+        <Virtualizer layout={ListLayout} layoutOptions={ROWS}>
+          {list}
+        </Virtualizer>
+      ) : (
+        list
+      )}
       <div className="shelf-foot">
         <Button onPress={onAdd}>
           <Plus size={16} aria-hidden="true" />

@@ -14,9 +14,7 @@ const EMPTY: BoardSheet = {
 
 const withPanelAt = (xMm: number): BoardSheet => ({
   ...EMPTY,
-  connectors: [
-    makeConnector('panel-2x5', { id: 'panel', print: 'PANEL', place: { xMm, yMm: 20, turn: 0 } }),
-  ],
+  connectors: [makeConnector('panel-2x5', { id: 'panel', print: 'PANEL', place: { xMm, yMm: 20, turn: 0 } })],
 });
 
 it('The plan is fitted to the board, and no less so for the names of a connector on it', () => {

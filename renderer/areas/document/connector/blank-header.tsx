@@ -78,7 +78,7 @@ export function BlankHeader({ onAdd, onCancel }: BlankHeaderProps) {
       <div className="window-doings">
         <Button onPress={onCancel}>Cancel</Button>
         <Button kind="main" disabled={wrong.length > 0} onPress={() => onAdd(grid, { print, title })}>
-          {`Add ${print || title}`}
+          Add the header
         </Button>
       </div>
     </div>

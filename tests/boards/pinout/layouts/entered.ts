@@ -16,7 +16,7 @@ export function entered(layout: Layout): Build {
   const half = Math.ceil(pins.length / 2);
   const blank = blankHeader(
     { ...grid, numbering: { scheme: 'by-row', from: 'top-left' } },
-    { id: ID, print: 'HEADER', title: 'open posts', place: { xMm: 40, yMm: 40, turn: 0 } },
+    { id: ID, print: 'HEADER', place: { xMm: 40, yMm: 40, turn: 0 } },
   );
   const rest = pins.slice(half);
   return done(
