@@ -1,4 +1,4 @@
-import type { MeterRisk } from '../../boards/pinout/meter/identification';
+import type { MeterQuestion, MeterRisk } from '../../boards/pinout/meter/identification';
 import { type MeterState, percent } from '../../boards/pinout/meter/words';
 
 const NBSP = '\u00a0';
@@ -10,13 +10,20 @@ export const STAYS: Readonly<Record<MeterState, string>> = {
   running: 'The machine stays on.',
 };
 
-/** What to mind in a state, each time. */
-export const STATE_CAUTIONS: Readonly<Record<MeterState, string>> = {
-  unplugged: 'Mains plug out, supply switch off, every light on the board out.',
-  standby:
-    'The board is live: one probe on the bare metal of the case, the other on one pin, and do not slip.',
-  running: 'The board is live and fans turn: one hand, one pin, sleeves and leads clear, and do not slip.',
-};
+/** What to mind at a reading, each time. */
+export function minding(question: MeterQuestion): string {
+  switch (question.kind) {
+    case 'ohms':
+    case 'continuity':
+      return 'Mains plug out, supply switch off, every light on the board out.';
+    case 'volts':
+      return 'The board is live: one probe on bare metal of the case, the other on one pin, and do not slip.';
+    case 'touch':
+      return 'The board is live: join these two pins and no third, and do not slip.';
+    case 'lamp':
+      return 'The board is live: let the legs touch these two pins and nothing else.';
+  }
+}
 
 /** Said to somebody about to take a reading of their own choice. */
 export function ownRiskWords({ code, pin, chance }: MeterRisk): string {

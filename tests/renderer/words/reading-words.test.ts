@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ok } from '../../../boards/base/result';
 import type { MeterQuestion } from '../../../boards/pinout/meter/identification';
-import { ownRiskWords } from '../../../renderer/words/meter-words';
+import { minding, ownRiskWords } from '../../../renderer/words/meter-words';
 import { answersTo, readReading, readTolerance } from '../../../renderer/words/reading-words';
 
 const OHMS: MeterQuestion = { kind: 'ohms', pin: '3' };
@@ -85,6 +85,13 @@ test('a tolerance is typed in per cent; left empty the usual one holds', () => {
   expect(readTolerance('2,5 %')).toEqual(ok(0.025));
   expect(readTolerance('120').ok).toBe(false);
   expect(readTolerance('some').ok).toBe(false);
+});
+
+test('what to mind is said of the reading itself: probes on one pin, a touch on two', () => {
+  expect(minding(OHMS)).toContain('Mains plug out');
+  expect(minding(VOLTS)).toContain('one probe on bare metal of the case, the other on one pin');
+  expect(minding(TOUCH)).toContain('these two pins and no third');
+  expect(minding(LAMP)).toContain('these two pins and nothing else');
 });
 
 test('a risk is said with its pin and its chance, and never as a certainty of 100 %', () => {

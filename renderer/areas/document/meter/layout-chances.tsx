@@ -69,5 +69,5 @@ function apartWords({ remaining, layouts: [first, second] }: Identification): st
 }
 
 function lowered(words: string): string {
-  return /^[A-Z][a-z]/.test(words) ? words.charAt(0).toLowerCase() + words.slice(1) : words;
+  return /^[A-Z](?![A-Z])/.test(words) ? words.charAt(0).toLowerCase() + words.slice(1) : words;
 }

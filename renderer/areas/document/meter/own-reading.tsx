@@ -12,7 +12,7 @@ import { doCommand } from '../../../do-command';
 import { Choice } from '../../../look/choice';
 import { ReadLine } from '../../../look/read-line';
 import { SeveritySign } from '../../../look/severity-sign';
-import { OWN_KINDS, type OwnKind, ownRiskWords, STATE_CAUTIONS } from '../../../words/meter-words';
+import { minding, OWN_KINDS, type OwnKind, ownRiskWords } from '../../../words/meter-words';
 import { readTolerance } from '../../../words/reading-words';
 import { useWorkbench } from '../../../workbench';
 import { AnswerForm } from './answer-form';
@@ -88,7 +88,7 @@ export function OwnReading({ connector, found, pin }: OwnReadingProps) {
           </p>
         )}
         <p className="soft small">
-          {`${STATE_WORDS[stateFor(question)]} ${questionWords(question)} ${STATE_CAUTIONS[stateFor(question)]}`}
+          {`${STATE_WORDS[stateFor(question)]} ${questionWords(question)} ${minding(question)}`}
         </p>
         <AnswerForm question={question} ready={first !== '' && (!isPair || other !== '')} onReading={note} />
       </DisclosurePanel>

@@ -15,7 +15,7 @@ import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { SeveritySign } from '../../../look/severity-sign';
 import { counted } from '../../../words/list-words';
-import { STATE_CAUTIONS, STAYS } from '../../../words/meter-words';
+import { minding, STAYS } from '../../../words/meter-words';
 import { useWorkbench } from '../../../workbench';
 import { AnswerForm } from './answer-form';
 import { OutcomeTable } from './outcome-table';
@@ -109,7 +109,7 @@ function StateLine({
   return (
     <p className="meter-caution">
       <SeveritySign severity={state === 'unplugged' ? 'note' : 'doubt'} />
-      <span>{`${words} ${STATE_CAUTIONS[state]}`}</span>
+      <span>{`${words} ${minding(question)}`}</span>
     </p>
   );
 }
