@@ -2,8 +2,9 @@ import { z } from 'zod';
 import { LeadZ } from './lead';
 import { LIMITS } from './limits';
 import { IdZ, NameZ, NotesZ, SchemaAddressZ } from './text';
+import { TrayZ } from './tray';
 
-/** What is known of one case: its leads. Tray, openings and paths join it with routing. */
+/** What is known of one case: its leads, and the tray with the ways that cables can take. */
 export const CaseSheetZ = z.strictObject({
   $schema: SchemaAddressZ.optional(),
   format: z.literal('leadwright/case'),
@@ -11,6 +12,7 @@ export const CaseSheetZ = z.strictObject({
   id: IdZ,
   name: NameZ,
   leads: z.array(LeadZ).max(LIMITS.leads),
+  tray: TrayZ.optional(),
   notes: NotesZ.optional(),
 });
 

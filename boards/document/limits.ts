@@ -34,6 +34,12 @@ export const LIMITS = {
   /** Letters of base64 of all photos together, so that the rest of a file has room beside them. */
   photosLength: 24 * 1024 * 1024,
   pointsPerPhoto: 1_024,
+  trayPoints: 2_000,
+  trayOpenings: 64,
+  trayBays: 64,
+  trayPaths: 10_000,
+  cableKinds: 256,
+  cables: 2_000,
   problemsShown: 20,
   /** Where counting stops: a file with more is not read on. */
   problemsCounted: 1_000,

@@ -4,6 +4,7 @@ import { checkLeads } from './check-leads';
 import { checkOutline } from './check-outline';
 import { checkPhotos } from './check-photos';
 import { checkSeats } from './check-seats';
+import { checkTray } from './check-tray';
 import type { Document } from './document';
 import { type FieldProblems, ProblemList } from './problem-list';
 
@@ -21,6 +22,7 @@ export function referenceProblems(document: Document): FieldProblems {
       break;
     case 'leadwright/case':
       checkLeads([{ path: 'leads', leads: document.leads }], list);
+      checkTray(document.tray, 'tray', list);
       break;
     case 'leadwright/build':
       checkBuild(document, list);
@@ -34,5 +36,6 @@ function checkBuild(build: Build, list: ProblemList): void {
   checkPhotos(build.board, 'board.photos', list);
   const ofCase = { path: 'case.leads', leads: build.case.leads };
   checkLeads([ofCase, { path: 'extras', leads: build.extras }], list);
+  checkTray(build.case.tray, 'case.tray', list);
   checkSeats(build, list);
 }

@@ -30,9 +30,17 @@ export function factWords(value: unknown): string {
   if (value === true) return 'yes';
   if (value === null) return '–';
   if (typeof value === 'string') return value === '' ? 'empty' : value;
-  if (Array.isArray(value)) return value.length === 0 ? 'none' : listed(value.map(factWords));
+  if (Array.isArray(value)) return listWords(value);
   return isRecord(value) ? recordWords(value) : String(value);
 }
+
+/** A long list of things with fields of their own, such as the paths of a tray, is only counted. */
+function listWords(items: readonly unknown[]): string {
+  if (items.length > MOST_LISTED && items.every(isRecord)) return `${items.length} entries`;
+  return items.length === 0 ? 'none' : listed(items.map(factWords));
+}
+
+const MOST_LISTED = 8;
 
 function signalWords(value: unknown): string {
   const id = SIGNAL_IDS.find((known) => known === value);
@@ -40,11 +48,11 @@ function signalWords(value: unknown): string {
 }
 
 function recordWords(record: Readonly<Record<string, unknown>>): string {
-  const { xMm, yMm, turn, widthMm, depthMm, rows, cols, pitchMm, kind, where, ...rest } = record;
+  const { xMm, yMm, turn, widthMm, depthMm, heightMm, rows, cols, pitchMm, kind, where, ...rest } = record;
   return [
     ...(xMm === undefined ? [] : [`x\u00a0${xMm}\u00a0mm, y\u00a0${yMm}\u00a0mm`]),
     ...(turn === undefined ? [] : [`turned ${turn}°`]),
-    ...(widthMm === undefined ? [] : [`${widthMm}\u00a0×\u00a0${depthMm}\u00a0mm`]),
+    ...(widthMm === undefined ? [] : [`${widthMm}\u00a0×\u00a0${depthMm ?? heightMm}\u00a0mm`]),
     ...(rows === undefined ? [] : [`${rows}\u00a0×\u00a0${cols}`]),
     ...(pitchMm === undefined ? [] : [`${pitchMm}\u00a0mm apart`]),
     ...(kind === undefined ? [] : [where === undefined ? `${kind}` : `${kind}, ${where}`]),

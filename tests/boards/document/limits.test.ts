@@ -6,6 +6,7 @@ import type { Lead, Plug } from '../../../boards/document/lead';
 import { LIMITS } from '../../../boards/document/limits';
 import { parseDocument } from '../../../boards/document/parse';
 import type { Photo } from '../../../boards/document/photo';
+import type { Tray } from '../../../boards/document/tray';
 import { bench, grid, partLead, posts } from '../fixtures/bench';
 
 const TINY = posts('one', grid(1, 1));
@@ -60,6 +61,18 @@ function seated(count: number): unknown {
   const refs = leads.flatMap((lead) => lead.plugs.map((each) => ({ lead: lead.id, plug: each.id })));
   const seats = refs.slice(0, count).map((ref) => ({ ...ref, connector: 'one', at: [0, 0], turn: 0 }));
   return { ...bench([TINY], []), case: { ...caseWith([]), leads }, seats };
+}
+
+const AREA = { xMm: 10, yMm: 10, widthMm: 40, heightMm: 20 };
+const CABLE_KIND = { id: 'fan', diameterMm: 3, slackMm: 20 };
+
+function trayPoint(id: string): Tray['points'][number] {
+  return { id, kind: 'tie', xMm: 1, yMm: 1 };
+}
+
+function trayOf(over: Partial<Tray>): CaseSheet {
+  const empty = { points: [], openings: [], bays: [], paths: [], cableKinds: [], cables: [] };
+  return { ...caseWith([]), tray: { widthMm: 400, heightMm: 400, ...empty, ...over } };
 }
 
 function wired(count: number): CaseSheet {
@@ -224,6 +237,52 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     make: (size) => ({ ...bench([TINY], []), done: ['x'.repeat(size)] }),
     path: 'done[0]',
     expected: 'the name of a step: up to 400 letters, digits, plain signs and single spaces',
+  },
+  trayPoints: {
+    make: (size) => trayOf({ points: many(size, (at) => trayPoint(`point-${at}`)) }),
+    path: 'tray.points',
+    expected: 'a list of at most 2,000 entries',
+  },
+  trayOpenings: {
+    make: (size) =>
+      trayOf({ openings: many(size, (at) => ({ ...AREA, id: `opening-${at}`, edge: 'grommet' as const })) }),
+    path: 'tray.openings',
+    expected: 'a list of at most 64 entries',
+  },
+  trayBays: {
+    make: (size) => trayOf({ bays: many(size, (at) => ({ ...AREA, id: `bay-${at}` })) }),
+    path: 'tray.bays',
+    expected: 'a list of at most 64 entries',
+  },
+  trayPaths: {
+    make: (size) =>
+      trayOf({
+        points: [trayPoint('a'), trayPoint('b')],
+        paths: many(size, (at) => ({
+          id: `path-${at}`,
+          from: 'a',
+          to: 'b',
+          lengthMm: 100,
+          side: 'back' as const,
+        })),
+      }),
+    path: 'tray.paths',
+    expected: 'a list of at most 10,000 entries',
+  },
+  cableKinds: {
+    make: (size) => trayOf({ cableKinds: many(size, (at) => ({ ...CABLE_KIND, id: `kind-${at}` })) }),
+    path: 'tray.cableKinds',
+    expected: 'a list of at most 256 entries',
+  },
+  cables: {
+    make: (size) =>
+      trayOf({
+        points: [trayPoint('a'), trayPoint('b')],
+        cableKinds: [CABLE_KIND],
+        cables: many(size, (at) => ({ id: `cable-${at}`, kind: 'fan', from: 'a', to: 'b', lengthMm: 300 })),
+      }),
+    path: 'tray.cables',
+    expected: 'a list of at most 2,000 entries',
   },
   seats: { make: seated, path: 'seats', expected: 'a list of at most 10,000 entries' },
 };

@@ -64,4 +64,27 @@ describe('two sheets of a case', () => {
       { seed: 78, numRuns: 300 },
     );
   });
+
+  it('differ in their trays as in any other field, told in few words however much is in them', () => {
+    const tray = {
+      widthMm: 400,
+      heightMm: 420,
+      points: Array.from({ length: 300 }, (_, at) => ({
+        id: `tie-${at}`,
+        kind: 'tie' as const,
+        xMm: at,
+        yMm: 1,
+      })),
+      ...{ openings: [], bays: [], paths: [], cableKinds: [], cables: [] },
+    };
+    const [mine, theirs] = [
+      { ...sheet(power), tray: { ...tray, widthMm: 380 } },
+      { ...sheet(power), tray },
+    ];
+    expect(compareCases(mine, theirs).fields.map(({ field }) => field)).toEqual(['tray']);
+    expect(merged(mine, theirs, 'theirs').tray).toEqual(tray);
+    const both = merged(mine, theirs, 'both');
+    expect(both.tray).toEqual(mine.tray);
+    expect(both.notes).toContain('400\u00a0×\u00a0420\u00a0mm, points 300 entries, openings none');
+  });
 });

@@ -1,0 +1,90 @@
+import { z } from 'zod';
+import { LIMITS } from './limits';
+import { IdZ, LineZ } from './text';
+
+/** The side of the tray that the board is on, and is seen; and the one behind the other side panel. */
+export const TRAY_SIDES = ['front', 'back'] as const;
+
+/** What a cable lies on in an opening: a rubber ring, metal bent round, or the bare cut. */
+export const EDGES = ['grommet', 'rolled', 'bare'] as const;
+
+/** What a point is: a place where cables are tied down, one where they bend, or one where they end. */
+export const POINT_KINDS = ['tie', 'bend', 'end'] as const;
+
+const SizeMmZ = z.number().positive().max(2_000);
+const PlaceMmZ = z.number().min(-2_000).max(2_000);
+const LengthMmZ = z.number().positive().max(20_000);
+
+/** A rectangle by its top left corner, seen from the front. */
+const AREA = { xMm: PlaceMmZ, yMm: PlaceMmZ, widthMm: SizeMmZ, heightMm: SizeMmZ };
+
+const PointZ = z.strictObject({
+  id: IdZ,
+  name: LineZ.optional(),
+  kind: z.enum(POINT_KINDS),
+  xMm: PlaceMmZ,
+  yMm: PlaceMmZ,
+});
+
+/** A hole in the tray: the only place where a cable changes sides. */
+const OpeningZ = z.strictObject({
+  id: IdZ,
+  name: LineZ.optional(),
+  ...AREA,
+  /** Round or oval, as wide and as high as is said; a rectangle where nothing is said. */
+  round: z.literal(true).optional(),
+  edge: z.enum(EDGES),
+});
+
+/** A place for a drive. */
+const BayZ = z.strictObject({ id: IdZ, name: LineZ.optional(), ...AREA });
+
+/** Where the supply unit sits, and its cables begin. */
+const SupplyZ = z.strictObject({ id: IdZ, ...AREA });
+
+/** A way along one side of the tray, from one place to another; measured, so no straight line is assumed. */
+const PathZ = z.strictObject({ id: IdZ, from: IdZ, to: IdZ, lengthMm: LengthMmZ, side: z.enum(TRAY_SIDES) });
+
+/** What cables of one make have in common. */
+const CableKindZ = z.strictObject({
+  id: IdZ,
+  name: LineZ.optional(),
+  /** Of the whole cable with its sleeve; of a flat one, of the round one with the same area. */
+  diameterMm: z.number().positive().max(100),
+  /** The least inside radius it may be bent to, where its maker says one. */
+  bendRadiusMm: z.number().nonnegative().max(500).optional(),
+  /** What has to be left over at each of its ends, so that no plug is pulled. */
+  slackMm: z.number().nonnegative().max(1_000),
+});
+
+/** One cable to be laid, from one place to another. */
+const CableZ = z.strictObject({
+  id: IdZ,
+  name: LineZ.optional(),
+  kind: IdZ,
+  from: IdZ,
+  to: IdZ,
+  /** Between its plugs. */
+  lengthMm: LengthMmZ,
+});
+
+/** The sheet of metal that carries the board, with all that cables meet on their way. Seen from the front. */
+export const TrayZ = z.strictObject({
+  widthMm: SizeMmZ,
+  heightMm: SizeMmZ,
+  /** The room behind it, up to the side panel. */
+  behindMm: SizeMmZ.optional(),
+  points: z.array(PointZ).max(LIMITS.trayPoints),
+  openings: z.array(OpeningZ).max(LIMITS.trayOpenings),
+  bays: z.array(BayZ).max(LIMITS.trayBays),
+  supply: SupplyZ.optional(),
+  paths: z.array(PathZ).max(LIMITS.trayPaths),
+  cableKinds: z.array(CableKindZ).max(LIMITS.cableKinds),
+  cables: z.array(CableZ).max(LIMITS.cables),
+});
+
+export type TraySide = (typeof TRAY_SIDES)[number];
+export type Opening = z.infer<typeof OpeningZ>;
+export type CableKind = z.infer<typeof CableKindZ>;
+export type Cable = z.infer<typeof CableZ>;
+export type Tray = z.infer<typeof TrayZ>;
