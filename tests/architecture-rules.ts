@@ -13,6 +13,8 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   // A plug where it sits is drawn by window and paper alike.
   'boards/drawing': [...DOMAIN_FLOOR, 'boards/fit'],
   'boards/inference': ['boards/base'],
+  // Ways through the tray are geometry of the case: they need no plugs, no circuit and no findings.
+  'boards/routing': DOMAIN_FLOOR,
   'boards/edit': [...DOMAIN_FLOOR, 'boards/fit'],
   'boards/pinout': [...DOMAIN_FLOOR, 'boards/library', 'boards/inference'],
   // Apart, because it alone reads the heads of picture files with a package.
