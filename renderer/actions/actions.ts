@@ -5,6 +5,7 @@ import { documentActions } from './document-actions';
 import { editActions } from './edit-actions';
 import { fileActions } from './file-actions';
 import { libraryActions } from './library-actions';
+import { paperActions } from './paper-actions';
 import { planActions } from './plan-actions';
 import { seatingActions } from './seating-actions';
 import { viewActions } from './view-actions';
@@ -34,6 +35,7 @@ function helpActions({ session }: Workbench): readonly Action[] {
 export function actionsOf(workbench: Workbench): readonly Action[] {
   return [
     ...fileActions(workbench),
+    ...paperActions(workbench),
     ...editActions(workbench),
     ...viewActions(workbench),
     ...documentActions(workbench),

@@ -59,14 +59,6 @@ export function fileActions(workbench: Workbench): readonly Action[] {
       run: () => saveBuildAs(workbench),
     },
     {
-      id: 'file.print-pinout',
-      ...file(2),
-      label: 'Print the pinout…',
-      shortcuts: ['Mod+P'],
-      enabled: open,
-      run: () => openDialog({ kind: 'print-pinout' }),
-    },
-    {
       id: 'file.close',
       ...file(3),
       label: 'Close',

@@ -44,6 +44,12 @@ const PrintPinout = lazy(() =>
 const LargeSteps = lazy(() =>
   import('../areas/hand-over/large/large-steps').then((part) => ({ default: part.LargeSteps })),
 );
+const PrintBenchSheet = lazy(() =>
+  import('./print-pinout/print-bench-sheet-dialog').then((part) => ({ default: part.PrintBenchSheetDialog })),
+);
+const HeaderPicture = lazy(() =>
+  import('./print-pinout/header-picture-dialog').then((part) => ({ default: part.HeaderPictureDialog })),
+);
 const Message = lazy(() => import('./message-dialog').then((part) => ({ default: part.MessageDialog })));
 const Question = lazy(() => import('./question-dialog').then((part) => ({ default: part.QuestionDialog })));
 const Browse = lazy(() => import('./browse-dialog').then((part) => ({ default: part.BrowseDialog })));
@@ -102,6 +108,10 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <PrintPinout onClose={close} />;
     case 'large-steps':
       return <LargeSteps onClose={close} />;
+    case 'print-bench-sheet':
+      return <PrintBenchSheet onClose={close} />;
+    case 'header-picture':
+      return <HeaderPicture connector={dialog.connector} onClose={close} />;
     case 'message':
       return <Message message={dialog.message} onClose={close} />;
     case 'question':

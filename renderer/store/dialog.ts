@@ -38,10 +38,12 @@ export type Dialog =
         | 'add-connector'
         | 'add-lead'
         | 'print-pinout'
+        | 'print-bench-sheet'
         | 'large-steps';
     }
   | { readonly kind: 'places'; readonly plug: PlugRef }
   | { readonly kind: 'number-connector'; readonly connector: string }
+  | { readonly kind: 'header-picture'; readonly connector: string }
   | { readonly kind: 'pin-list' | 'looks-like' | 'photo' | 'meter'; readonly connector: string }
   /** The library of sheets; a sheet to keep is put into it once it has been read. */
   | { readonly kind: 'library'; readonly keep?: Sheet }

@@ -1,21 +1,23 @@
 import { ChevronLeft, ChevronRight } from 'lucide-react';
-import { PAPERS } from '../../../boards/handover/page/paper';
+import type { PaperSize } from '../../../boards/handover/page/paper';
 import { paperProblemWords } from '../../../boards/handover/paper-problem-words';
-import type { PinoutOptions } from '../../../boards/handover/pinout/options';
 import { IconButton } from '../../look/button';
 import type { PagePicture } from './use-page-picture';
 
 interface PageViewProps {
   readonly picture: PagePicture;
-  readonly paper: PinoutOptions['paper'];
+  /** Of the room that is kept for a page. */
+  readonly shape: Pick<PaperSize, 'widthMm' | 'heightMm'>;
+  /** What it is a page of. */
+  readonly of: string;
   readonly page: number;
   readonly onTurnTo: (page: number) => void;
 }
 
 /** One page as it will be printed, and the way to the others. The sheet's room is the same for all of them. */
-export function PageView({ picture, paper, page, onTurnTo }: PageViewProps) {
+export function PageView({ picture, shape, of, page, onTurnTo }: PageViewProps) {
   const { address, pages, problem, drawing } = picture;
-  const { widthMm, heightMm } = PAPERS[paper];
+  const { widthMm, heightMm } = shape;
   const where = pages === 0 ? 'Page' : `Page ${page} of ${pages}`;
   const words = problem && paperProblemWords(problem);
   return (
@@ -30,7 +32,7 @@ export function PageView({ picture, paper, page, onTurnTo }: PageViewProps) {
             )}
           </div>
         ) : (
-          <img className="page-picture" src={address} alt={`${where} of the pinout, as it will be printed`} />
+          <img className="page-picture" src={address} alt={`${where} of ${of}, as it will be printed`} />
         )}
       </div>
       <div className="page-turner">

@@ -1,44 +1,38 @@
-import type { BoardSheet } from '../../../boards/document/board-sheet';
-import { serialize } from '../../../boards/document/serialize';
-import type { PaperFormat } from '../../../boards/handover/order';
+import type { PaperFormat, Print } from '../../../boards/handover/order';
 import type { PaperProblem } from '../../../boards/handover/paper-problem';
 import { paperProblemWords } from '../../../boards/handover/paper-problem-words';
-import type { PinoutOptions } from '../../../boards/handover/pinout/options';
 import type { SaveProblem } from '../../../boards/host';
 import { chooseFilePlace } from '../../files/choose-place';
-import { idFrom } from '../../files/file-name';
 import type { Message } from '../../store/dialog';
 import { saveProblemWords } from '../../words/host-words';
 import { counted } from '../../words/list-words';
 import type { Workbench } from '../../workbench';
 
-export interface PinoutOrder {
-  readonly board: BoardSheet;
-  readonly options: PinoutOptions;
+export interface PaperToSave {
+  /** The build or the board sheet, as its file would be. */
+  readonly document: string;
+  readonly print: Print;
   readonly format: PaperFormat;
   readonly page: number | null;
   readonly scale: number;
 }
 
-/** Asks where the pinout is to go and has it written there. True once it is on disk. */
-export async function savePinout(
+/**
+ * Asks where a paper is to go and has it written there. True once it is on disk.
+ *
+ * @param suggested name of the file, without its ending
+ */
+export async function savePaper(
   workbench: Workbench,
-  order: PinoutOrder,
+  order: PaperToSave,
+  suggested: string,
   onWriting: (writing: boolean) => void,
 ): Promise<boolean> {
-  const { board, format } = order;
-  const place = await chooseFilePlace(workbench, `${idFrom(board.name, 'board')}-pinout.${format}`, format);
+  const { format } = order;
+  const place = await chooseFilePlace(workbench, `${suggested}.${format}`, format);
   if (place === null) return false;
   onWriting(true);
-  const { options, page, scale } = order;
-  const saved = await workbench.host.savePaper({
-    handle: place.handle,
-    document: serialize(board),
-    print: { kind: 'pinout', options },
-    format,
-    page,
-    scale,
-  });
+  const saved = await workbench.host.savePaper({ ...order, handle: place.handle });
   onWriting(false);
   const { tell, openDialog } = workbench.session.getState();
   if (saved.ok) {
@@ -50,7 +44,8 @@ export async function savePinout(
   return false;
 }
 
-function problemWords(problem: SaveProblem | PaperProblem, name: string): Message {
+/** Why a paper or a list was not written. */
+export function problemWords(problem: SaveProblem | PaperProblem, name: string): Message {
   switch (problem.code) {
     case 'no-such-connector':
     case 'no-such-page':

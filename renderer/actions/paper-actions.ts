@@ -1,0 +1,44 @@
+import { connectorOf } from '../../boards/document/lookup';
+import { saveFromToList } from '../files/save-list';
+import type { Workbench } from '../workbench';
+import type { Action } from './action';
+
+/** What is taken to the bench, on paper or to another program. */
+export function paperActions(workbench: Workbench): readonly Action[] {
+  const build = workbench.editor.getState().open?.history.present;
+  const { openDialog, selection } = workbench.session.getState();
+  const paper = { menu: 'file', part: 2, enabled: build !== undefined } as const;
+  const header =
+    build && selection.kind === 'connector' ? connectorOf(build.board, selection.connector)?.id : undefined;
+  return [
+    {
+      id: 'file.print-bench-sheet',
+      ...paper,
+      label: 'Print the bench sheet…',
+      shortcuts: ['Mod+Shift+P'],
+      run: () => openDialog({ kind: 'print-bench-sheet' }),
+    },
+    {
+      id: 'file.print-pinout',
+      ...paper,
+      label: 'Print the pinout…',
+      shortcuts: ['Mod+P'],
+      run: () => openDialog({ kind: 'print-pinout' }),
+    },
+    {
+      id: 'file.save-list',
+      ...paper,
+      label: 'Save the from-to list…',
+      shortcuts: [],
+      run: () => saveFromToList(workbench),
+    },
+    {
+      id: 'file.header-picture',
+      ...paper,
+      label: 'Save a picture of this header…',
+      shortcuts: [],
+      enabled: header !== undefined,
+      run: () => header !== undefined && openDialog({ kind: 'header-picture', connector: header }),
+    },
+  ];
+}
