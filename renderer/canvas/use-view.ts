@@ -4,7 +4,7 @@ import { grown, type Rect, rectRoundAll } from '../../boards/drawing/geometry';
 import { oriented, undone } from '../../boards/drawing/orientation';
 import type { CanvasView } from './canvas-props';
 import type { Scene } from './scene/scene';
-import { type SizePx, toMm, windowOf } from './view';
+import { type SizePx, toMm, type View, windowOf } from './view';
 import { type ViewHandle, viewHandle } from './view-handle';
 
 const MARGIN_PX = 40;
@@ -12,17 +12,22 @@ const MARGIN_PX = 40;
 const READABLE = 15;
 const NEAREST = 30;
 
-/** The view of a stage: fitted at first, kept in place through resizing and turning, moved on request. */
+/**
+ * The view of a stage: fitted at first, kept in place through resizing and turning, moved on request. A view
+ * that nobody has moved may be fitted again when the stage gets another size.
+ */
 export function useView(
   stage: Konva.Stage | null,
   size: SizePx | null,
   scene: Scene,
   ref: Ref<CanvasView> | undefined,
+  whileUntouched: 'fit again' | 'keep the scale' = 'keep the scale',
 ): { readonly view: ViewHandle | null; readonly commands: CanvasView } {
   const view = useMemo(() => stage && viewHandle(stage), [stage]);
   const sceneNow = useRef(scene);
   const shown = useRef<{ readonly build: string; readonly orientation: Scene['orientation'] } | null>(null);
   const sizeBefore = useRef(size);
+  const fittedView = useRef<View | null>(null);
 
   useLayoutEffect(() => {
     sceneNow.current = scene;
@@ -31,6 +36,7 @@ export function useView(
     shown.current = { build: scene.build.id, orientation: scene.orientation };
     if (before?.build !== scene.build.id) {
       view.fit(rectOfWork(scene), MARGIN_PX, NEAREST);
+      fittedView.current = view.now();
       return;
     }
     if (sameOrientation(before.orientation, scene.orientation)) return;
@@ -43,8 +49,13 @@ export function useView(
     const before = sizeBefore.current;
     sizeBefore.current = size;
     if (!view || !size || !before) return;
+    if (whileUntouched === 'fit again' && fittedView.current === view.now()) {
+      view.fit(rectOfWork(sceneNow.current), MARGIN_PX, NEAREST);
+      fittedView.current = view.now();
+      return;
+    }
     view.panBy((size.width - before.width) / 2, (size.height - before.height) / 2);
-  }, [size, view]);
+  }, [size, view, whileUntouched]);
 
   const commands = useMemo(() => commandsOf(view, () => sceneNow.current), [view]);
   useImperativeHandle(ref, () => commands, [commands]);

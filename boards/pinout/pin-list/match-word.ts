@@ -26,7 +26,9 @@ export function matchWord(word: string): Meanings {
   if (whole === undefined) {
     const within = inside.flatMap((each) => known(each) ?? []);
     if (within.length > 0 && !/[A-Za-z0-9]/.test(outside)) return doubted(within);
-    const told = alike(outside) ?? described(outside) ?? (within.length > 0 ? within : undefined);
+    // "GND RST#" is two known words, and not one that is a letter apart from a third.
+    const apart = wordByWord(outside) && described(outside);
+    const told = apart ?? alike(outside) ?? described(outside) ?? (within.length > 0 ? within : undefined);
     if (told === undefined) return [];
     const surer = (one: Understood) => one.how === 'alike' || one.how === 'twofold';
     return refined(told, inside).map((one) => (surer(one) ? one : { ...one, how: 'described' }));

@@ -46,7 +46,7 @@ export function PlanCanvas({ ref, ...props }: PlanCanvasProps) {
 
   const { board, id } = build;
   const scene = useMemo(() => planScene(id, board), [id, board]);
-  const { view, commands } = useView(stage, size, scene, ref);
+  const { view, commands } = useView(stage, size, scene, ref, 'fit again');
   usePixelRatio(stage);
   const redrawTop = useCallback(() => {
     topLayer.current?.batchDraw();

@@ -133,6 +133,7 @@ describe('a word', () => {
   it('may say in brackets or behind a stroke what it is besides', () => {
     expect(read('RESET- (GND)')).toBe('reset-switch -');
     expect(read('GND (reset)')).toBe('reset-switch -');
+    expect(read('GND RST#')).toBe('reset-switch -');
     expect(read('GND (power)')).toBe('power-switch -');
     expect(read('Reset button, ground side')).toBe('reset-switch -');
     expect(matchWord('NC / reserved / over-current').map(({ means }) => means)).toEqual([
