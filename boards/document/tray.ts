@@ -3,13 +3,13 @@ import { LIMITS } from './limits';
 import { IdZ, LineZ } from './text';
 
 /** The side of the tray that the board is on, and is seen; and the one behind the other side panel. */
-export const TRAY_SIDES = ['front', 'back'] as const;
+const TRAY_SIDES = ['front', 'back'] as const;
 
 /** What a cable lies on in an opening: a rubber ring, metal bent round, or the bare cut. */
-export const EDGES = ['grommet', 'rolled', 'bare'] as const;
+const EDGES = ['grommet', 'rolled', 'bare'] as const;
 
 /** What a point is: a place where cables are tied down, one where they bend, or one where they end. */
-export const POINT_KINDS = ['tie', 'bend', 'end'] as const;
+const POINT_KINDS = ['tie', 'bend', 'end'] as const;
 
 const SizeMmZ = z.number().positive().max(2_000);
 const PlaceMmZ = z.number().min(-2_000).max(2_000);

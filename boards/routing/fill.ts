@@ -8,7 +8,7 @@ import { roundAreaMm2 } from './wire';
  * buildings; here it is borrowed as a measure of comfort: a cable that goes through without force, and
  * comes out again.
  */
-export const FILL_LIMITS = { one: 0.53, two: 0.31, more: 0.4 } as const;
+const FILL_LIMITS = { one: 0.53, two: 0.31, more: 0.4 } as const;
 
 /** Sums of areas are counted with this much to spare, for what adding up leaves behind the last digit. */
 const ROUNDING = 1e-9;
