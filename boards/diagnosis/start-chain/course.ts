@@ -38,7 +38,7 @@ export type EndId =
   | 'runs';
 
 /** A step and when it is done: the first two from mains, the others from the press, or from standby where none was needed. */
-export interface Step extends SpanMs {
+interface Step extends SpanMs {
   readonly id: StepId;
 }
 

@@ -11,7 +11,7 @@ export interface Manner {
 type Shares<Value extends string> = Readonly<Record<Value, number>>;
 
 /** How many boards of a hundred do which. Common practice, no source. */
-export const MANNER_SHARES: { readonly [Key in keyof Manner]: Shares<Manner[Key]> } = {
+const MANNER_SHARES: { readonly [Key in keyof Manner]: Shares<Manner[Key]> } = {
   heldAtMains: { starts: 0.7, waits: 0.3 },
   unseenFan: { 'goes-off': 0.4, complains: 0.4, 'goes-on': 0.2 },
   clearing: { 'stays-off': 0.6, twitches: 0.2, 'shows-nothing': 0.2 },
