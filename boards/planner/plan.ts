@@ -79,6 +79,7 @@ export function solve(start: Problem, limits: SearchLimits, tell: Tell = TELL_NO
   const asked = new Map<Way, number>();
   for (;;) {
     const sofar = before;
+    tell({ stage: 'search', branches: sofar });
     const answer = search(instanceOf(problem), limits, (branches) =>
       tell({ stage: 'search', branches: sofar + branches }),
     );

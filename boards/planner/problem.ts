@@ -1,3 +1,4 @@
+import { byIdentity } from '../base/by-identity';
 import type { Build } from '../document/build';
 import type { Plug } from '../document/lead';
 import { type PlugRef, seatOf } from '../document/lookup';
@@ -44,9 +45,25 @@ export function problemOf(build: Build, pinned: readonly PlugRef[], tell: Tell =
   };
 }
 
-/** The ways of a group, taken over from one of an equal lead where there was one: bodies and pins are the same. */
+/**
+ * The ways of a group: as they were worked out before for the same lead on the same board, or taken over from
+ * an equal lead, where there was one. Bodies and pins are the same.
+ */
 function waysLike(build: Build, group: Group, known: Map<string, Ways>): Ways {
   if (group.pinned.size > 0) return waysOf(build, group);
+  const before = waysBefore({ board: build.board, lead: group.lead });
+  const plugs = group.plugs.map(({ id }) => id).join(' ');
+  const found = before.get(plugs) ?? waysOfShape(build, group, known);
+  before.set(plugs, found);
+  return { ...found, group };
+}
+
+const waysBefore = byIdentity(
+  (_: Pick<Build, 'board'> & Pick<Group, 'lead'>) => new Map<string, Ways>(),
+  ({ board, lead }) => [board, lead],
+);
+
+function waysOfShape(build: Build, group: Group, known: Map<string, Ways>): Ways {
   const { parts, wires } = group.lead;
   const shape = JSON.stringify([group.lead.name, group.plugs, parts, wires]);
   const like = known.get(shape);

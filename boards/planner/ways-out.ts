@@ -36,7 +36,15 @@ export interface Unserved {
   readonly conflict: Conflict;
   /** Those that help at all, the best first. */
   readonly waysOut: readonly WayOut[];
+  /** Remedies that were not tried: with so many plugs, planning anew with each would last too long. */
+  readonly untried: number;
 }
+
+/** Branches looked at with one remedy: what is found with fewer is true, if perhaps not the best. */
+const REMEDY_STEPS = 20_000;
+
+/** Leads planned anew for all remedies together: some 100 remedies on a usual build, 8 with 200 plugs. */
+const LEADS_TRIED_LIMIT = 1_600;
 
 interface RemedyAsk {
   readonly pinned: readonly PlugRef[];
@@ -61,15 +69,19 @@ export function* unservedIn(
       .filter((plug) => !taken[slot]?.laid.some((laid) => laid.plug === plug))
       .map((plug) => ({ slot, ref: { lead: group.lead.id, plug: plug.id } })),
   );
+  let mayTry = Math.floor(LEADS_TRIED_LIMIT / Math.max(1, problem.groups.length));
   for (const [done, { slot, ref }] of left.entries()) {
     tell({ stage: 'remedies', done, of: left.length });
     const conflict = conflictAbout(problem, slot);
-    const waysOut = remediesFor(build, ref, conflict)
+    const remedies = remediesFor(build, ref, conflict);
+    const tries = remedies.slice(0, mayTry);
+    mayTry -= tries.length;
+    const waysOut = tries
       .flatMap(({ kind, command, letGo = [] }) => {
         const tried = command ? applyCommand(build, command) : ok(build);
         if (!tried.ok) return [];
         const still = pinned.filter((each) => !letGo.some((plug) => samePlug(plug, each)));
-        const then = solve(problemOf(tried.value, still), limits);
+        const then = solve(problemOf(tried.value, still), { steps: Math.min(limits.steps, REMEDY_STEPS) });
         const after = servedBy(then.problem, then.answer.choices);
         const gains = without(after, before);
         if (!gains.some(({ lead }) => lead === ref.lead)) return [];
@@ -77,7 +89,7 @@ export function* unservedIn(
         return [{ kind, command, letGo, gains, loses, cost: then.answer.cost }];
       })
       .sort((a, b) => a.loses.length - b.loses.length || compareCosts(a.cost, b.cost));
-    yield { plug: ref, conflict, waysOut: withAdapter(waysOut) };
+    yield { plug: ref, conflict, waysOut: withAdapter(waysOut), untried: remedies.length - tries.length };
   }
 }
 

@@ -79,6 +79,8 @@ export function differenceWords(build: Build, { plug, now, planned, inTheWay }: 
 /** Why a plug has no place: alone, or because of which others and over which pins. */
 export function conflictWords(build: Build, { plug, conflict }: Unserved): string {
   const name = plugText(build, plug);
+  if (!conflict.proved)
+    return `${capital(name)} has no place in this arrangement. Too many plugs want the same pins to name the fewest that cannot go together.`;
   if (conflict.plugs.length <= 1) return `No free place on this board suits ${name} as it is.`;
   if (conflict.kept.length > 0) {
     const kept = listed([...new Set(conflict.kept.map((ref) => plugText(build, ref)))]);
@@ -87,6 +89,15 @@ export function conflictWords(build: Build, { plug, conflict }: Unserved): strin
   const all = conflict.plugs.map((ref) => plugText(build, ref));
   const where = conflict.pins.length > 0 ? ` They want ${pinsOf(build, conflict.pins)}.` : '';
   return `${capital(listed([...new Set(all)]))} cannot all be served, though any one fewer could.${where}`;
+}
+
+/** What of a plug without a place is not known, or that nothing helps; empty where the ways out say it all. */
+export function helplessWords({ waysOut, untried }: Unserved): string {
+  if (untried > 0)
+    return `${counted(untried, 'remedy', 'remedies')} ${untried === 1 ? 'was' : 'were'} not tried: with so many plugs it would last too long.`;
+  return waysOut.length === 0
+    ? 'Neither moving a contact nor taking the plug apart nor leaving another lead off would help.'
+    : '';
 }
 
 /** What to do, and what that would make possible and cost. */
@@ -110,6 +121,6 @@ function partText(build: Build, { lead, part }: PartRef): string {
   return `the ${found.name ?? partKindOf(found.kind).name}`;
 }
 
-function counted(count: number, of: string): string {
-  return `${count} ${of}${count === 1 ? '' : 's'}`;
+function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
 }

@@ -6,6 +6,7 @@ import { differencesTo } from '../../boards/planner/differences';
 import {
   conflictWords,
   differenceWords,
+  helplessWords,
   nothingToSeatWords,
   planWords,
   seatWords,
@@ -55,7 +56,7 @@ export function planReport(file: string, build: Build, pinned: readonly PlugRef[
     unserved: unserved.map((each) => ({
       ...each.plug,
       conflict: each.conflict.plugs.map((ref) => ({ ...ref })),
-      words: conflictWords(build, each),
+      words: `${conflictWords(build, each)} ${helplessWords(each)}`.trim(),
       waysOut: each.waysOut.map((way) => ({ kind: way.kind, words: wayOutWords(build, each.plug, way) })),
     })),
   };

@@ -59,6 +59,18 @@ const VIEWS: readonly View[] = [
       page.getByRole('list', { name: 'Findings' }).getByRole('heading').first().getByRole('button').click(),
   },
   { view: 'a chosen lead', show: () => rowOf(page, 'Power LED').click() },
+  {
+    view: 'the best seating beside the wiring',
+    show: async () => {
+      await page.keyboard.press('Control+B');
+      await page
+        .getByRole('list', { name: 'Differences from your wiring' })
+        .getByRole('button')
+        .first()
+        .click();
+    },
+    leave: press('Escape'),
+  },
   { view: 'a plug in the hand', show: () => button('Move').click(), leave: press('Escape') },
   { view: 'the places of a lead', show: () => inDialog('Places', /^Places for/), leave: press('Escape') },
   {

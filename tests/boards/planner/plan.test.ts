@@ -171,6 +171,7 @@ describe('when not everything can be served', () => {
       plugs: [{ lead: 'wide', plug: 'plug' }],
       pins: [],
       kept: [],
+      proved: true,
     });
   });
 

@@ -1,6 +1,6 @@
 import { samePlug, seatOf } from '../../../../boards/document/lookup';
 import type { Unserved, WayOut } from '../../../../boards/planner/ways-out';
-import { conflictWords, wayOutWords } from '../../../../boards/planner/words';
+import { conflictWords, helplessWords, wayOutWords } from '../../../../boards/planner/words';
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { SeveritySign } from '../../../look/severity-sign';
@@ -55,6 +55,7 @@ function Explained({ unserved, onRemedy }: ExplainedProps) {
   const workbench = useWorkbench();
   const build = useBuild();
   const { plug, conflict, waysOut } = unserved;
+  const helpless = helplessWords(unserved);
   const id = `no place ${plug.lead} ${plug.plug}`;
   const chosen = useSession(({ selection }) => selection.kind === 'finding' && selection.id === id);
 
@@ -79,11 +80,7 @@ function Explained({ unserved, onRemedy }: ExplainedProps) {
           {conflictWords(build, unserved)}
         </Button>
       </h3>
-      {waysOut.length === 0 && (
-        <p className="soft">
-          Neither moving a contact nor taking the plug apart nor leaving another lead off would help.
-        </p>
-      )}
+      {helpless !== '' && <p className="soft">{helpless}</p>}
       <ul className="remedies">
         {waysOut.map((way) => {
           const words = wayOutWords(build, plug, way);
