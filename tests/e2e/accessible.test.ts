@@ -134,6 +134,33 @@ const VIEWS: readonly View[] = [
     leave: press('Escape'),
   },
   {
+    view: 'the steps, with a plug on its header',
+    show: async () => {
+      await page.keyboard.press('Control+3');
+      await page
+        .getByRole('row', { name: /Power switch on/ })
+        .getByText('Power switch')
+        .click();
+      await page.getByRole('img', { name: /as it lies/ }).waitFor();
+    },
+  },
+  {
+    view: 'what to measure',
+    show: async () => {
+      await page
+        .getByRole('row', { name: /No short at/ })
+        .first()
+        .getByText('No short')
+        .click();
+      await page.getByText('Ohms, one probe on').waitFor();
+    },
+  },
+  { view: 'the steps in large letters', ...dialog('F9', 'No short at') },
+  {
+    view: 'what the machine has',
+    show: () => page.getByRole('tab', { name: 'This machine' }).click(),
+  },
+  {
     view: 'a pin of a connector',
     show: async () => {
       await page.keyboard.press('Control+1');

@@ -24,10 +24,12 @@ export function readingWords(build: Build, reading: ExpectedReading): string {
 
 /** What the meter is set to, where its probes go and what is held meanwhile, without a full stop. */
 export function probesWords(build: Build, { when, mode, red, black }: ExpectedReading): string {
+  // The header is named once where both probes are on it.
+  const first = red.connector === black.connector ? `pin${NBSP}${red.pin}` : pinText(build, red);
   const probes =
     mode === 'diode'
-      ? `Diode test, red on ${pinText(build, red)}, black on ${pinText(build, black)}`
-      : `Ohms, one probe on ${pinText(build, red)}, the other on ${pinText(build, black)}`;
+      ? `Diode test, red on ${first}, black on ${pinText(build, black)}`
+      : `Ohms, one probe on ${first}, the other on ${pinText(build, black)}`;
   const state = when === 'released' ? ', button released' : when === 'pressed' ? ', button held' : '';
   return `${probes}${state}`;
 }

@@ -5,6 +5,7 @@ import type { Wire } from '../../document/lead';
 import { type PinRef, pinOf } from '../../document/lookup';
 import { gridIndex } from '../../document/numbering';
 import { type Block, blockOf } from '../../drawing/block';
+import type { WayOut } from '../../drawing/frame';
 import {
   centreOf,
   grown,
@@ -65,15 +66,16 @@ export interface CloseUp {
 const PITCH: Mm = 2.54;
 const PIN: Mm = 1.46;
 const NUMBER: Mm = 0.86;
-/** Round what is drawn; across the header there is room for wires, probes and their words. */
-const RIM: Mm = 0.6;
-const ROOM: Readonly<Record<'wide' | 'tall', Mm>> = { wide: 2.4, tall: 4.2 };
+/** Round what is drawn. */
+const RIM: Mm = 0.5;
+/** Beyond the shell where wires leave, bare and with their words: below or above them, or beside them. */
+const ROOM = { bare: 1.2, lines: 3.1, beside: 4.2 } as const satisfies Record<string, Mm>;
 const WIRE_OUT: Mm = 0.9;
 /** Positions along one side that are drawn at most: more would be too small to read from two metres. */
 const MOST = 10;
 
-/** The header of a seated plug, with the plug over it and its wires. */
-export function closeUpOfPlug(build: Build, seated: SeatedPlug): CloseUp {
+/** The header of a seated plug, with the plug over it and its wires; with room for their colours in words or without. */
+export function closeUpOfPlug(build: Build, seated: SeatedPlug, words: boolean): CloseUp {
   const block = blockFor(build, seated.connector);
   const { grid } = block;
   const { rows, cols } = seated.plug.grid;
@@ -90,9 +92,14 @@ export function closeUpOfPlug(build: Build, seated: SeatedPlug): CloseUp {
   const stopped = landingsOf(seated)
     .filter(({ state }) => state === 'blocked')
     .map(({ cell }) => rectAbout(grid.place(cell).centre, PIN * 0.62, PIN * 0.62));
+  const wires = wiresOut(block, pins);
+  const room = !words ? ROOM.bare : block.frame.tall ? ROOM.beside : ROOM.lines;
+  const roomOn = (...ways: readonly string[]) =>
+    wires.some(({ towards }) => ways.includes(towards)) ? room : RIM;
+  const rooms = { before: roomOn('up', 'left'), after: roomOn('down', 'right') };
   return {
-    ...shown(block, pins, places, body),
-    wires: wiresOut(block, pins),
+    ...shown(block, pins, places, body, rooms),
+    wires,
     plug: {
       body,
       stopped,
@@ -117,7 +124,7 @@ export function closeUpsOfProbes(
       return probe ? { ...pin, probe: mode === 'ohms' ? 'either' : probe } : pin;
     });
     const places = block.grid.positions.filter(({ label }) => on(red, label) || on(black, label));
-    return [{ ...shown(block, pins, places, block.shell), wires: [] }];
+    return [{ ...shown(block, pins, places, block.shell, { before: RIM, after: RIM }), wires: [] }];
   });
 }
 
@@ -150,6 +157,7 @@ function shown(
   pins: readonly CloseUpPin[],
   places: readonly { readonly row: number; readonly col: number }[],
   body: Rect,
+  rooms: Readonly<Record<WayOut, Mm>>,
 ): Omit<CloseUp, 'wires'> {
   const { grid, shell, frame } = block;
   const cols = stretch(
@@ -160,8 +168,13 @@ function shown(
     places.map(({ row }) => row),
     grid.rows,
   );
-  const [x, y] = frame.tall ? [ROOM.tall, RIM] : [RIM, ROOM.wide];
-  const whole = grown(rectRoundAll([shell, body]) ?? shell, x, y);
+  const round = rectRoundAll([shell, body]) ?? shell;
+  const out = frame.outSpan(round);
+  const along = frame.alongSpan(round);
+  const whole = frame.rect(
+    { from: along.from - RIM, to: along.to + RIM },
+    { from: out.from - rooms.before, to: out.to + rooms.after },
+  );
   const left = cols.from > 0 ? grid.origin.x + (cols.from - 0.5) * PITCH : whole.x;
   const right = cols.to < grid.cols - 1 ? grid.origin.x + (cols.to + 0.5) * PITCH : whole.x + whole.width;
   const top = rows.from > 0 ? grid.origin.y + (rows.from - 0.5) * PITCH : whole.y;

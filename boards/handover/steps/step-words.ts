@@ -24,10 +24,13 @@ export function stepWords(build: Build, step: BenchStep): StepWords {
     case 'meter':
       return {
         title: meterTitle(build, step.step),
-        lines: step.step.readings.flatMap((reading) => [
-          readingWords(build, reading),
-          ...otherwiseWords(reading),
-        ]),
+        lines: [
+          METER_HOW,
+          ...step.step.readings.flatMap((reading) => [
+            readingWords(build, reading),
+            ...otherwiseWords(reading),
+          ]),
+        ],
         cautions: METER_CAUTIONS[step.step.kind === 'supply' ? 'supply' : 'part'],
       };
     case 'plug':
@@ -74,10 +77,13 @@ function colourWords({ colour, stripe }: Pick<Wire, 'colour' | 'stripe'>): strin
   return stripe ? `${colour} with a ${stripe} stripe` : colour;
 }
 
+/** Common practice, no source. */
+export const METER_HOW = 'The plugs stay on: touch each contact from behind, where its wire goes in.';
+
 const METER_CAUTIONS = {
-  part: ['Only with the mains plug pulled: a meter on ohms or diode test must never lie on a live circuit.'],
+  part: ['Only unplugged: never measure ohms or diodes on a live circuit.'],
   supply: [
-    'Only with the mains plug pulled: a meter on ohms must never lie on a live circuit.',
+    'Only unplugged: never measure ohms on a live circuit.',
     'The reading may climb while the board charges up: wait until it stands still.',
   ],
 } as const;

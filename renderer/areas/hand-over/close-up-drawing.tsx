@@ -1,26 +1,26 @@
 import { centreOf, type Point, type Rect } from '../../../boards/drawing/geometry';
 import type { CloseUp, CloseUpPin, CloseUpWire, Probe } from '../../../boards/handover/steps/close-up';
 
-/** As large as it is drawn where there is room: its numbers are then 38 px. */
-const PX_PER_MM = 44;
+/** Where there is room: from two metres numbers are to have 32 px. At the desk a tall header may be smaller. */
+const PX_PER_MM = { near: 28, nearLeast: 22, far: 38 } as const;
+const TALLEST_NEAR_PX = 460;
 
 interface CloseUpDrawingProps {
   readonly closeUp: CloseUp;
   /** What is seen, in words: for those who do not see it. */
   readonly label: string;
-  /** Colours beside the wires in words; off where letters have to be large, and the table says them. */
-  readonly words: boolean;
+  /** To be read from two metres: the table beside then says the colours, in larger letters. */
+  readonly large: boolean;
 }
 
 /** A header from near by as it lies: pins with their numbers, the plug over them, wires in their colours, probes. */
-export function CloseUpDrawing({ closeUp, label, words }: CloseUpDrawingProps) {
+export function CloseUpDrawing({ closeUp, label, large }: CloseUpDrawingProps) {
   const { window: shown, outline, pinOne, walls, pins, wires, plug } = closeUp;
-  const cut = new Set(closeUp.goesOn);
   return (
     <svg
       className="close-up"
       viewBox={`${shown.x} ${shown.y} ${shown.width} ${shown.height}`}
-      width={shown.width * PX_PER_MM}
+      width={shown.width * pxPerMm(shown, large)}
       role="img"
       aria-label={label}
     >
@@ -31,7 +31,7 @@ export function CloseUpDrawing({ closeUp, label, words }: CloseUpDrawingProps) {
       ))}
       {plug && <rect className="close-up-plug" {...plug.body} rx="0.35" />}
       {wires.map((wire) => (
-        <WireOut key={open(wire.line)} wire={wire} words={words} />
+        <WireOut key={open(wire.line)} wire={wire} words={!large} />
       ))}
       {pins.map((pin) => (
         <PinSquare key={pin.pin} pin={pin} />
@@ -40,10 +40,16 @@ export function CloseUpDrawing({ closeUp, label, words }: CloseUpDrawingProps) {
         <rect key={`${box.x} ${box.y}`} className="close-up-ink" {...box} />
       ))}
       {plug?.mark && <path className="close-up-ink" d={closed(plug.mark)} />}
-      {cut.has('left') && <CutEdge shown={shown} x={shown.x} />}
-      {cut.has('right') && <CutEdge shown={shown} x={shown.x + shown.width} />}
+      {closeUp.goesOn.map((side) => (
+        <path key={side} className="close-up-cut" d={edge(shown, side)} />
+      ))}
     </svg>
   );
+}
+
+function pxPerMm({ height }: Rect, large: boolean): number {
+  if (large) return PX_PER_MM.far;
+  return Math.min(PX_PER_MM.near, Math.max(PX_PER_MM.nearLeast, TALLEST_NEAR_PX / height));
 }
 
 function PinSquare({ pin: { pin, box, missing, numberMm, probe } }: { readonly pin: CloseUpPin }) {
@@ -78,7 +84,7 @@ function WireOut({
   readonly words: boolean;
 }) {
   const [, end] = line;
-  const lines = [wire.colour, ...(wire.stripe ? [`${wire.stripe} stripe`] : [])];
+  const lines = [wire.colour, ...(wire.stripe ? [wire.stripe, 'stripe'] : [])];
   const sideways = towards === 'left' || towards === 'right';
   const size = Math.min(WORD_MM, sideways ? WORD_MM : 4.2 / Math.max(...lines.map((each) => each.length)));
   const x = end.x + (towards === 'right' ? 0.2 : towards === 'left' ? -0.2 : 0);
@@ -108,9 +114,18 @@ function WireOut({
   );
 }
 
-/** Where the header goes on past what is shown. */
-function CutEdge({ shown, x }: { readonly shown: Rect; readonly x: number }) {
-  return <path className="close-up-cut" d={`M${x} ${shown.y}v${shown.height}`} />;
+/** The side at which the header goes on past what is shown. */
+function edge({ x, y, width, height }: Rect, side: CloseUp['goesOn'][number]): string {
+  switch (side) {
+    case 'left':
+      return `M${x} ${y}v${height}`;
+    case 'right':
+      return `M${x + width} ${y}v${height}`;
+    case 'top':
+      return `M${x} ${y}h${width}`;
+    case 'bottom':
+      return `M${x} ${y + height}h${width}`;
+  }
 }
 
 function open(points: readonly Point[]): string {

@@ -1,15 +1,17 @@
 import type { ReactNode } from 'react';
 import type { Build } from '../../../boards/document/build';
+import type { Pin } from '../../../boards/document/connector';
 import { connectorOf } from '../../../boards/document/lookup';
 import { connectorName } from '../../../boards/document/names';
 import { pinText } from '../../../boards/drawing/pin-text';
+import { signalName } from '../../../boards/findings/words/names';
 import type { SeatedPlug } from '../../../boards/fit/seated-plug';
 import type { MeterStep } from '../../../boards/handover/meter/meter-steps';
 import { expectedWords, otherwiseWords, probesWords } from '../../../boards/handover/meter/meter-words';
 import { lyingAdvice } from '../../../boards/handover/pinout/lying-words';
 import { type BenchStep, wiresOf } from '../../../boards/handover/steps/bench-steps';
 import { type CloseUp, closeUpOfPlug, closeUpsOfProbes } from '../../../boards/handover/steps/close-up';
-import { lyingLines, stepWords } from '../../../boards/handover/steps/step-words';
+import { lyingLines, METER_HOW, stepWords } from '../../../boards/handover/steps/step-words';
 import { colourWords } from '../../words/plug-words';
 import { CloseUpDrawing } from './close-up-drawing';
 
@@ -45,10 +47,10 @@ interface PlugBodyProps extends Omit<StepBodyProps, 'step' | 'large'> {
 }
 
 function PlugBody({ build, seated, tools, large }: PlugBodyProps) {
-  const closeUp = closeUpOfPlug(build, seated);
+  const closeUp = closeUpOfPlug(build, seated, !large);
   const name = connectorName(build, seated.connector.id);
   return (
-    <div className="step-near">
+    <div className={nearClass([closeUp])}>
       <Near build={build} closeUps={[closeUp]} tools={tools} large={large} what="with the plug on it" />
       <div className="step-side">
         <table className="step-table">
@@ -70,7 +72,7 @@ function PlugBody({ build, seated, tools, large }: PlugBodyProps) {
                   </span>
                 </td>
                 <td className="mono">{pin?.pin ?? '–'}</td>
-                <td>{pin ? pinText(pin) : 'over no pin'}</td>
+                <td>{pin ? (large ? pinText(pin) : pinWords(pin)) : 'over no pin'}</td>
               </tr>
             ))}
           </tbody>
@@ -85,6 +87,13 @@ function PlugBody({ build, seated, tools, large }: PlugBodyProps) {
   );
 }
 
+/** "FP PWR/SLP, power LED +": the manual's name, and what the pin does where that does not say it. */
+function pinWords(pin: Pin): string {
+  const name = pinText(pin);
+  const does = pin.signal === undefined ? name : signalName(pin.signal);
+  return name.toLowerCase() === does.toLowerCase() ? name : `${name}, ${does}`;
+}
+
 interface MeterBodyProps extends Omit<StepBodyProps, 'step' | 'large'> {
   readonly step: MeterStep;
   readonly large: boolean;
@@ -93,11 +102,12 @@ interface MeterBodyProps extends Omit<StepBodyProps, 'step' | 'large'> {
 function MeterBody({ build, step, tools, large }: MeterBodyProps) {
   const [first] = step.readings;
   if (first === undefined) return null;
+  const closeUps = closeUpsOfProbes(build, first);
   return (
-    <div className="step-near">
+    <div className={nearClass(closeUps)}>
       <Near
         build={build}
-        closeUps={closeUpsOfProbes(build, first)}
+        closeUps={closeUps}
         tools={tools}
         large={large}
         what={
@@ -107,6 +117,7 @@ function MeterBody({ build, step, tools, large }: MeterBodyProps) {
         }
       />
       <ol className="step-side step-readings">
+        <li>{METER_HOW}</li>
         {step.readings.map((reading) => (
           <li key={reading.when}>
             <p>{probesWords(build, reading)}:</p>
@@ -128,6 +139,14 @@ function MeterBody({ build, step, tools, large }: MeterBodyProps) {
   );
 }
 
+/** More than six positions wide, and the words stand below the drawing rather than beside it. */
+const WIDE_MM = 17;
+
+function nearClass(closeUps: readonly CloseUp[]): string {
+  const wide = closeUps.some(({ window: { width } }) => width > WIDE_MM);
+  return wide ? 'step-near step-near-wide' : 'step-near';
+}
+
 interface NearProps {
   readonly build: Build;
   readonly closeUps: readonly CloseUp[];
@@ -145,7 +164,7 @@ function Near({ build, closeUps, tools, large, what }: NearProps) {
           key={closeUp.connector}
           closeUp={closeUp}
           label={`${connectorName(build, closeUp.connector)} as it lies, ${what}`}
-          words={!large}
+          large={large}
         />
       ))}
       <figcaption className="step-lying soft">

@@ -5,6 +5,7 @@ import { useAction } from '../../actions/actions';
 import { Button, IconButton } from '../../look/button';
 import { SeveritySign } from '../../look/severity-sign';
 import { useBuild, useWorkbench } from '../../workbench';
+import { FoundHere } from './found-here';
 import { StepBody } from './step-body';
 import { stepBeside, useSteps, useTick } from './use-steps';
 import { warningOf } from './warning';
@@ -46,6 +47,7 @@ export function StepPage() {
             ))}
           </ul>
         )}
+        <FoundHere build={build} step={shown} />
         <StepBody build={build} step={shown} tools={<LyingTools />} />
         <Nothing />
       </div>
@@ -81,7 +83,8 @@ function Warning() {
   const { session } = useWorkbench();
   const build = useBuild();
   const warning = warningOf(analyse(build).findings);
-  if (warning === null) return null;
+  // Where no plug is seated, that is said in place of what follows from it.
+  if (warning === null || build.seats.length === 0) return null;
   return (
     <div className="step-warning" role="note">
       <SeveritySign severity={warning.severity} spoken />

@@ -1,7 +1,9 @@
+import { type KeyboardEvent, useEffect, useRef } from 'react';
 import { Checkbox } from 'react-aria-components/Checkbox';
 import { CheckboxGroup } from 'react-aria-components/CheckboxGroup';
 import { GridList, GridListItem } from 'react-aria-components/GridList';
 import { Label } from 'react-aria-components/Label';
+import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import { FITTED, USUALLY_FITTED } from '../../../boards/document/fitted';
 import { stepWords } from '../../../boards/handover/steps/step-words';
 import { doCommand } from '../../do-command';
@@ -10,12 +12,32 @@ import { FITTED_WORDS } from '../../words/fitted-words';
 import { useBuild, useWorkbench } from '../../workbench';
 import { useSteps, useTick } from './use-steps';
 
-/** What the machine has, and what is to be done, in order. */
+/** What is to be done, in order, and what the machine has, on which that depends. */
 export function StepsShelf() {
+  const { steps, done } = useSteps();
   return (
-    <section className="shelf steps-shelf" aria-label="Steps">
-      <StepList />
-      <WhatItHas />
+    <section className="shelf" aria-label="Steps and machine">
+      <Tabs className="shelf-tabs">
+        <div className="panel-head">
+          <TabList className="tab-list" aria-label="Steps and machine">
+            <Tab id="steps" className="tab">
+              Steps
+            </Tab>
+            <Tab id="machine" className="tab">
+              This machine
+            </Tab>
+          </TabList>
+          <p className="soft small">
+            {done.size} of {steps.length} done
+          </p>
+        </div>
+        <TabPanel id="steps" className="tab-panel">
+          <StepList />
+        </TabPanel>
+        <TabPanel id="machine" className="tab-panel">
+          <WhatItHas />
+        </TabPanel>
+      </Tabs>
     </section>
   );
 }
@@ -24,47 +46,55 @@ function StepList() {
   const workbench = useWorkbench();
   const { build, steps, done, shown } = useSteps();
   const tick = useTick();
+  const list = useShownInSight(shown.id);
+  // Space ticks the row that has the focus; the list itself would only choose it, which the arrows do.
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== ' ' || !(event.target instanceof Element)) return;
+    const id = event.target.closest('[role="row"]')?.getAttribute('data-key');
+    const step = steps.find((each) => each.id === id);
+    if (step === undefined) return;
+    event.preventDefault();
+    event.stopPropagation();
+    tick(step, !done.has(step.id));
+  };
   const choose = (id: string) => workbench.session.getState().showStep(id);
   return (
     <>
-      <header className="panel-head">
-        <h2>Steps</h2>
-        <p className="soft small">
-          {done.size} of {steps.length} done
-        </p>
-      </header>
-      <GridList
-        className="shelf-list"
-        aria-label="Steps in order"
-        selectionMode="single"
-        selectionBehavior="replace"
-        disallowEmptySelection
-        selectedKeys={[shown.id]}
-        onSelectionChange={(keys) => {
-          const key = keys === 'all' ? undefined : [...keys][0];
-          if (typeof key === 'string') choose(key);
-        }}
-        onAction={(key) => choose(String(key))}
-      >
-        {steps.map((step, at) => {
-          const { title } = stepWords(build, step);
-          return (
-            <GridListItem key={step.id} id={step.id} className="step-row" textValue={`${at + 1}, ${title}`}>
-              <Checkbox
-                slot={null}
-                className="check"
-                aria-label={`Done: ${title}`}
-                isSelected={done.has(step.id)}
-                onChange={(on) => tick(step, on)}
-              >
-                <span className="check-box" aria-hidden="true" />
-              </Checkbox>
-              <span className="step-row-number mono soft">{at + 1}</span>
-              <span className={done.has(step.id) ? 'soft' : ''}>{title}</span>
-            </GridListItem>
-          );
-        })}
-      </GridList>
+      <div className="steps-list" onKeyDownCapture={onKeyDown}>
+        <GridList
+          ref={list}
+          className="shelf-list"
+          aria-label="Steps in order"
+          selectionMode="single"
+          selectionBehavior="replace"
+          disallowEmptySelection
+          selectedKeys={[shown.id]}
+          onSelectionChange={(keys) => {
+            const key = keys === 'all' ? undefined : [...keys][0];
+            if (typeof key === 'string') choose(key);
+          }}
+          onAction={(key) => choose(String(key))}
+        >
+          {steps.map((step, at) => {
+            const { title } = stepWords(build, step);
+            return (
+              <GridListItem key={step.id} id={step.id} className="step-row" textValue={`${at + 1}, ${title}`}>
+                <Checkbox
+                  slot={null}
+                  className="check"
+                  aria-label={`Done: ${title}`}
+                  isSelected={done.has(step.id)}
+                  onChange={(on) => tick(step, on)}
+                >
+                  <span className="check-box" aria-hidden="true" />
+                </Checkbox>
+                <span className="step-row-number mono soft">{at + 1}</span>
+                <span className={done.has(step.id) ? 'soft' : ''}>{title}</span>
+              </GridListItem>
+            );
+          })}
+        </GridList>
+      </div>
       {(build.done ?? []).length > 0 && (
         <div className="shelf-foot">
           <Button
@@ -79,6 +109,21 @@ function StepList() {
       )}
     </>
   );
+}
+
+/** Keeps the shown step in sight within its list; scrollIntoView would push the frame of the window up as well. */
+function useShownInSight(id: string) {
+  const list = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another step is shown, and so another row is marked
+  useEffect(() => {
+    const row = list.current?.querySelector('[role="row"][aria-selected="true"]');
+    if (!list.current || !row) return;
+    const room = list.current.getBoundingClientRect();
+    const { top, bottom } = row.getBoundingClientRect();
+    if (top < room.top) list.current.scrollTop -= room.top - top;
+    if (bottom > room.bottom) list.current.scrollTop += bottom - room.bottom;
+  }, [id]);
+  return list;
 }
 
 function WhatItHas() {
@@ -100,6 +145,7 @@ function WhatItHas() {
           {FITTED_WORDS[each]}
         </Checkbox>
       ))}
+      <p className="soft small">Steps for what the machine does not have, or has in already, are left out.</p>
     </CheckboxGroup>
   );
 }

@@ -1,4 +1,4 @@
-import type { KeyboardEvent } from 'react';
+import { type KeyboardEvent, useEffect, useRef } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Dialog } from 'react-aria-components/Dialog';
 import { Heading } from 'react-aria-components/Heading';
@@ -7,11 +7,14 @@ import { analyse } from '../../../../boards/analyse';
 import { stepWords } from '../../../../boards/handover/steps/step-words';
 import { nextToDo } from '../../../../boards/handover/steps/ticks';
 import { useWorkbench } from '../../../workbench';
+import { FoundHere } from '../found-here';
 import { StepBody } from '../step-body';
 import { stepBeside, useSteps, useTick } from '../use-steps';
 import { warningOf } from '../warning';
 import '../hand-over.css';
 import './large-steps.css';
+
+const SCROLL_PX = 160;
 
 /**
  * One step over the whole window, in letters to be read from two metres. Space or Enter ticks it and goes on,
@@ -19,6 +22,7 @@ import './large-steps.css';
  */
 export function LargeSteps({ onClose }: { readonly onClose: () => void }) {
   const { session } = useWorkbench();
+  const scroller = useRef<HTMLDivElement>(null);
   const all = useSteps();
   const { build, steps, done, shown } = all;
   const tick = useTick();
@@ -41,9 +45,20 @@ export function LargeSteps({ onClose }: { readonly onClose: () => void }) {
     if (left) go(left.id);
     else onClose();
   };
+  const left = steps.length - done.size;
+  const atEnd = left === 0 ? 'All done, leave' : `On to what is left: ${left}`;
+  const onwardWords = isDone ? (after ? 'Next' : atEnd) : after ? 'Done, next' : 'Done';
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another step is read from its beginning
+  useEffect(() => {
+    scroller.current?.scrollTo({ top: 0 });
+  }, [shown.id]);
   const onKeyDown = (event: KeyboardEvent) => {
+    const onButton = event.target instanceof Element && event.target.closest('button') !== null;
     if (event.key === 'Backspace' || event.key === 'ArrowLeft') go(before?.id);
     else if (event.key === 'ArrowRight') go(after?.id);
+    else if (event.key === 'ArrowDown') scroller.current?.scrollBy({ top: SCROLL_PX });
+    else if (event.key === 'ArrowUp') scroller.current?.scrollBy({ top: -SCROLL_PX });
+    else if ((event.key === ' ' || event.key === 'Enter') && !onButton) onward();
     else return;
     event.preventDefault();
   };
@@ -58,9 +73,12 @@ export function LargeSteps({ onClose }: { readonly onClose: () => void }) {
                 Step {steps.indexOf(shown) + 1} of {steps.length}
                 {isDone ? ', done' : ''}
               </p>
-              <p>{done.size} done</p>
+              <p>
+                {done.size} of {steps.length} done
+              </p>
             </header>
-            <div className="large-scroll">
+            {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what does not fit is scrolled to by keys */}
+            <section ref={scroller} className="large-scroll" aria-label="What to do" tabIndex={0}>
               {warning && <p className="large-warning">{warning.words}</p>}
               <Heading slot="title" level={2} className="large-title">
                 {title}
@@ -70,8 +88,9 @@ export function LargeSteps({ onClose }: { readonly onClose: () => void }) {
                   {caution}
                 </p>
               ))}
-              <StepBody key={shown.id} build={build} step={shown} large />
-            </div>
+              <FoundHere build={build} step={shown} />
+              <StepBody build={build} step={shown} large />
+            </section>
             <footer className="large-doings">
               <Button className="button large-button" onPress={onClose}>
                 Leave
@@ -85,7 +104,7 @@ export function LargeSteps({ onClose }: { readonly onClose: () => void }) {
                 </Button>
               )}
               <Button className="button button-main large-button large-onward" autoFocus onPress={onward}>
-                {isDone ? (after ? 'Next' : 'To the end') : after ? 'Done, next' : 'Done'}
+                {onwardWords}
               </Button>
             </footer>
           </div>

@@ -1,0 +1,34 @@
+import { analyse } from '../../../boards/analyse';
+import type { Build } from '../../../boards/document/build';
+import { findingId } from '../../../boards/findings/finding';
+import { wordsOf } from '../../../boards/findings/words';
+import type { BenchStep } from '../../../boards/handover/steps/bench-steps';
+import { SeveritySign } from '../../look/severity-sign';
+
+/** What the checks say of the lead that a step is about, in a line each; nothing for other steps. */
+export function FoundHere({ build, step }: { readonly build: Build; readonly step: BenchStep }) {
+  const lead = leadOfStep(step);
+  const found = analyse(build).findings.filter(({ leads }) => lead !== undefined && leads.includes(lead));
+  if (found.length === 0) return null;
+  return (
+    <ul className="found-here" aria-label="What the checks say of this lead">
+      {found.map((finding) => (
+        <li key={findingId(finding)}>
+          <SeveritySign severity={finding.severity} spoken />
+          <span>{wordsOf(finding, build).title}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function leadOfStep(step: BenchStep): string | undefined {
+  switch (step.kind) {
+    case 'chore':
+      return undefined;
+    case 'plug':
+      return step.seated.lead.id;
+    case 'meter':
+      return step.step.lead;
+  }
+}
