@@ -23,10 +23,10 @@ const OPEN_OHMS: Ohms = 20e6;
 const OPEN_SHARE = 0.95;
 
 /** What a meter shows: ohms or volts, or that nothing conducts. */
-export type Shown = { readonly kind: 'value'; readonly value: number } | { readonly kind: 'open' };
+type Shown = { readonly kind: 'value'; readonly value: number } | { readonly kind: 'open' };
 
 /** The meter as a device between two nodes: red is the plus side. */
-export function meterDevice(mode: MeterMode, red: NodeName, black: NodeName): Device {
+function meterDevice(mode: MeterMode, red: NodeName, black: NodeName): Device {
   return { id: METER, kind: 'voltage', a: red, b: black, ...SOURCES[mode] };
 }
 

@@ -12,21 +12,19 @@ import { type MeterStep, meterStepsOf } from '../meter/meter-steps';
 import { inOrder, type Ring, type Task } from './order';
 
 /** Work on the machine that has nothing to do with one plug. */
-export const CHORES = [
-  'make-safe',
-  'io-plate',
-  'standoffs',
-  'processor',
-  'memory',
-  'm2-drive',
-  'cooler',
-  'feed-cpu-lead',
-  'board-in',
-  'supply-leads',
-  'graphics-card',
-  'look-over',
-] as const;
-export type Chore = (typeof CHORES)[number];
+export type Chore =
+  | 'make-safe'
+  | 'io-plate'
+  | 'standoffs'
+  | 'processor'
+  | 'memory'
+  | 'm2-drive'
+  | 'cooler'
+  | 'feed-cpu-lead'
+  | 'board-in'
+  | 'supply-leads'
+  | 'graphics-card'
+  | 'look-over';
 
 /** One thing to do at the bench. */
 export type BenchStep = Task &

@@ -1,4 +1,11 @@
-import { ArrowLeft, CaretsToAxisDashedVertical, Check, Maximize2, RotateCwSquare } from 'lucide-react';
+import {
+  ArrowLeft,
+  CaretsToAxisDashedVertical,
+  Check,
+  Maximize2,
+  Printer,
+  RotateCwSquare,
+} from 'lucide-react';
 import { analyse } from '../../../boards/analyse';
 import { stepWords } from '../../../boards/handover/steps/step-words';
 import { useAction } from '../../actions/actions';
@@ -17,6 +24,7 @@ export function StepPage() {
   const { build, steps, done, shown } = all;
   const tick = useTick();
   const large = useAction('view.large-steps');
+  const print = useAction('file.print-bench-sheet');
   const { title, cautions } = stepWords(build, shown);
   const isDone = done.has(shown.id);
   const before = stepBeside(all, -1);
@@ -32,11 +40,17 @@ export function StepPage() {
           Step {steps.indexOf(shown) + 1} of {steps.length}
           {isDone ? ', done' : ''}
         </p>
-        <Button onPress={() => large.run()}>
-          <Maximize2 size={16} aria-hidden="true" />
-          Large letters
-          <kbd className="keys">F9</kbd>
-        </Button>
+        <div className="step-head-doings">
+          <Button onPress={() => print.run()}>
+            <Printer size={16} aria-hidden="true" />
+            {print.label}
+          </Button>
+          <Button onPress={() => large.run()}>
+            <Maximize2 size={16} aria-hidden="true" />
+            Large letters
+            <kbd className="keys">F9</kbd>
+          </Button>
+        </div>
       </div>
       <div className="step-scroll">
         <h2 className="step-title">{title}</h2>

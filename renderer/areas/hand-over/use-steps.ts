@@ -36,7 +36,7 @@ export function useTick(): (step: BenchStep, done: boolean) => void {
   return (step, done) => tick(workbench, step, done);
 }
 
-export function tick(workbench: Workbench, step: BenchStep, done: boolean): void {
+function tick(workbench: Workbench, step: BenchStep, done: boolean): void {
   // Told by its place, the step would be lost sight of as soon as another is the first to do.
   workbench.session.getState().showStep(step.id);
   doCommand(workbench, { name: 'tick-steps', args: { steps: [tickOf(step)], done } });
