@@ -21,6 +21,8 @@ export default defineConfig({
           globalSetup: 'tests/e2e/build-first.ts',
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // A busy machine draws late; what is waited for has to come, not to come at once.
+          expect: { poll: { timeout: 15_000 } },
           include: ['tests/e2e/**/*.test.ts'],
         },
       },
