@@ -1,12 +1,12 @@
 import type { Cost } from './cost';
 
 /** One way to deal with a slot: a seat for each of its plugs, or leaving them off. */
-export interface Choice {
+interface Choice {
   readonly cost: Cost;
 }
 
 /** What is decided as one: a plug, or the plugs of a lead that share a part. */
-export interface Slot {
+interface Slot {
   readonly choices: readonly Choice[];
   /** Slots of one name have equal choices in equal order and may change places without any effect. */
   readonly like?: string;

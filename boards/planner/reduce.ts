@@ -41,7 +41,7 @@ export function components(packed: Packed): readonly Component[] {
 }
 
 /** Compares two costs at `width` numbers each: negative where the first is less. */
-export function compareAt({ costs, width }: Packed, one: number, other: number): number {
+function compareAt({ costs, width }: Packed, one: number, other: number): number {
   for (let at = 0; at < width; at++) {
     const apart = (costs[one * width + at] ?? 0) - (costs[other * width + at] ?? 0);
     if (apart !== 0) return apart;
