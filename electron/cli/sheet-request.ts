@@ -8,7 +8,7 @@ import { PAPER_IDS } from '../../boards/handover/page/paper';
 import type { PinoutOptions } from '../../boards/handover/pinout/options';
 
 /** What of a file is to be printed: the usual of a build is its bench sheet, of a board sheet its pinout. */
-export type Wanted =
+type Wanted =
   | { readonly kind: 'usual' }
   | { readonly kind: 'pinout' }
   | { readonly kind: 'bench-sheet'; readonly parts: readonly BenchPart[] }

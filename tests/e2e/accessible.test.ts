@@ -161,6 +161,14 @@ const VIEWS: readonly View[] = [
     show: () => page.getByRole('tab', { name: 'This machine' }).click(),
   },
   {
+    view: 'the pages of the bench sheet',
+    show: async () => {
+      await page.keyboard.press('Control+Shift+P');
+      await page.getByRole('img', { name: /of the bench sheet/ }).waitFor();
+    },
+    leave: press('Escape'),
+  },
+  {
     view: 'a pin of a connector',
     show: async () => {
       await page.keyboard.press('Control+1');

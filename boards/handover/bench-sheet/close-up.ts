@@ -89,7 +89,7 @@ function drawPart(
       block,
       cut,
       measure,
-      shapes.flatMap(({ body }) => drawPlugBody(body, cut)),
+      shapes.flatMap((shape) => drawPlugBody(shape, cut)),
     ),
     ...drawWires(layWires(build, block, here, measure), measure),
     ...shapes.flatMap(({ mark }) => (mark && contains(cut, mark[0]) ? [drawMark(mark)] : [])),

@@ -19,7 +19,7 @@ import { closeUpMark } from './steps-part';
 import { wireColour } from './wire-colour-words';
 
 /** A drawing as wide as this at most leaves room for the table beside it. */
-const BESIDE_MM: Mm = 78;
+const BESIDE_MM: Mm = 88;
 const GUTTER_MM: Mm = 7;
 const AFTER_MM: Mm = 7;
 /** Of the head of the part, which the first header shares its page with. */

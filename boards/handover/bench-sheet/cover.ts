@@ -14,7 +14,7 @@ import type { BenchOptions } from './options';
 import { severitySign } from './severity-sign';
 
 /** How many findings there are of each severity. */
-export function countsOf(findings: readonly Finding[]): Counts {
+function countsOf(findings: readonly Finding[]): Counts {
   const of = (wanted: Finding['severity']) => findings.filter(({ severity }) => severity === wanted).length;
   return { danger: of('danger'), fault: of('fault'), doubt: of('doubt'), note: of('note') };
 }

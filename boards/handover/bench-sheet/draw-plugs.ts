@@ -1,10 +1,14 @@
-import { cornersOf, type Point, type Rect } from '../../drawing/geometry';
+import { centreOf, contains, cornersOf, type Point, type Rect } from '../../drawing/geometry';
+import type { PlugShape } from '../../drawing/plug-shape';
 import { clippedLine, clippedShape } from '../page/clip';
 import type { Drawn } from '../page/page';
 import { pen } from '../pinout/drawing-scale';
 
-/** The body of a plug as a strong outline, under pins and names; broken off where the drawing is cut. */
-export function drawPlugBody(body: Rect, cut: Rect): readonly Drawn[] {
+/** The body of a plug as a strong outline, under pins and names, with the holes that lie over nothing; cut off with the drawing. */
+export function drawPlugBody(
+  { body, holes }: Pick<PlugShape, 'body' | 'holes'>,
+  cut: Rect,
+): readonly Drawn[] {
   const corners = cornersOf(body);
   const ground = clippedShape(corners, cut);
   if (ground.length === 0) return [];
@@ -14,7 +18,17 @@ export function drawPlugBody(body: Rect, cut: Rect): readonly Drawn[] {
     if (!line) return [];
     return [{ kind: 'line', from: line[0], to: line[1], stroke: { ink: 'ink', widthMm: pen(0.75) } }];
   });
-  return [{ kind: 'shape', points: ground, paint: { fill: 'paper' } }, ...edges];
+  // Pins are drawn over the others.
+  const empty = holes
+    .filter(({ pin, box }) => pin === undefined && contains(cut, centreOf(box)))
+    .map(({ box }): Drawn => {
+      return {
+        kind: 'rect',
+        box,
+        paint: { stroke: { ink: 'soft', widthMm: pen(0.25), dashMm: box.width / 7 } },
+      };
+    });
+  return [{ kind: 'shape', points: ground, paint: { fill: 'paper' } }, ...edges, ...empty];
 }
 
 /** The moulded triangle that points at the marked hole. */

@@ -18,8 +18,8 @@ export interface Strip {
 
 /** What is laid down one below the other, from page to page. */
 export type Piece =
-  /** `head` is set again above it where it begins a page: the head of a table. */
-  | { readonly kind: 'strip'; readonly strip: Strip; readonly head?: Strip }
+  /** `head` is set again above it where it begins a page: the head of a table. What is blank never begins one. */
+  | { readonly kind: 'strip'; readonly strip: Strip; readonly head?: Strip; readonly blank?: true }
   /** Stands where it is without taking room below: the rest goes beside it. */
   | { readonly kind: 'float'; readonly strip: Strip }
   /** What follows begins below everything that floats. */
@@ -73,6 +73,10 @@ export function flow(pieces: readonly Piece[], bodyOf: BodyOf): Flowed {
         floor = Math.max(floor, y + piece.strip.heightMm);
         break;
       case 'strip':
+        if (piece.blank && piece.strip.heightMm > left()) {
+          y = body.y + body.height;
+          break;
+        }
         if (piece.strip.heightMm > left() && y > body.y) {
           turn();
           if (piece.head) {
@@ -87,7 +91,7 @@ export function flow(pieces: readonly Piece[], bodyOf: BodyOf): Flowed {
   return { pages, marks };
 }
 
-/** Empty room. */
+/** Empty room between things; at the end of a page as much as is left. */
 export function gap(heightMm: Mm): Piece {
-  return { kind: 'strip', strip: { heightMm, draw: () => [] } };
+  return { kind: 'strip', strip: { heightMm, draw: () => [] }, blank: true };
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { flow, type Piece, type Strip } from '../../../boards/handover/page/flow';
+import { flow, gap, type Piece, type Strip } from '../../../boards/handover/page/flow';
 
 const BODY = { x: 10, y: 20, width: 100, height: 50 };
 
@@ -32,6 +32,11 @@ test('What stands beside a drawing begins at its top, and what follows both stan
     () => BODY,
   );
   expect(pages[0]?.map(({ at }) => at.y)).toEqual([20, 20, 50]);
+});
+
+test('Room between things is not carried over to the top of the next page', () => {
+  const { pages } = flow([line(45), gap(7), line(10)], () => BODY);
+  expect(pages.map((page) => page.map(({ at }) => at.y))).toEqual([[20], [20]]);
 });
 
 test('What has to stay together goes to the next page together, and its mark with it', () => {

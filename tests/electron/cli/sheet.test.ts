@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { imageSize } from 'image-size';
 import { beforeAll, describe, expect, test } from 'vitest';
@@ -64,6 +64,43 @@ describe('The pinout of a board is printed to the file that was named', () => {
     for (const out of [first, second])
       expect((await asked([BOARD, '--out', out, ...args], { SOURCE_DATE_EPOCH: '0' })).code).toBe(0);
     expect(readFileSync(first).equals(readFileSync(second))).toBe(true);
+  });
+});
+
+describe('Of a build it is the bench sheet', () => {
+  const build = demo('wired.build.json');
+
+  test('unless the pinout is asked for', async () => {
+    const folder = scratchFolder();
+    const title = async (...more: readonly string[]) => {
+      const out = join(folder, 'x.svg');
+      expect((await asked([build, '--out', out, ...more])).code).toBe(0);
+      return /<title>([^<]*)<\/title>/.exec(readFileSync(out, 'utf8'))?.[1];
+    };
+    expect(await title()).toBe('Study machine 3: bench sheet');
+    expect(await title('--part', 'list', '--part', 'steps')).toBe('Study machine 3: bench sheet');
+    expect(await title('--pinout', '--connector', 'panel')).toBe('Tern B2: pinout');
+    expect(await title('--header', 'panel', '--mirror')).toBe('Study machine 3: PANEL');
+  });
+
+  test.each([
+    [
+      [build, '--part', 'lid'],
+      'Expected “steps”, “close-ups”, “meter” or “list” after “--part”, found “lid”.',
+    ],
+    [[build, '--part', 'list', '--pinout'], 'it does not go with “--pinout”'],
+    [[build, '--part', 'list', '--connector', 'panel'], '“--connector” goes with “--pinout”'],
+    [[build, '--header', 'panel', '--paper', 'a4'], 'it does not go with “--paper”'],
+    [[build, '--connector', 'panel'], 'Add “--pinout”, or leave “--connector” out.'],
+    [[BOARD, '--part', 'list'], 'A bench sheet is of a build, and this is a board sheet.'],
+    [[BOARD, '--header', 'panel'], 'A header with its plugs is of a build, and this is a board sheet.'],
+    [[build, '--header', 'pannel'], 'Did you mean “panel”?'],
+  ])('options that do not go together are refused: %j', async (args, said) => {
+    const out = join(scratchFolder(), 'x.svg');
+    const { code, err } = await asked([...args, '--out', out]);
+    expect(code).toBe(2);
+    expect(err).toContain(said);
+    expect(existsSync(out)).toBe(false);
   });
 });
 
