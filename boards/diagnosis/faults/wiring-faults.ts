@@ -1,13 +1,14 @@
 import type { Build, Seat } from '../../document/build';
 import type { Part } from '../../document/lead';
 import { leadOf, leadsOf } from '../../document/lookup';
+import { jointsOf } from '../../fit/joints';
 import type { PartKind } from '../../signals/part-kind';
 import { partKindOf } from '../../signals/part-kinds';
 import { isLed, isSwitch } from '../../signals/part-traits';
 import type { Job } from '../../signals/signal';
 import type { CauseId } from './causes';
 import { consequencesOf } from './consequence';
-import { type Fault, way } from './fault';
+import { type Fault, type Way, way } from './fault';
 import { narrowed } from './narrow';
 import { type Slip, type SlipKind, slipsOf } from './slips';
 
@@ -108,11 +109,12 @@ const TABLE_OF: Partial<Readonly<Record<Job, SlipTable>>> = {
 
 /** Every fault that a build's own seats and switches may have: generated, none typed in. */
 export function wiringFaultsOf(build: Build): readonly Fault[] {
-  return [...build.seats.flatMap((seat) => seatingFaults(build, seat)), ...switchFaults(build)];
+  const known = new Map<string, readonly Way[]>();
+  return [...build.seats.flatMap((seat) => seatingFaults(build, seat, known)), ...switchFaults(build)];
 }
 
 /** Each wrong seating is a fault; those of one kind share the weight of the kind. */
-function seatingFaults(build: Build, seat: Seat): readonly Fault[] {
+function seatingFaults(build: Build, seat: Seat, known: Map<string, readonly Way[]>): readonly Fault[] {
   const part = leadOf(build, seat.lead)?.parts[0];
   const table = part && TABLE_OF[partKindOf(part.kind).job];
   if (!part || !table) return [];
@@ -125,9 +127,24 @@ function seatingFaults(build: Build, seat: Seat): readonly Fault[] {
       name: slip.name,
       weight: weight / slips.filter(({ kind }) => kind === slip.kind).length,
       lead: seat.lead,
-      ways: consequencesOf(narrowed(slip.build, slip.connectors, slip.leads), slip.leads),
+      ways: waysOf(slip, known),
     };
   });
+}
+
+/** Seats that bring the same wires to pins of the same meaning show the same, and are worked out once. */
+function waysOf({ build, connectors, leads }: Slip, known: Map<string, readonly Way[]>): readonly Way[] {
+  const part = narrowed(build, connectors, leads);
+  const touched = jointsOf(part)
+    .filter(({ lead }) => leads.includes(lead.id))
+    .map(({ lead, plug, hole, connector, pin }) => {
+      const { signal, channel, belongsTo, values, wakeSupply } = pin ?? {};
+      return [lead.id, plug.id, hole, connector.id, signal, channel, belongsTo, values, wakeSupply, !pin];
+    });
+  const key = JSON.stringify([leads, touched]);
+  const ways = known.get(key) ?? consequencesOf(part, leads);
+  known.set(key, ways);
+  return ways;
 }
 
 /** A switch or a cap does not mind which way round it is. */

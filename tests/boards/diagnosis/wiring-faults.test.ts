@@ -1,6 +1,9 @@
+import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { consequencesOf } from '../../../boards/diagnosis/faults/consequence';
 import type { Fault } from '../../../boards/diagnosis/faults/fault';
 import { faultsOf } from '../../../boards/diagnosis/faults/faults';
+import { slipsOf } from '../../../boards/diagnosis/faults/slips';
 import type { ObservationId } from '../../../boards/diagnosis/observations/observations';
 import { placeOf, predict } from '../../../boards/diagnosis/predict';
 import { demo } from '../findings/demo';
@@ -109,6 +112,21 @@ describe('the faults of a build', () => {
 
   it('are the same list for the same wiring', () => {
     expect(faultsOf({ ...build, name: 'Another name' })).toBe(faults);
+  });
+});
+
+describe('working out only what a wrong seat can change', () => {
+  it('gives what the whole build gives', () => {
+    const slips = build.seats.flatMap((seat) => slipsOf(build, seat).map((slip) => ({ seat, slip })));
+    fc.assert(
+      fc.property(fc.constantFrom(...slips), ({ slip }) => {
+        const fault = faults.find(({ name }) => name === slip.name);
+        // Switches do not mind being turned, so that this is none of the faults.
+        if (fault) expect(fault.ways).toEqual(consequencesOf(slip.build, slip.leads));
+        else expect(slip.kind).toBe('turned');
+      }),
+      { numRuns: 150 },
+    );
   });
 });
 
