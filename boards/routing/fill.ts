@@ -11,7 +11,7 @@ import { roundAreaMm2 } from './wire';
 const FILL_LIMITS = { one: 0.53, two: 0.31, more: 0.4 } as const;
 
 /** Sums of areas are counted with this much to spare, for what adding up leaves behind the last digit. */
-const ROUNDING = 1e-9;
+export const FILL_ROUNDING = 1e-9;
 
 /** The open area, in square millimetres; of a round or oval opening that of the ellipse. */
 export function openAreaMm2({ widthMm, heightMm, round }: Opening): number {
@@ -36,7 +36,8 @@ export function fillLimit(cables: number): number {
 export function roomFor(opening: Opening, diametersMm: readonly Mm[]): boolean {
   const [first, second, ...others] = [...diametersMm].sort((a, b) => b - a);
   if (first === undefined) return true;
-  const keeps = (cables: readonly Mm[]) => fillOf(opening, cables) <= fillLimit(cables.length) + ROUNDING;
+  const keeps = (cables: readonly Mm[]) =>
+    fillOf(opening, cables) <= fillLimit(cables.length) + FILL_ROUNDING;
   if (!keeps([first])) return false;
   if (second === undefined) return true;
   return keeps([first, second]) && (others.length === 0 || keeps([first, second, ...others]));
@@ -70,5 +71,5 @@ export function passageProblem(
   if (!roomFor(opening, [diameterMm])) return { code: 'too-full', fill, limit: FILL_LIMITS.one };
   if (behindMm === undefined || bendRadiusMm === undefined) return undefined;
   const neededMm = bendRadiusMm + diameterMm;
-  return neededMm > behindMm + ROUNDING ? { code: 'too-stiff', neededMm, behindMm } : undefined;
+  return neededMm > behindMm + FILL_ROUNDING ? { code: 'too-stiff', neededMm, behindMm } : undefined;
 }

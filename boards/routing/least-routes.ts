@@ -40,6 +40,9 @@ interface Label {
   /** Contested openings passed, a bit each, in two halves. */
   readonly low: number;
   readonly high: number;
+  /** What the whole way costs at least, by what is to be least and by the other. */
+  readonly first: number;
+  readonly second: number;
   readonly before: Label | undefined;
   readonly path: number;
   readonly opening: number;
@@ -47,26 +50,31 @@ interface Label {
 
 /**
  * Shortest paths under a resource, exactly, by setting labels (Desrochers and Soumis 1988, from memory):
- * labels are settled in the order of their cost, and one that is nowhere better than an earlier label of
+ * labels are settled in the order of what they cost with the least that is still before them (as in A*, Hart,
+ * Nilsson and Raphael 1968), and one that is nowhere better than an earlier label of
  * its node, in cost, length and contested openings, is dropped. What cannot reach the end within the length
  * that is left is never begun.
  */
 export function leastRoutes(graph: TrayGraph, query: RouteQuery): FoundRoutes {
   const { from, to, budgetUm, least, passable, contested = new Set(), labels: most = Infinity } = query;
-  const restUm = distances(graph, to, passable);
+  const toGo = distances(graph, to, passable, 'total');
+  const ahead = least === 'total' ? toGo : distances(graph, to, passable, 'visible');
   const bitOf = new Map([...contested].map((opening, at) => [opening, at]));
   const settled: Label[][] = graph.steps.map(() => []);
   const found: Label[] = [];
   const all: Label[] = [];
-  const first = (label: Label) => (least === 'visible' ? label.visibleUm : label.totalUm);
   const second = (label: Label) => (least === 'visible' ? label.totalUm : label.visibleUm);
   const heap = new Heap((one, other) => {
     const [a, b] = [all[one], all[other]];
     if (a === undefined || b === undefined) return false;
-    return first(a) - first(b) < 0 || (first(a) === first(b) && (second(a) - second(b) || one - other) < 0);
+    return (a.first - b.first || a.second - b.second || one - other) < 0;
   });
-  const open = (label: Label) => {
-    if (label.totalUm + (restUm[label.node] ?? Infinity) <= budgetUm) heap.push(all.push(label) - 1);
+  const open = (label: Omit<Label, 'first' | 'second'>) => {
+    const [visible, total] = [ahead.visibleUm[label.node] ?? Infinity, ahead.totalUm[label.node] ?? Infinity];
+    if (label.totalUm + (toGo.totalUm[label.node] ?? Infinity) > budgetUm) return;
+    const whole = [label.visibleUm + visible, label.totalUm + total] as const;
+    const [first, then] = least === 'visible' ? whole : [whole[1], whole[0]];
+    heap.push(all.push({ ...label, first, second: then }) - 1);
   };
   const start = { node: from, visibleUm: 0, totalUm: 0, low: 0, high: 0 };
   open({ ...start, before: undefined, path: -1, opening: -1 });
@@ -120,25 +128,47 @@ function routeOf(end: Label): FoundRoute {
   return { visibleUm: end.visibleUm, totalUm: end.totalUm, paths, openings };
 }
 
-/** How far every node is from one, in micrometres (Dijkstra 1959). */
-function distances(graph: TrayGraph, from: number, passable: readonly boolean[]): readonly number[] {
-  const best = graph.steps.map(() => Infinity);
+interface Distances {
+  readonly visibleUm: Float64Array;
+  readonly totalUm: Float64Array;
+}
+
+/** How far every node is from one by the way with least of something, and of those least of the other (Dijkstra 1959). */
+function distances(
+  graph: TrayGraph,
+  from: number,
+  passable: readonly boolean[],
+  least: 'visible' | 'total',
+): Distances {
+  const visibleUm = new Float64Array(graph.steps.length).fill(Infinity);
+  const totalUm = visibleUm.slice();
   const done = graph.steps.map(() => false);
-  best[from] = 0;
-  const entries: { readonly node: number; readonly um: number }[] = [{ node: from, um: 0 }];
-  const heap = new Heap((one, other) => (entries[one]?.um ?? 0) < (entries[other]?.um ?? 0));
-  heap.push(0);
+  const [first, second] = least === 'visible' ? [visibleUm, totalUm] : [totalUm, visibleUm];
+  const entries: { readonly node: number; readonly first: number; readonly second: number }[] = [];
+  const heap = new Heap((one, other) => {
+    const [a, b] = [entries[one], entries[other]];
+    return (
+      a !== undefined && b !== undefined && (a.first - b.first || a.second - b.second || one - other) < 0
+    );
+  });
+  const enter = (node: number, a: number, b: number) => {
+    const known = first[node] ?? 0;
+    if (a > known || (a === known && b >= (second[node] ?? 0))) return;
+    first[node] = a;
+    second[node] = b;
+    heap.push(entries.push({ node, first: a, second: b }) - 1);
+  };
+  enter(from, 0, 0);
   for (let at = heap.pop(); at !== undefined; at = heap.pop()) {
     const entry = entries[at];
     if (entry === undefined || done[entry.node]) continue;
     done[entry.node] = true;
     if (graph.isEnd[entry.node] && entry.node !== from) continue;
-    for (const { to, totalUm, opening } of graph.steps[entry.node] ?? []) {
-      const um = entry.um + totalUm;
-      if ((opening >= 0 && passable[opening] !== true) || um >= (best[to] ?? 0)) continue;
-      best[to] = um;
-      heap.push(entries.push({ node: to, um }) - 1);
+    for (const step of graph.steps[entry.node] ?? []) {
+      if (step.opening >= 0 && passable[step.opening] !== true) continue;
+      const [a, b] = least === 'visible' ? [step.visibleUm, step.totalUm] : [step.totalUm, step.visibleUm];
+      enter(step.to, entry.first + a, entry.second + b);
     }
   }
-  return best;
+  return { visibleUm, totalUm };
 }

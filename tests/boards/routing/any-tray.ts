@@ -9,8 +9,8 @@ function openingOf(id: string, dice: Dice): Opening {
     ...AREA,
     id,
     // From one that lets nearly nothing through to one with room for most of the cables.
-    widthMm: 4 + dice.below(22),
-    heightMm: 4 + dice.below(14),
+    widthMm: 5 + dice.below(10),
+    heightMm: 4 + dice.below(6),
     ...(dice.oneIn(3) && { round: true as const }),
     edge: dice.pick(['grommet', 'rolled', 'bare'] as const) ?? 'bare',
   };
