@@ -28,7 +28,7 @@ async function saveAs(name: string): Promise<Buffer> {
   const files = page.getByRole('dialog', { name: 'Save as' });
   await files.getByRole('textbox', { name: 'Name of the file' }).fill(name);
   await files.getByRole('button', { name: 'Save', exact: true }).click();
-  await page.getByText(`Saved ${name} in`).waitFor();
+  await page.getByText(`Saved ${name} in`).first().waitFor();
   return readFileSync(join(workplace.home, name));
 }
 
