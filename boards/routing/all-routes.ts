@@ -7,7 +7,7 @@ import { addRouteCosts, compareRouteCosts, LEFT_COST, NO_ROUTE_COST, type RouteC
 import { trayGraph } from './tray-graph';
 
 /** What becomes of one cable among all. */
-export type CableRoute =
+type CableRoute =
   | { readonly kind: 'laid'; readonly cable: string; readonly route: Route }
   /** By itself it would have a route, but other cables fill the openings. `alone` is that route. */
   | { readonly kind: 'crowded-out'; readonly cable: string; readonly alone: Route }

@@ -6,7 +6,7 @@ import { addRouteCosts, compareRouteCosts, LEFT_COST, NO_ROUTE_COST, type RouteC
 import { partsOf } from './route-parts';
 
 /** One way of a cable: what it costs, and which of the contested openings it takes room in. */
-export interface RouteChoice {
+interface RouteChoice {
   readonly cost: RouteCost;
   readonly openings: readonly number[];
 }
