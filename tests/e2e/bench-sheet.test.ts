@@ -1,13 +1,18 @@
 import { execFileSync } from 'node:child_process';
 import { copyFileSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { imageSize } from 'image-size';
 import type { Page } from 'playwright-core';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { measureByTable } from '../../boards/drawing/measure';
 import { PAPER_CAUTION } from '../../boards/handover/caution-words';
 import { inRoot } from '../../electron/start/place.mjs';
+import { sceneOf } from '../../renderer/canvas/scene/scene-of';
+import { toScreen } from '../../renderer/canvas/view';
 import { HAS_POPPLER, readByPoppler } from '../electron/paper/kit';
-import { demoFile } from './bench-work';
+import { buildIn, demoFile } from './bench-work';
+import { drawingOn } from './hands';
 import { workplaceFor } from './workplace';
 
 const workplace = workplaceFor('each test');
@@ -116,4 +121,53 @@ it('A picture of the chosen header is saved as SVG and, at a chosen size, as PNG
   await dialog().getByRole('button', { name: 'Save as PNG…' }).click();
   const png = await saveAs('panel.png');
   expect(imageSize(png).width).toBe(Math.round((width / 25.4) * 288));
+});
+
+it('The picture of a header, drawn by Chromium, has its pins where the canvas has them', async () => {
+  await page.keyboard.press('Control+1');
+  await page.getByRole('tab', { name: 'Board', exact: true }).click();
+  await page.getByRole('option', { name: /^PANEL/ }).click();
+  await doAction('Save a picture of this header');
+  await dialog().getByRole('button', { name: 'Save as SVG…' }).click();
+  await saveAs('panel.svg');
+  const picture = await page.context().newPage();
+  await picture.goto(pathToFileURL(join(workplace.home, 'panel.svg')).href);
+  const drawn = await picture.evaluate(() =>
+    [...document.querySelectorAll('title')].flatMap((title) => {
+      const pin = /^Pin (\d+): /.exec(title.textContent ?? '')?.[1];
+      const square = title.parentElement?.querySelector('rect, path, polygon');
+      if (pin === undefined || !square) return [];
+      const { left, right, top, bottom } = square.getBoundingClientRect();
+      return [{ pin, x: (left + right) / 2, y: (top + bottom) / 2 }];
+    }),
+  );
+  await picture.close();
+  expect(drawn).toHaveLength(10);
+
+  await page.keyboard.press('Control+2');
+  await page.getByRole('main', { name: 'Board' }).getByRole('img').waitFor();
+  const build = buildIn(file);
+  const { view } = await drawingOn(page);
+  const block = sceneOf(build, { view: build.view, measure: measureByTable }).blocks.find(
+    ({ connector }) => connector.print === 'PANEL',
+  );
+  const onCanvas = new Map(
+    block?.pins.map(({ pin, box }) => [
+      pin,
+      toScreen(view, { x: box.x + box.width / 2, y: box.y + box.height / 2 }),
+    ]),
+  );
+  // One is the other made larger: every way from pin 1 is longer by the same.
+  const [first] = drawn;
+  const canvasFirst = onCanvas.get(first?.pin ?? '');
+  const last = drawn.find(({ pin }) => pin === '9');
+  const canvasLast = onCanvas.get('9');
+  if (!first || !canvasFirst || !last || !canvasLast) throw new Error('Pins 1 and 9 are not drawn');
+  const larger = (canvasLast.x - canvasFirst.x) / (last.x - first.x);
+  expect(larger).toBeGreaterThan(0);
+  for (const { pin, x, y } of drawn) {
+    const there = onCanvas.get(pin);
+    expect((there?.x ?? 0) - canvasFirst.x).toBeCloseTo((x - first.x) * larger, 0);
+    expect((there?.y ?? 0) - canvasFirst.y).toBeCloseTo((y - first.y) * larger, 0);
+  }
 });
