@@ -122,6 +122,12 @@ describe('a list from a manual', () => {
     await listField(page).waitFor();
     await page.keyboard.press('Control+V');
     await expect.poll(() => wordsIn(dialogOn(page))).toContain('9 of 10 words were understood');
+    // Closed by a slip, the list is there again.
+    await page.keyboard.press('Escape');
+    await dialogOn(page).waitFor({ state: 'detached' });
+    await page.keyboard.press('Control+Shift+L');
+    await listField(page).waitFor();
+    await expect.poll(() => wordsIn(dialogOn(page))).toContain('9 of 10 words were understood');
     await tabTo(page, page.getByRole('textbox', { name: /^Where/ }));
     await page.keyboard.type('manual of the board, page 12');
     await tabTo(page, page.getByRole('combobox', { name: 'Signal of pin 9' }));

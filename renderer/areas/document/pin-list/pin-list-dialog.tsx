@@ -15,6 +15,7 @@ import { Button } from '../../../look/button';
 import { Window } from '../../../look/window';
 import { counted } from '../../../words/list-words';
 import { useBuild, useWorkbench } from '../../../workbench';
+import { draftFor, keepDraft } from './drafts';
 import type { LargerShape } from './larger-shape';
 import { ListPreview } from './list-preview';
 import { ListSource } from './list-source';
@@ -38,7 +39,7 @@ export function PinListDialog({ connector: id, onClose }: PinListDialogProps) {
 function Dialog({ connector, onClose }: { readonly connector: Connector; readonly onClose: () => void }) {
   const workbench = useWorkbench();
   const mac = isMac(workbench);
-  const [text, setText] = useState('');
+  const [text, setText] = useState(() => draftFor(workbench, connector.id));
   const [source, setSource] = useState<PinSource>({ kind: 'manual' });
   const [choices, setChoices] = useState<ReadonlyMap<string, Meant>>(new Map());
   // A text that is too much is answered and not put into the field, which would take seconds to show it.
@@ -54,7 +55,10 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
   const fill = () => {
     const { id } = connector;
     if (pins.length === 0 || given !== text) return;
-    if (doCommand(workbench, { name: 'fill-pins', args: { connector: id, pins: [...pins] } })) onClose();
+    if (doCommand(workbench, { name: 'fill-pins', args: { connector: id, pins: [...pins] } })) {
+      keepDraft(workbench, id, '');
+      onClose();
+    }
   };
   const reshape = ({ rows, cols }: LargerShape) => {
     const { rowPitchMm = null, pitchMm } = grid;
@@ -95,6 +99,7 @@ function Dialog({ connector, onClose }: { readonly connector: Connector; readonl
             onChange={(typed) => {
               setRefused(null);
               setText(typed);
+              keepDraft(workbench, connector.id, typed);
             }}
             autoFocus
           >
