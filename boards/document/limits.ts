@@ -37,6 +37,7 @@ export const LIMITS = {
   trayPoints: 2_000,
   trayOpenings: 64,
   trayBays: 64,
+  trayStandoffs: 64,
   trayPaths: 10_000,
   cableKinds: 256,
   cables: 2_000,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { SIDES } from './connector';
 import { LIMITS } from './limits';
 import { IdZ, LineZ } from './text';
 
@@ -42,6 +43,23 @@ const BayZ = z.strictObject({ id: IdZ, name: LineZ.optional(), ...AREA });
 /** Where the supply unit sits, and its cables begin. */
 const SupplyZ = z.strictObject({ id: IdZ, ...AREA });
 
+/**
+ * Where boards go. All published sizes share one corner, where the rear edge meets the right one when the
+ * rear panel is at the top and the component side is seen; they grow away from it.
+ */
+const BoardPlaceZ = z.strictObject({ xMm: PlaceMmZ, yMm: PlaceMmZ, rear: z.enum(SIDES) });
+
+/** A place of the tray where a standoff is, or can be screwed in. */
+const StandoffZ = z.strictObject({
+  id: IdZ,
+  name: LineZ.optional(),
+  /** Its centre. */
+  xMm: PlaceMmZ,
+  yMm: PlaceMmZ,
+  /** Pressed into the metal: it cannot be taken out. */
+  fixed: z.literal(true).optional(),
+});
+
 /** A way along one side of the tray, from one place to another; measured, so no straight line is assumed. */
 const PathZ = z.strictObject({ id: IdZ, from: IdZ, to: IdZ, lengthMm: LengthMmZ, side: z.enum(TRAY_SIDES) });
 
@@ -78,12 +96,16 @@ export const TrayZ = z.strictObject({
   openings: z.array(OpeningZ).max(LIMITS.trayOpenings),
   bays: z.array(BayZ).max(LIMITS.trayBays),
   supply: SupplyZ.optional(),
+  board: BoardPlaceZ.optional(),
+  standoffs: z.array(StandoffZ).max(LIMITS.trayStandoffs).optional(),
   paths: z.array(PathZ).max(LIMITS.trayPaths),
   cableKinds: z.array(CableKindZ).max(LIMITS.cableKinds),
   cables: z.array(CableZ).max(LIMITS.cables),
 });
 
 export type TraySide = (typeof TRAY_SIDES)[number];
+export type BoardPlace = z.infer<typeof BoardPlaceZ>;
+export type Standoff = z.infer<typeof StandoffZ>;
 export type Opening = z.infer<typeof OpeningZ>;
 export type CableKind = z.infer<typeof CableKindZ>;
 export type Cable = z.infer<typeof CableZ>;

@@ -18,6 +18,11 @@ function soundTray() {
     openings: [{ id: 'right', ...AREA, edge: 'grommet' }],
     bays: [{ id: 'bay-1', ...AREA }],
     supply: { id: 'supply', ...AREA },
+    board: { xMm: 20, yMm: 15, rear: 'left' },
+    standoffs: [
+      { id: 'standoff-c', name: 'C', xMm: 30, yMm: 179 },
+      { id: 'standoff-f', xMm: 53, yMm: 21, fixed: true },
+    ],
     paths: [
       { id: 'up', from: 'supply', to: 'tie-1', lengthMm: 180, side: 'back' },
       { id: 'over', from: 'tie-1', to: 'right', lengthMm: 120.5, side: 'back' },
@@ -78,6 +83,15 @@ describe('the tray of a case', () => {
     expect(faultsWith('supply.id', 'tie-1')).toContain(
       'case.tray.supply.id: expected an id that is not at case.tray.points[0].id already, found “tie-1”',
     );
+  });
+
+  it('has each standoff once, at a place on the tray', () => {
+    expect(faultsWith('standoffs.1.id', 'standoff-c')).toEqual([
+      'case.tray.standoffs[1].id: expected an id that is not at case.tray.standoffs[0].id already, found “standoff-c”',
+    ]);
+    expect(faultsWith('standoffs.0.xMm', 2001)).toEqual([
+      'case.tray.standoffs[0].xMm: expected a finite number from -2,000 to 2,000, found 2001',
+    ]);
   });
 
   it('has paths between two places that are there', () => {

@@ -254,6 +254,11 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     path: 'tray.bays',
     expected: 'a list of at most 64 entries',
   },
+  trayStandoffs: {
+    make: (size) => trayOf({ standoffs: many(size, (at) => ({ id: `standoff-${at}`, xMm: at, yMm: 1 })) }),
+    path: 'tray.standoffs',
+    expected: 'a list of at most 64 entries',
+  },
   trayPaths: {
     make: (size) =>
       trayOf({

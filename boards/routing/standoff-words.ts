@@ -1,0 +1,41 @@
+import type { Outline } from '../document/outline';
+import type { Tray } from '../document/tray';
+import type { StandoffFinding } from './standoffs';
+
+/** The published document that standoffs rest on. */
+export const STANDOFF_SOURCE =
+  'microATX Motherboard Interface Specification v1.2 (2004), page 10: at places not listed for a board, standoffs are removable or absent';
+
+/** What a finding about standoffs says, and what to do. */
+export function standoffWords(finding: StandoffFinding, outline: Outline, tray: Tray): string {
+  switch (finding.code) {
+    case 'short': {
+      const standoff = standoffName(finding.standoff, tray);
+      const why = `No hole of the board lies over ${standoff}: its metal would touch the underside and short it.`;
+      return finding.fixed
+        ? `${why} It cannot be taken out, so this board does not go into this case; look into the manuals of both.`
+        : `${why} Take the standoff out before the board goes in.`;
+    }
+    case 'off': {
+      const standoff = standoffName(finding.standoff, tray);
+      const by = `${finding.byMm.toFixed(1)}\u00a0mm`;
+      return `${capital(standoff)} is ${by} away from ${holeName(finding.hole, outline)}. Measure both again; leave it empty until the hole is seen right over it.`;
+    }
+    case 'unsure-hole':
+      return `Published accounts do not agree on ${holeName(finding.hole, outline)}. Look through the hole of the board itself before ${standoffName(finding.standoff, tray)} is screwed in.`;
+    case 'unsupported':
+      return `${capital(holeName(finding.hole, outline))} has no standoff under it. The board may bend there when a plug is pushed on; hold it from below, and put nothing of metal there.`;
+  }
+}
+
+function standoffName(id: string, tray: Tray): string {
+  return `standoff\u00a0${tray.standoffs?.find((each) => each.id === id)?.name ?? id}`;
+}
+
+function holeName(id: string, outline: Outline): string {
+  return `hole\u00a0${outline.holes?.find((each) => each.id === id)?.label ?? id}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
