@@ -1,13 +1,16 @@
-import { beliefFrom, mayBeMisread, observed, ranked } from '../inference/belief';
+import { type Belief, beliefFrom, mayBeMisread, observed, ranked } from '../inference/belief';
 import type { CauseId } from './faults/causes';
 import type { Fault } from './faults/fault';
 import type { ObservationId } from './observations/observations';
 import { type Outcome, placeOf, predict } from './predict';
+import { chanceIfNone, chanceOf, type Tried } from './trials/trial';
 
 /** What was looked for. What is in neither list has not been looked at yet and tells nothing. */
 export interface Evidence {
   readonly seen: readonly ObservationId[];
   readonly notSeen: readonly ObservationId[];
+  /** What was tried, and what came of it. */
+  readonly tried?: readonly Tried[];
 }
 
 interface LikelyFault {
@@ -48,16 +51,26 @@ export function dictionaryOf(faults: readonly Fault[]): Dictionary {
   return { faults, outcomes: faults.map(predict) };
 }
 
-/** The suspects after what was noticed. An observation named twice counts once. */
-export function suspicionOf({ faults, outcomes }: Dictionary, evidence: Evidence): Suspicion {
-  const seen = new Set(evidence.seen);
-  const notSeen = new Set(evidence.notSeen);
+/** What is believed of each fault of a dictionary, and last of none of them, in the order of its list. */
+export function beliefAfter({ faults, outcomes }: Dictionary, evidence: Evidence): Belief {
   const all = faults.reduce((sum, { weight }) => sum + weight, 0) || 1;
   const noneWeight = (all * NONE_SHARE) / (1 - NONE_SHARE);
   const before = beliefFrom([...faults.map(({ weight }) => weight), noneWeight]);
-  const ifNone = YES_IF_NONE ** seen.size * (1 - YES_IF_NONE) ** notSeen.size;
-  const likelihoods = [...outcomes.map((each) => likelihoodOf(each, seen, notSeen)), ifNone];
-  const order = ranked(observed(before, likelihoods));
+  const { seen, notSeen, tried } = onceEach(evidence);
+  const ifNone =
+    YES_IF_NONE ** seen.size *
+    (1 - YES_IF_NONE) ** notSeen.size *
+    tried.reduce((product, each) => product * chanceIfNone(each), 1);
+  const sumOf = (chances: readonly number[]) => chances.reduce((sum, each) => sum + each, 0);
+  const likelihoods = faults.map((fault, at) => sumOf(jointChances(fault, outcomes[at] ?? [], evidence)));
+  return observed(before, [...likelihoods, ifNone]);
+}
+
+/** The suspects after what was noticed and tried. An observation named twice counts once. */
+export function suspicionOf(dictionary: Dictionary, evidence: Evidence): Suspicion {
+  const { faults } = dictionary;
+  const { seen, notSeen } = onceEach(evidence);
+  const order = ranked(beliefAfter(dictionary, evidence));
 
   const byCause = new Map<CauseId, { chance: number; faults: LikelyFault[] }>();
   let noneOfThese = 0;
@@ -81,19 +94,27 @@ export function suspicionOf({ faults, outcomes }: Dictionary, evidence: Evidence
   };
 }
 
-/** The chance of the evidence under a fault: what is noticed together comes from one outcome. */
-function likelihoodOf(
+function onceEach({ seen, notSeen, tried = [] }: Evidence) {
+  return { seen: new Set(seen), notSeen: new Set(notSeen), tried };
+}
+
+/**
+ * The chance of each outcome of a fault together with the evidence, in the order of the outcomes: what is
+ * noticed together comes from one outcome.
+ */
+export function jointChances(
+  fault: Fault,
   outcomes: readonly Outcome[],
-  seen: ReadonlySet<ObservationId>,
-  notSeen: ReadonlySet<ObservationId>,
-): number {
-  let sum = 0;
-  for (const { chance, yes } of outcomes) {
+  evidence: Evidence,
+): readonly number[] {
+  const { seen, notSeen, tried } = onceEach(evidence);
+  return outcomes.map((outcome) => {
+    const { chance, yes } = outcome;
     let product = chance;
     for (const id of seen) product *= mayBeMisread(yes[placeOf(id)] ?? 0, YES_IN_GENERAL, MISREAD);
     for (const id of notSeen)
       product *= mayBeMisread(1 - (yes[placeOf(id)] ?? 0), 1 - YES_IN_GENERAL, MISREAD);
-    sum += product;
-  }
-  return sum;
+    for (const each of tried) product *= chanceOf(each, fault, outcome);
+    return product;
+  });
 }

@@ -1,8 +1,8 @@
 import type { Fault, Way } from './faults/fault';
 import { OBSERVATIONS, type ObservationId } from './observations/observations';
 import { courseOf, type EndId } from './start-chain/course';
-import { SOUND } from './start-chain/machine';
-import { MANNERS } from './start-chain/manner';
+import { type Machine, SOUND } from './start-chain/machine';
+import { type LikelyManner, MANNERS } from './start-chain/manner';
 import { SIGNS_OF_END, type Signs } from './start-chain/signs-of-end';
 
 /** One way in which a fault may go, with what would then be noticed. */
@@ -10,6 +10,9 @@ export interface Outcome {
   /** Among the outcomes of the fault; they add up to 1. */
   readonly chance: number;
   readonly end: EndId;
+  readonly machine: Machine;
+  /** The boards that end so, by their shares; these do not add up to 1. */
+  readonly manners: readonly LikelyManner[];
   /** The chance of a yes to each observation, in the order of `OBSERVATIONS`. */
   readonly yes: Float64Array;
 }
@@ -31,20 +34,27 @@ export function predict({ ways }: Fault): readonly Outcome[] {
 }
 
 function outcomesOf({ machine, signs }: Way, share: number): readonly Outcome[] {
-  const found = new Map<string, { chance: number; end: EndId; also: Signs }>();
-  for (const { share: chance, manner } of MANNERS) {
-    const { end, steps, byItself } = courseOf({ ...SOUND, ...machine }, manner);
+  const whole: Machine = { ...SOUND, ...machine };
+  const found = new Map<string, { chance: number; end: EndId; also: Signs; manners: LikelyManner[] }>();
+  for (const likely of MANNERS) {
+    const { share: chance, manner } = likely;
+    const { end, steps, byItself } = courseOf(whole, manner);
     // Standby is up in every start that gets that far, and whoever looks sees its light.
     const standing: Signs = steps.some(({ id }) => id === 'standby') ? { 'standby-light': 0.85 } : {};
     const alone: Signs = byItself ? { 'starts-on-mains': 0.7, 'starts-by-itself': 0.4 } : {};
     const key = `${end}/${byItself}`;
     const known = found.get(key);
-    if (known) known.chance += chance * share;
-    else found.set(key, { chance: chance * share, end, also: together(standing, alone) });
+    if (known) {
+      known.chance += chance * share;
+      known.manners.push(likely);
+    } else
+      found.set(key, { chance: chance * share, end, also: together(standing, alone), manners: [likely] });
   }
-  return [...found.values()].map(({ chance, end, also }) => ({
+  return [...found.values()].map(({ chance, end, also, manners }) => ({
     chance,
     end,
+    machine: whole,
+    manners,
     yes: chancesOfYes(together(together(SIGNS_OF_END[end], also), signs)),
   }));
 }

@@ -1,0 +1,57 @@
+import { mayBeMisread } from '../../inference/belief';
+import type { Fault } from '../faults/fault';
+import type { Outcome } from '../predict';
+
+/** What may come of a trial. The words are in words.ts. */
+export type ResultId =
+  | 'gone'
+  | 'other'
+  | 'same'
+  | 'back'
+  | 'not-back'
+  | 'found'
+  | 'not-found'
+  | 'there'
+  | 'low'
+  | 'none'
+  | 'closes-on-press'
+  | 'always-closed'
+  | 'never-closes'
+  | 'now-and-then';
+
+type Chances = Partial<Readonly<Record<ResultId, number>>>;
+
+/** One thing to do next. */
+export interface Trial {
+  /** On the command line, and the same for ever. */
+  readonly id: string;
+  readonly results: readonly ResultId[];
+  /** Minutes of work for somebody who does it for the first time. Common practice, no source. */
+  readonly effort: number;
+  /** Whether the machine is started, or mains is on, during it. */
+  readonly powered: boolean;
+  /** The lead that it is about. */
+  readonly lead?: string;
+  /** What has to have come of another trial before this one has a meaning. */
+  readonly after?: { readonly trial: string; readonly result: ResultId };
+  /** What comes of it if a fault goes a certain way and nobody errs. What is not named does not come. */
+  readonly chances: (fault: Fault, outcome: Outcome) => Chances;
+}
+
+export interface Tried {
+  readonly trial: Trial;
+  readonly result: ResultId;
+}
+
+/** How often a trial is done or told wrongly; then any result is as likely. Common practice, no source. */
+const DONE_WRONGLY = 0.04;
+
+/** The chance of a result under a way in which a fault may go. */
+export function chanceOf({ trial, result }: Tried, fault: Fault, outcome: Outcome): number {
+  return mayBeMisread(trial.chances(fault, outcome)[result] ?? 0, 1 / trial.results.length, DONE_WRONGLY);
+}
+
+/** The same where nothing known is wrong: then any result is as likely. */
+export function chanceIfNone({ trial }: Tried): number {
+  return 1 / trial.results.length;
+}

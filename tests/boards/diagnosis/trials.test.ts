@@ -1,0 +1,151 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { BOARD_FAULTS } from '../../../boards/diagnosis/faults/board-faults';
+import { type Fault, fault, way } from '../../../boards/diagnosis/faults/fault';
+import { FRONT_FAULTS } from '../../../boards/diagnosis/faults/front-faults';
+import { SUPPLY_FAULTS } from '../../../boards/diagnosis/faults/supply-faults';
+import { OBSERVATIONS } from '../../../boards/diagnosis/observations/observations';
+import { dictionaryOf, type Evidence, suspicionOf } from '../../../boards/diagnosis/posterior';
+import { nextTrials, stopsIn, weighedTrials } from '../../../boards/diagnosis/trials/next-trials';
+import { trialsOf } from '../../../boards/diagnosis/trials/trials';
+import { resultWords, stopWords, trialWords } from '../../../boards/diagnosis/trials/words';
+import { demo } from '../findings/demo';
+
+const TRIALS = trialsOf(demo('wired'));
+const FAULTS = [...FRONT_FAULTS, ...SUPPLY_FAULTS, ...BOARD_FAULTS];
+const DICTIONARY = dictionaryOf(FAULTS);
+/** Those that have a meaning whatever was tried before. */
+const ALWAYS = TRIALS.filter(({ after }) => after === undefined);
+const STOPS = OBSERVATIONS.filter(({ stop }) => stop).map(({ id }) => id);
+const NOTHING: Evidence = { seen: [], notSeen: [] };
+
+function trialNamed(id: string) {
+  const found = TRIALS.find((trial) => trial.id === id);
+  if (!found) throw new Error(`No trial ${id}`);
+  return found;
+}
+
+const stuckReset = fault(
+  'stuck',
+  'switch-stuck',
+  1,
+  'Reset stays pressed.',
+  way(1, { reset: { rest: 'held', pressed: 'held' } }),
+);
+const memory = fault('memory', 'memory', 1, 'Memory.', way(1, { memory: 'unusable' }));
+
+/** Entropy written out, in bits. */
+function bits(chances: readonly number[]): number {
+  return chances.reduce((sum, chance) => sum - (chance > 0 ? chance * Math.log2(chance) : 0), 0);
+}
+
+describe('what a trial is expected to tell', () => {
+  it('is the figure worked by hand', () => {
+    // Two faults of 0.485 each and none of these with 0.03; 4 trials in 100 done wrongly, any of three results alike.
+    // So 0.97333, 0.01333 and 0.01333 for the one fault, turned round for the other, a third each for none.
+    // The result is open by 2 x 0.48853 log2(1 / 0.48853) + 0.02293 log2(1 / 0.02293) = 1.13468 bits; with the fault
+    // known by 0.97 x (0.97333 log2(1 / 0.97333) + 2 x 0.01333 log2 75) + 0.03 log2 3 = 0.24548 bits.
+    const [weighed] = weighedTrials(dictionaryOf([stuckReset, memory]), NOTHING, [trialNamed('bare-pins')]);
+    expect(weighed?.gainBits).toBeCloseTo(1.13468 - 0.24548, 4);
+  });
+
+  it('is what exact enumeration over faults and results gives', () => {
+    const few = [...FRONT_FAULTS.slice(0, 6), ...SUPPLY_FAULTS.slice(0, 4), stuckReset, memory];
+    const dictionary = dictionaryOf(few);
+    const chancesAfter = (evidence: Evidence) => {
+      const { suspects, noneOfThese } = suspicionOf(dictionary, evidence);
+      return [...suspects.flatMap(({ faults }) => faults.map(({ chance }) => chance)), noneOfThese];
+    };
+    const anyEvidence = fc.record({
+      seen: fc.uniqueArray(fc.constantFrom(...OBSERVATIONS.map(({ id }) => id)), { maxLength: 3 }),
+      notSeen: fc.constant([]),
+    });
+    fc.assert(
+      fc.property(anyEvidence, fc.constantFrom(...ALWAYS), (evidence, trial) => {
+        const [weighed] = weighedTrials(dictionary, evidence, [trial]);
+        const stays = (weighed?.results ?? []).reduce(
+          (sum, { result, chance }) =>
+            sum + chance * bits(chancesAfter({ ...evidence, tried: [{ trial, result }] })),
+          0,
+        );
+        expect(weighed?.gainBits).toBeCloseTo(bits(chancesAfter(evidence)) - stays, 8);
+        expect((weighed?.results ?? []).reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(1, 9);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('puts the most for its effort first, and what was made not again', () => {
+    const seen: Evidence = { seen: ['no-picture', 'no-beep', 'kept-in-reset'], notSeen: [] };
+    const order = nextTrials(DICTIONARY, seen, TRIALS);
+    const worths = order.map(({ gainBits, effort }) => gainBits / effort);
+    expect(worths.length).toBeGreaterThan(3);
+    expect(worths).toEqual([...worths].sort((a, b) => b - a));
+    const [first] = order;
+    if (!first) throw new Error('No trial');
+    const then = nextTrials(DICTIONARY, { ...seen, tried: [{ trial: first.trial, result: 'same' }] }, TRIALS);
+    expect(then.map(({ trial }) => trial.id)).not.toContain(first.trial.id);
+  });
+});
+
+describe('what a result does', () => {
+  const chanceOfStuck = (faults: readonly Fault[], evidence: Evidence) =>
+    suspicionOf(dictionaryOf(faults), evidence).suspects.find(({ cause }) => cause === 'switch-stuck')
+      ?.chance ?? 0;
+
+  it('finds the stuck reset button by its contact that is always closed', () => {
+    const trial = trialNamed('measure-reset-button');
+    const before = chanceOfStuck(FAULTS.concat(stuckReset), NOTHING);
+    const tried = [{ trial, result: 'always-closed' }] as const;
+    expect(chanceOfStuck(FAULTS.concat(stuckReset), { ...NOTHING, tried })).toBeGreaterThan(10 * before);
+  });
+
+  it('makes another trouble of a stuck reset button when its plug goes to the power pins', () => {
+    const exchange = trialNamed('exchange-buttons');
+    const [weighed] = weighedTrials(dictionaryOf([stuckReset]), NOTHING, [exchange]);
+    const other = weighed?.results.find(({ result }) => result === 'other')?.chance ?? 0;
+    expect(other).toBeGreaterThan(0.9);
+  });
+
+  it('puts leads back one at a time only after their going off had helped', () => {
+    const backs = (evidence: Evidence) =>
+      weighedTrials(DICTIONARY, evidence, TRIALS).filter(({ trial }) => trial.lead !== undefined).length;
+    const trial = trialNamed('bare-pins');
+    expect(backs(NOTHING)).toBe(0);
+    expect(backs({ ...NOTHING, tried: [{ trial, result: 'same' }] })).toBe(0);
+    expect(backs({ ...NOTHING, tried: [{ trial, result: 'gone' }] })).toBeGreaterThan(3);
+  });
+});
+
+describe('after heat, smoke, sparks or a shock', () => {
+  it.each(STOPS)('%s: nothing is proposed, though trials would tell something', (stop) => {
+    const evidence: Evidence = { seen: ['no-picture', stop], notSeen: [] };
+    const weighed = weighedTrials(DICTIONARY, evidence, TRIALS);
+    expect(weighed.some(({ gainBits }) => gainBits > 0.005)).toBe(true);
+    expect(nextTrials(DICTIONARY, evidence, TRIALS)).toEqual([]);
+    expect(nextTrials(DICTIONARY, { seen: ['no-picture'], notSeen: [stop] }, TRIALS).length).toBeGreaterThan(
+      3,
+    );
+    expect(stopsIn(evidence)).toEqual([stop]);
+    expect(stopWords([stop]).filter((words) => words.startsWith('Do not plug in again: '))).toHaveLength(1);
+  });
+
+  it('starts nothing while a fault that burns is likely, and still looks', () => {
+    const turned = fault('turned', 'power-cable-reversed', 6, 'Turned.', way(1, { rails: 'shorted' }));
+    const dictionary = dictionaryOf([turned, memory, stuckReset]);
+    const order = nextTrials(dictionary, NOTHING, TRIALS);
+    expect(order.map(({ trial }) => trial.id)).toContain('look-supply-plugs');
+    expect(order.filter(({ trial }) => trial.powered)).toEqual([]);
+    const sound = nextTrials(dictionaryOf([memory, stuckReset]), NOTHING, TRIALS);
+    expect(sound.some(({ trial }) => trial.powered)).toBe(true);
+  });
+});
+
+it('Every trial and every result has words, and each trial begins with mains off where leads are touched', () => {
+  for (const trial of TRIALS) {
+    const { title, steps } = trialWords(trial);
+    expect(title).not.toBe('');
+    if (!trial.powered && trial.id !== 'look-rear-switch') expect(steps[0]).toContain('pull the mains plug');
+    for (const result of trial.results) expect(resultWords(result)).toMatch(/^[A-Z].*\.$/);
+  }
+});
