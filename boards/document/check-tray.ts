@@ -11,9 +11,9 @@ import type { Tray, TraySide } from './tray';
  */
 export function checkTray(tray: Tray | undefined, path: string, list: ProblemList): void {
   if (tray === undefined) return;
-  const { points, openings, bays, supply, standoffs = [] } = tray;
+  const { points, openings, bays, supply, standoffs = [], fans = [] } = tray;
   const places = new Once('an id', list);
-  for (const [key, items] of Object.entries({ points, openings, bays, standoffs }))
+  for (const [key, items] of Object.entries({ points, openings, bays, standoffs, fans }))
     items.forEach(({ id }, at) => {
       places.enter(id, `${path}.${key}[${at}].id`);
     });

@@ -38,6 +38,7 @@ export const LIMITS = {
   trayOpenings: 64,
   trayBays: 64,
   trayStandoffs: 64,
+  trayFans: 64,
   trayPaths: 10_000,
   cableKinds: 256,
   cables: 2_000,

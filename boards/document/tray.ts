@@ -9,6 +9,12 @@ const TRAY_SIDES = ['front', 'back'] as const;
 /** What a cable lies on in an opening: a rubber ring, metal bent round, or the bare cut. */
 const EDGES = ['grommet', 'rolled', 'bare'] as const;
 
+/** Walls of a case that a fan is screwed to; the side is either of the two panels. */
+const WALLS = ['front', 'rear', 'top', 'bottom', 'side'] as const;
+
+/** Where the side of a fan with the struts looks. */
+const STRUTS_FACE = ['inward', 'outward'] as const;
+
 /** What a point is: a place where cables are tied down, one where they bend, or one where they end. */
 const POINT_KINDS = ['tie', 'bend', 'end'] as const;
 
@@ -60,6 +66,17 @@ const StandoffZ = z.strictObject({
   fixed: z.literal(true).optional(),
 });
 
+/** A place for a fan that moves air through a wall of the case. */
+const FanPlaceZ = z.strictObject({
+  id: IdZ,
+  name: LineZ.optional(),
+  wall: z.enum(WALLS),
+  /** Of the fan that is there; nothing where there is none, or nobody has looked. */
+  strutsFace: z.enum(STRUTS_FACE).optional(),
+  /** What its maker says that it moves with nothing in the way. */
+  flowM3PerHour: z.number().positive().max(2_000).optional(),
+});
+
 /** A way along one side of the tray, from one place to another; measured, so no straight line is assumed. */
 const PathZ = z.strictObject({ id: IdZ, from: IdZ, to: IdZ, lengthMm: LengthMmZ, side: z.enum(TRAY_SIDES) });
 
@@ -98,6 +115,7 @@ export const TrayZ = z.strictObject({
   supply: SupplyZ.optional(),
   board: BoardPlaceZ.optional(),
   standoffs: z.array(StandoffZ).max(LIMITS.trayStandoffs).optional(),
+  fans: z.array(FanPlaceZ).max(LIMITS.trayFans).optional(),
   paths: z.array(PathZ).max(LIMITS.trayPaths),
   cableKinds: z.array(CableKindZ).max(LIMITS.cableKinds),
   cables: z.array(CableZ).max(LIMITS.cables),
@@ -106,6 +124,7 @@ export const TrayZ = z.strictObject({
 export type TraySide = (typeof TRAY_SIDES)[number];
 export type BoardPlace = z.infer<typeof BoardPlaceZ>;
 export type Standoff = z.infer<typeof StandoffZ>;
+export type FanPlace = z.infer<typeof FanPlaceZ>;
 export type Opening = z.infer<typeof OpeningZ>;
 export type CableKind = z.infer<typeof CableKindZ>;
 export type Cable = z.infer<typeof CableZ>;

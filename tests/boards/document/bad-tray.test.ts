@@ -23,6 +23,10 @@ function soundTray() {
       { id: 'standoff-c', name: 'C', xMm: 30, yMm: 179 },
       { id: 'standoff-f', xMm: 53, yMm: 21, fixed: true },
     ],
+    fans: [
+      { id: 'low', wall: 'front', strutsFace: 'inward', flowM3PerHour: 84.5 },
+      { id: 'behind', name: 'Rear fan', wall: 'rear' },
+    ],
     paths: [
       { id: 'up', from: 'supply', to: 'tie-1', lengthMm: 180, side: 'back' },
       { id: 'over', from: 'tie-1', to: 'right', lengthMm: 120.5, side: 'back' },
@@ -91,6 +95,15 @@ describe('the tray of a case', () => {
     ]);
     expect(faultsWith('standoffs.0.xMm', 2001)).toEqual([
       'case.tray.standoffs[0].xMm: expected a finite number from -2,000 to 2,000, found 2001',
+    ]);
+  });
+
+  it('has each place for a fan once, with a flow of a size', () => {
+    expect(faultsWith('fans.1.id', 'low')).toEqual([
+      'case.tray.fans[1].id: expected an id that is not at case.tray.fans[0].id already, found “low”',
+    ]);
+    expect(faultsWith('fans.0.flowM3PerHour', 0)).toEqual([
+      'case.tray.fans[0].flowM3PerHour: expected a finite number above 0, at most 2,000, found 0',
     ]);
   });
 

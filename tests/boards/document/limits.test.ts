@@ -259,6 +259,11 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     path: 'tray.standoffs',
     expected: 'a list of at most 64 entries',
   },
+  trayFans: {
+    make: (size) => trayOf({ fans: many(size, (at) => ({ id: `fan-${at}`, wall: 'front' as const })) }),
+    path: 'tray.fans',
+    expected: 'a list of at most 64 entries',
+  },
   trayPaths: {
     make: (size) =>
       trayOf({

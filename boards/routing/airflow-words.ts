@@ -1,0 +1,66 @@
+import { listed } from '../base/listed';
+import type { FanPlace } from '../document/tray';
+import { type Airflow, directionOf } from './airflow';
+
+/** What directions of fans rest on. */
+export const AIRFLOW_SOURCE = 'common practice, no source';
+
+/** Which way one fan blows, and what tells it. */
+export function fanWords(fan: FanPlace): string {
+  const name = fan.name ?? fan.id;
+  switch (directionOf(fan)) {
+    case 'intake':
+      return `${name} blows into the case: air leaves a fan on the side with the struts, and they face inward. An arrow on the frame counts for more.`;
+    case 'exhaust':
+      return `${name} blows out of the case: air leaves a fan on the side with the struts, and they face outward. An arrow on the frame counts for more.`;
+    case undefined:
+      return `${name}: not known whether a fan is there. Look which way the side with the struts faces.`;
+  }
+}
+
+/** What all fans do together, in sentences; no more than their makers' figures allow. */
+export function airflowWords(airflow: Airflow, fans: readonly FanPlace[]): readonly string[] {
+  const { intake, exhaust, unseen, balance } = airflow;
+  const seen = intake.fans.length + exhaust.fans.length;
+  const said: string[] = [];
+  if (seen > 0)
+    said.push(
+      `${capital(counted(intake.fans.length, 'in', intake.flowM3PerHour))}, ${counted(exhaust.fans.length, 'out', exhaust.flowM3PerHour)}.`,
+    );
+  const whole = unseen.length === 0;
+  if (whole && seen > 0 && intake.fans.length === 0)
+    said.push('No fan blows in: air comes through every gap there is, past no filter.');
+  if (whole && seen > 0 && exhaust.fans.length === 0)
+    said.push('No fan blows out: warm air leaves through the gaps only.');
+  said.push(...balanceWords(balance));
+  if (unseen.length > 0) said.push(`Not looked at: ${listed(unseen.map((id) => nameOf(id, fans)))}.`);
+  return said;
+}
+
+function balanceWords(balance: Airflow['balance']): readonly string[] {
+  const free = 'Makers measure with nothing in the way; in the case each fan moves less.';
+  switch (balance) {
+    case 'more-in':
+      return [`By the makers’ figures more is blown in than out. ${free}`];
+    case 'more-out':
+      return [`By the makers’ figures more is blown out than in. ${free}`];
+    case 'even':
+      return [`By the makers’ figures as much is blown in as out, to a tenth. ${free}`];
+    case 'unknown':
+      return [];
+  }
+}
+
+function counted(count: number, way: 'in' | 'out', flow: number | undefined): string {
+  if (count === 0) return `none blows ${way}`;
+  const fans = count === 1 ? `1\u00a0fan blows ${way}` : `${count}\u00a0fans blow ${way}`;
+  return flow === undefined ? fans : `${fans} (up to ${Math.round(flow)}\u00a0m³/h)`;
+}
+
+function nameOf(id: string, fans: readonly FanPlace[]): string {
+  return fans.find((each) => each.id === id)?.name ?? id;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
