@@ -355,6 +355,7 @@ describe('a photo that is dropped on the window or pasted', () => {
       .first()
       .waitFor();
     await page.keyboard.press('Escape');
+    await dialog().waitFor({ state: 'detached' });
     await saveAs(page, 'three.build.json');
     const photos = buildIn(join(workplace.home, 'three.build.json')).board.photos;
     expect(photos?.map(({ title }) => title)).toEqual(['header', 'second', 'pasted']);

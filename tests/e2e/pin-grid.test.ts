@@ -208,7 +208,10 @@ it('a guess becomes a doubt when a lead sits on it', async () => {
   await press('End', 'Enter');
   await expect
     .poll(async () => (await pinsSaid()).filter((pin) => pin.endsWith('a guess')))
-    .toEqual(['6, power switch, called PWR_SW+, a guess', '8, ground, called PWR_SW−, a guess']);
+    .toEqual([
+      '6, power switch, called PWR_SW+, a guess',
+      '8, ground, for power switch, called PWR_SW−, a guess',
+    ]);
   const findings = page.getByRole('list', { name: 'Findings', exact: true }).getByRole('listitem');
   const words = 'Power switch is on pins of PANEL that are not surely known.';
   await expect.poll(() => findings.filter({ hasText: words }).count()).toBe(1);
