@@ -47,6 +47,8 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'electron/browser': ['boards/host.ts', 'electron/host', 'electron/built.ts'],
   'electron/cli': [
     ...DOMAIN_FLOOR,
+    'boards/library',
+    'boards/diagnosis',
     'boards/findings',
     'boards/planner',
     'boards/pinout',

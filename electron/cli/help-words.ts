@@ -17,14 +17,17 @@ export const HELP = `Leadwright: the leads of a case on the right pins of a boar
   leadwright identify FILE [--connector ID]... [--json]
                                       what meter readings in a board sheet or a build say of its pins,
                                       which of them contradict each other, and what to measure next
+  leadwright diagnose [FILE] [--observe CODE...] [--not CODE...] [--tried TRIAL=RESULT...] [--json]
+                                      what may be wrong with a machine that does not start, by what was
+                                      noticed and tried, and what to try next; a file goes first
   leadwright schema KIND              print the JSON Schema of build, board or case
   leadwright --help, --version
 
 --json prints a report for programs; its form is in DEVELOPERS.md.
 A file name that begins with a hyphen goes after --.
 
-Exit status: 0 nothing worse than a doubt, 1 a fault, a danger or readings that contradict
-each other were found, 2 a file or an argument could not be used, 70 a mistake of Leadwright's own.
+Exit status: 0 nothing worse than a doubt, 1 a fault, a danger, a reason to stop, or readings or
+observations that contradict each other were found, 2 a file or an argument could not be used, 70 a mistake of Leadwright's own.
 
 A finding says what the sheets know. The board's own manual and a qualified person have
 the last word. Work with the mains plug pulled and never open a power supply.

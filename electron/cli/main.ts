@@ -6,6 +6,9 @@ import { boardIn } from '../../boards/handover/lay-paper';
 import { BUILT } from '../built';
 import { check, openNamed, reportOn } from './check';
 import type { FileReport } from './check-report';
+import { diagnoseReport, evidenceFrom, typicalBuild } from './diagnose';
+import type { DiagnoseRequest } from './diagnose-request';
+import { diagnoseText } from './diagnose-words';
 import { EXIT, type ExitCode, exitCodeOf } from './exit-code';
 import { explanation, type Wanted, wantedFrom } from './explain';
 import { HELP } from './help-words';
@@ -49,6 +52,8 @@ async function run(request: Request): Promise<ExitCode> {
       return plan(request);
     case 'identify':
       return identify(request);
+    case 'diagnose':
+      return diagnose(request);
     case 'explain':
       return explain(request.files, wantedFrom(request.wanted));
   }
@@ -122,6 +127,21 @@ async function identify(request: Extract<Request, { command: 'identify' }>): Pro
     (one) => one.outcome === 'told' && one.contradictions.length > 0,
   );
   return contradicted ? EXIT.wrong : EXIT.fine;
+}
+
+/** What may be wrong and what to try next; 1 where it has to stop, or where the observations contradict each other. */
+async function diagnose(request: DiagnoseRequest): Promise<ExitCode> {
+  const { file, json } = request;
+  const build = file === null ? typicalBuild() : await openBuild(file);
+  if (build === null) return EXIT.badInput;
+  const evidence = evidenceFrom(build, request);
+  if (!evidence.ok) {
+    stderr.write(`${visible(evidence.problem)}\n`);
+    return EXIT.badInput;
+  }
+  const report = diagnoseReport(file, build, evidence.value);
+  stdout.write(json ? `${visibleJson(report)}\n` : diagnoseText(report, paintFor(stdout, env)));
+  return report.stop.length > 0 || report.contradicted.length > 0 ? EXIT.wrong : EXIT.fine;
 }
 
 /** Explains findings of each file; the exit status is that of its check, unless the finding is not there. */

@@ -2,6 +2,14 @@ import { parseArgs } from 'node:util';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { DocumentKind } from '../../boards/document/document';
 import {
+  bareDiagnoseOption,
+  DIAGNOSE_OPTIONS,
+  type DiagnoseRequest,
+  diagnoseRequest,
+  strayDiagnoseOption,
+  withEachItsOption,
+} from './diagnose-request';
+import {
   bareSheetOption,
   SHEET_OPTIONS,
   type SheetRequest,
@@ -29,6 +37,7 @@ export type Request =
     }
   | { readonly command: 'schema'; readonly kind: DocumentKind }
   | SheetRequest
+  | DiagnoseRequest
   | { readonly command: 'help' }
   | { readonly command: 'version' };
 
@@ -44,6 +53,8 @@ export function requestFrom(args: readonly string[]): Result<Request, string> {
   if (values.version) return ok({ command: 'version' });
   if (command !== 'plan' && values.keep !== undefined) return refuse('“--keep” goes with “plan” and a file.');
   if (command !== 'list' && values.csv) return refuse('“--csv” goes with “list” and a file.');
+  const misplaced = command === 'diagnose' ? undefined : strayDiagnoseOption(values);
+  if (misplaced !== undefined) return refuse(`“--${misplaced}” goes with “diagnose”.`);
   if (command === 'sheet') return sheetRequest(rest, values);
   if (command === 'identify') return identifyRequest(rest, values);
   const stray = strayOption(values);
@@ -52,9 +63,10 @@ export function requestFrom(args: readonly string[]): Result<Request, string> {
   if (command === 'plan') return planRequest(rest, values);
   if (command === 'list') return listRequest(rest, values);
   if (values.explain !== undefined) return refuse('“--explain” goes with “check” and a file.');
+  if (command === 'diagnose') return diagnoseRequest(rest, values);
   if (command === 'schema') return schemaRequest(rest);
   return refuse(
-    `Expected the command “check”, “identify”, “list”, “plan”, “schema” or “sheet”, found “${command}”.`,
+    `Expected the command “check”, “diagnose”, “identify”, “list”, “plan”, “schema” or “sheet”, found “${command}”.`,
   );
 }
 
@@ -115,6 +127,7 @@ const OPTIONS = {
   json: { type: 'boolean', default: false },
   explain: { type: 'string' },
   ...SHEET_OPTIONS,
+  ...DIAGNOSE_OPTIONS,
   keep: { type: 'string', multiple: true },
   csv: { type: 'boolean', default: false },
   help: { type: 'boolean', short: 'h', default: false },
@@ -123,12 +136,19 @@ const OPTIONS = {
 
 function readArguments(args: readonly string[]) {
   try {
-    return ok(parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true, strict: true }));
+    return ok(
+      parseArgs({
+        args: [...withEachItsOption(args)],
+        options: OPTIONS,
+        allowPositionals: true,
+        strict: true,
+      }),
+    );
   } catch {
     // parseArgs tells of an unknown option, and of a missing or an unwanted value, by throwing.
     const option = args.find((arg) => arg.startsWith('-') && !isKnown(arg));
     if (option !== undefined) return refuse(`There is no option “${option}”.`);
-    const bare = bareSheetOption(args);
+    const bare = bareDiagnoseOption(args) ?? bareSheetOption(args);
     if (bare !== undefined) return refuse(bare);
     if (args.at(-1) === '--keep') return refuse('Expected a lead after “--keep”, as “power-switch”.');
     return refuse('Expected a finding after “--explain”, as “reversed” or “reversed:power-led”.');

@@ -31,7 +31,7 @@ describe('A command line that means nothing is answered with what was expected: 
   test.each([
     [
       ['chekc', 'a.json'],
-      'Expected the command “check”, “identify”, “list”, “plan”, “schema” or “sheet”, found “chekc”.',
+      'Expected the command “check”, “diagnose”, “identify”, “list”, “plan”, “schema” or “sheet”, found “chekc”.',
     ],
     [['check'], 'Expected at least one file after “check”.'],
     [['check', '--jsn', 'a.json'], 'There is no option “--jsn”.'],
@@ -43,7 +43,7 @@ describe('A command line that means nothing is answered with what was expected: 
     ],
     [
       ['\u001b[2J'],
-      'Expected the command “check”, “identify”, “list”, “plan”, “schema” or “sheet”, found “\\u{001b}[2J”.',
+      'Expected the command “check”, “diagnose”, “identify”, “list”, “plan”, “schema” or “sheet”, found “\\u{001b}[2J”.',
     ],
   ])('%j', async (args, expected) => {
     const { code, out, err } = await leadwright(args);

@@ -1,0 +1,51 @@
+import { z } from 'zod';
+
+/** What `leadwright diagnose --json` prints. Within version 1 fields may be added, none removed or changed in meaning. */
+const ChanceZ = z.number().min(0).max(1);
+
+export const DiagnoseReportZ = z.strictObject({
+  format: z.literal('leadwright/diagnose-report'),
+  version: z.literal(1),
+  /** Null where no file was named and a typical build stands in. */
+  file: z.string().nullable(),
+  /** Of the build. */
+  name: z.string(),
+  /** Ids of observations, whatever names were given. */
+  observed: z.array(z.string()),
+  notObserved: z.array(z.string()),
+  /** Said to be seen and not to be seen. */
+  contradicted: z.array(z.string()),
+  /** What to do instead of any trial; empty where nothing that was seen forbids one. */
+  stop: z.array(z.string()),
+  /** The likeliest first; their chances and that of none of these add up to 1. */
+  suspects: z.array(
+    z.strictObject({
+      cause: z.string(),
+      chance: ChanceZ,
+      words: z.string(),
+      /** The likeliest first, with the lead of the build that it is about. */
+      faults: z.array(
+        z.strictObject({ id: z.string(), chance: ChanceZ, words: z.string(), lead: z.string().optional() }),
+      ),
+    }),
+  ),
+  noneOfThese: ChanceZ,
+  /** The best first. */
+  next: z.array(
+    z.strictObject({
+      trial: z.string(),
+      words: z.string(),
+      steps: z.array(z.string()),
+      /** What it is expected to tell of the faults, in bits, and its work in minutes. */
+      gainBits: z.number(),
+      effort: z.number(),
+      /** Whether mains is on during it. */
+      powered: z.boolean(),
+      results: z.array(z.strictObject({ result: z.string(), chance: ChanceZ, words: z.string() })),
+    }),
+  ),
+  /** Where a trial made the trouble go away: what that proves, and what not. */
+  worksNow: z.strictObject({ proves: z.string(), provesNot: z.string() }).optional(),
+});
+
+export type DiagnoseReport = z.infer<typeof DiagnoseReportZ>;

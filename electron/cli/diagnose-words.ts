@@ -1,0 +1,48 @@
+import { percent } from '../../boards/pinout/meter/words';
+import type { DiagnoseReport } from './diagnose-report';
+import { type Paint, visible } from './terminal';
+
+/** Suspects and trials that are listed; the report for programs has all of them. */
+const LISTED = { suspects: 5, trials: 3 } as const;
+
+/** Suspects and next trials, for people to read; ends with a line break. */
+export function diagnoseText(report: DiagnoseReport, paint: Paint): string {
+  const { file, name, stop, suspects, noneOfThese, contradicted, worksNow } = report;
+  const head = file === null ? 'No file named, a typical build stands in' : visible(file);
+  const [first] = suspects;
+  const lines = [
+    `${paint(head, 'bold')} (${visible(name)})`,
+    ...stop.map((words, at) => `  ${at === 0 ? `${paint('STOP', 'red')}  ` : ''}${visible(words)}`),
+    ...contradicted.map((id) => `  Said to be seen and not to be seen: ${id}. Look again.`),
+    ...(report.observed.length + report.notObserved.length === 0
+      ? ['  Nothing was noticed yet: these are only how often each is met.']
+      : []),
+    ...(first === undefined || noneOfThese > first.chance
+      ? ['  What was noticed fits none of the known faults well. Look again, or ask somebody qualified.']
+      : []),
+    '',
+    ...suspects
+      .slice(0, LISTED.suspects)
+      .flatMap(({ chance, words, faults }) => [
+        `  ${percent(chance)}  ${visible(words)}`,
+        ...faults.slice(0, 1).map((fault) => `      above all: ${visible(fault.words)}`),
+      ]),
+    `  ${percent(noneOfThese)}  none of these`,
+    ...(worksNow ? ['', `  ${worksNow.proves}`, `  ${worksNow.provesNot}`] : []),
+    ...trialLines(report),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+function trialLines({ stop, next }: DiagnoseReport): readonly string[] {
+  if (stop.length > 0) return [];
+  if (next.length === 0) return ['', '  No trial that may be made would tell more.'];
+  return next
+    .slice(0, LISTED.trials)
+    .flatMap(({ trial, words, steps, results, gainBits, effort }, at) => [
+      '',
+      `  ${at === 0 ? 'Next' : 'Or'}: ${visible(words)} (${trial}; ${gainBits.toFixed(2)} bits, about ${effort} min)`,
+      ...steps.map((step, number) => `    ${number + 1}. ${visible(step)}`),
+      ...results.map(({ result, chance, words: says }) => `    ${result}, ${percent(chance)}: ${says}`),
+    ]);
+}

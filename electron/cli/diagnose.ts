@@ -1,0 +1,137 @@
+import { ok, type Result, refuse } from '../../boards/base/result';
+import { CAUSES } from '../../boards/diagnosis/faults/causes';
+import { faultsOf } from '../../boards/diagnosis/faults/faults';
+import {
+  OBSERVATIONS,
+  type ObservationId,
+  observationNamed,
+} from '../../boards/diagnosis/observations/observations';
+import { dictionaryOf, type Evidence, suspicionOf } from '../../boards/diagnosis/posterior';
+import { nextTrials, stopsIn } from '../../boards/diagnosis/trials/next-trials';
+import type { Tried } from '../../boards/diagnosis/trials/trial';
+import { trialsOf } from '../../boards/diagnosis/trials/trials';
+import { resultWords, stopWords, trialWords, WORKS_NOW } from '../../boards/diagnosis/trials/words';
+import { type Build, BuildZ } from '../../boards/document/build';
+import { nearestOf } from '../../boards/document/nearest';
+import typical from '../../boards/library/demo/wired.build.json' with { type: 'json' };
+import type { DiagnoseReport } from './diagnose-report';
+import type { DiagnoseRequest } from './diagnose-request';
+
+/** Faults that are listed for one suspect: a plug has many wrong places. */
+const FAULTS = 5;
+
+/** The build that stands in for a case of which nothing is written down. */
+export function typicalBuild(): Build {
+  return BuildZ.parse(typical);
+}
+
+/** What was noticed and tried by the names on the command line, or what was expected instead. */
+export function evidenceFrom(
+  build: Build,
+  { observe, not, tried }: Pick<DiagnoseRequest, 'observe' | 'not' | 'tried'>,
+): Result<Required<Evidence>, string> {
+  const seen = observationsNamed(observe);
+  if (!seen.ok) return seen;
+  const notSeen = observationsNamed(not);
+  if (!notSeen.ok) return notSeen;
+  const made: Tried[] = [];
+  for (const each of tried) {
+    const one = triedFrom(build, each);
+    if (!one.ok) return one;
+    const before = made.find(({ trial }) => trial.id === one.value.trial.id);
+    if (before && before.result !== one.value.result)
+      return refuse(`The trial “${before.trial.id}” has two results. Keep the last one only.`);
+    if (!before) made.push(one.value);
+  }
+  return ok({ seen: seen.value, notSeen: notSeen.value, tried: made });
+}
+
+function observationsNamed(names: readonly string[]): Result<readonly ObservationId[], string> {
+  const found = new Set<ObservationId>();
+  for (const name of names) {
+    const observation = observationNamed(name);
+    if (observation === undefined) {
+      const known = OBSERVATIONS.flatMap(({ id, codes }) => [id, ...codes]);
+      const file = /[./\\]/.test(name) ? ' A file goes before the first option.' : '';
+      return refuse(`There is no observation “${name}”.${meant(known, name)}${file}`);
+    }
+    found.add(observation.id);
+  }
+  return ok([...found]);
+}
+
+function triedFrom(build: Build, text: string): Result<Tried, string> {
+  const split = text.lastIndexOf('=');
+  if (split < 0)
+    return refuse(`Expected a trial with its result after “--tried”, as “bare-pins=same”, found “${text}”.`);
+  const [id, result] = [text.slice(0, split), text.slice(split + 1)];
+  const trials = trialsOf(build);
+  const trial = trials.find((each) => each.id === id);
+  if (trial === undefined) {
+    const ids = trials.map((each) => each.id);
+    return refuse(`There is no trial “${id}”.${meant(ids, id) || ` There are: ${ids.join(', ')}.`}`);
+  }
+  const came = trial.results.find((each) => each === result);
+  if (came !== undefined) return ok({ trial, result: came });
+  return refuse(`“${id}” has no result “${result}”. It has: ${trial.results.join(', ')}.`);
+}
+
+function meant(known: readonly string[], typed: string): string {
+  const near = nearestOf(known, typed);
+  return near === undefined ? '' : ` Did you mean “${near}”?`;
+}
+
+/** Suspects and next trials, as they are printed for programs. */
+export function diagnoseReport(
+  file: string | null,
+  build: Build,
+  evidence: Required<Evidence>,
+): DiagnoseReport {
+  const dictionary = dictionaryOf(faultsOf(build));
+  const { suspects, noneOfThese, contradicted } = suspicionOf(dictionary, evidence);
+  const stops = stopsIn(evidence);
+  return {
+    format: 'leadwright/diagnose-report',
+    version: 1,
+    file,
+    name: build.name,
+    observed: [...evidence.seen],
+    notObserved: [...evidence.notSeen],
+    contradicted: [...contradicted],
+    stop: stops.length > 0 ? [...stopWords(stops)] : [],
+    suspects: suspects.map(({ cause, chance, faults }) => ({
+      cause,
+      chance: asChance(chance),
+      words: CAUSES[cause],
+      faults: faults.slice(0, FAULTS).map(({ fault: { id, name, lead }, chance: share }) => ({
+        id,
+        chance: asChance(share),
+        words: name,
+        ...(lead !== undefined && { lead }),
+      })),
+    })),
+    noneOfThese: asChance(noneOfThese),
+    next: nextTrials(dictionary, evidence, trialsOf(build)).map(({ trial, gainBits, effort, results }) => {
+      const { title, steps } = trialWords(trial);
+      return {
+        trial: trial.id,
+        words: title,
+        steps: [...steps],
+        gainBits,
+        effort,
+        powered: trial.powered,
+        results: results.map(({ result, chance }) => ({
+          result,
+          chance: asChance(chance),
+          words: resultWords(result),
+        })),
+      };
+    }),
+    ...(evidence.tried.some(({ result }) => result === 'gone') && { worksNow: { ...WORKS_NOW } }),
+  };
+}
+
+/** A sum of chances may pass 1 by the last digit. */
+function asChance(sum: number): number {
+  return Math.min(1, sum);
+}

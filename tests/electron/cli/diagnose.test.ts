@@ -1,0 +1,110 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { DiagnoseReportZ } from '../../../electron/cli/diagnose-report';
+import { buildCommand, demo, leadwright } from './run-cli';
+
+beforeAll(buildCommand, 60_000);
+
+async function reportOf(args: readonly string[]) {
+  const { out, err, code } = await leadwright(['diagnose', ...args, '--json']);
+  return { report: DiagnoseReportZ.parse(JSON.parse(out)), err, code, out };
+}
+
+describe('leadwright diagnose', () => {
+  test('Names suspects whose chances add up, and the next trials, most for their effort first: 0', async () => {
+    const { report, code, err } = await reportOf([
+      demo('wired.build.json'),
+      '--observe',
+      'nothing-on-press',
+      'standby-light',
+    ]);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(report.observed).toEqual(['nothing-on-press', 'standby-light']);
+    const all = report.suspects.reduce((sum, { chance }) => sum + chance, report.noneOfThese);
+    expect(all).toBeCloseTo(1, 9);
+    expect(report.stop).toEqual([]);
+    const worths = report.next.map(({ gainBits, effort }) => gainBits / effort);
+    expect(worths.length).toBeGreaterThan(2);
+    expect(worths).toEqual([...worths].sort((a, b) => b - a));
+  });
+
+  test('A stuck reset button is first after two trials, and a typical build stands in for no file: 0', async () => {
+    const { report, code } = await reportOf([
+      '--observe',
+      'runs_no_display',
+      '--observe',
+      'kept-in-reset',
+      '--tried',
+      'bare-pins=gone',
+      'measure-reset-button=always-closed',
+    ]);
+    expect(code).toBe(0);
+    expect(report.file).toBeNull();
+    expect(report.observed).toEqual(['no-picture', 'kept-in-reset']);
+    expect(report.suspects[0]?.chance).toBeGreaterThan(0.5);
+    expect(['switch-stuck', 'panel-lead-short']).toContain(report.suspects[0]?.cause);
+    expect(report.worksNow?.provesNot).toContain('does not prove');
+  });
+
+  test('After smoke it says stop and what not to plug in again, and proposes nothing: 1', async () => {
+    const { report, code } = await reportOf(['--observe', 'smoke', 'twitch']);
+    expect(code).toBe(1);
+    expect(report.next).toEqual([]);
+    expect(report.stop.join(' ')).toMatch(
+      /^Stop\. Pull the mains plug.*Do not plug in again: the part that smoked/,
+    );
+    const { out } = await leadwright(['diagnose', '--observe', 'smoke', 'twitch']);
+    expect(out).toContain('STOP');
+    expect(out).not.toContain('Next:');
+  });
+
+  test('In words: suspects, none of these, steps and what each result says: 0', async () => {
+    const { out, code } = await leadwright(['diagnose', '--observe', 'no-picture', '--not', 'beep-code']);
+    expect(code).toBe(0);
+    expect(out).toContain('a typical build stands in');
+    expect(out).toContain('none of these');
+    expect(out).toMatch(/^ {2}Next: .+ bits, about .+ min\)$/m);
+    expect(out).toMatch(/^ {4}1\. /m);
+  });
+
+  test('With nothing noticed it says so; what is said both ways is named: 0 and 1', async () => {
+    const { out } = await leadwright(['diagnose']);
+    expect(out).toContain('Nothing was noticed yet');
+    const both = await reportOf(['--observe', 'twitch', '--not', 'twitch_then_off']);
+    expect(both.code).toBe(1);
+    expect(both.report.contradicted).toEqual(['twitch']);
+  });
+
+  test('Five hundred observations are taken, and two runs give the same bytes', async () => {
+    const many = Array.from({ length: 500 }, (_, at) => (at % 2 === 0 ? 'no-picture' : 'no-beep'));
+    const one = await reportOf(['--observe', ...many]);
+    expect(one.report.observed).toEqual(['no-picture', 'no-beep']);
+    expect((await reportOf(['--observe', 'no-picture', 'no-beep'])).out).toBe(one.out);
+  });
+
+  test.each([
+    [
+      ['--observe', 'nothing-on-pres'],
+      'There is no observation “nothing-on-pres”. Did you mean “nothing-on-press”?',
+    ],
+    [['--not', 'smoek'], 'There is no observation “smoek”. Did you mean “smoke”?'],
+    [['--observe', 'smoke', 'a.build.json'], 'A file goes before the first option.'],
+    [['--observe'], 'Expected an observation, as “nothing-on-press”, after “--observe”.'],
+    [['--tried', 'bare-pins'], 'Expected a trial with its result after “--tried”'],
+    [['--tried', 'bare-pin=same'], 'There is no trial “bare-pin”. Did you mean “bare-pins”?'],
+    [['--tried', 'bare-pins=maybe'], '“bare-pins” has no result “maybe”. It has: gone, other, same.'],
+    [['--tried', 'bare-pins=same', 'bare-pins=gone'], 'The trial “bare-pins” has two results.'],
+    [['a', 'b'], 'Expected at most one file after “diagnose”, found 2.'],
+    [['no-such-file'], 'no-such-file'],
+    [[demo('bench.board.json')], 'expected a build, found a sheet'],
+  ])('%j is bad input: 2', async (args, said) => {
+    const run = await leadwright(['diagnose', ...args]);
+    expect(run).toMatchObject({ code: 2, out: '' });
+    expect(run.err).toContain(said);
+  });
+
+  test('Its options go with no other command: 2', async () => {
+    const run = await leadwright(['check', 'a', '--observe', 'smoke']);
+    expect(run.code).toBe(2);
+    expect(run.err).toContain('“--observe” goes with “diagnose”.');
+  });
+});
