@@ -1,0 +1,198 @@
+import type { Amps } from '../base/units';
+import { allot } from './allot';
+
+/** How a header sets the speed: by pulses on a fourth wire, or by the voltage itself. */
+type SpeedMode = 'pwm' | 'dc';
+
+/** A part with several fan connectors on one header. */
+export interface FanHub {
+  readonly outlets: number;
+  /** `supply`: it has a lead to the supply unit, and takes only the speed signal from the header. */
+  readonly fedBy: 'header' | 'supply';
+  /** What its outlets may carry together, by its maker. */
+  readonly ratedA: Amps;
+  /** The outlet, from 1, whose fan reports its speed to the header; none of them where nothing is said. */
+  readonly speedOutlet?: number;
+}
+
+export interface FanHeader {
+  readonly id: string;
+  readonly modes: readonly SpeedMode[];
+  /** By the board's manual. */
+  readonly ratedA: Amps;
+  /** The board does not start, or warns, when no speed is reported here. */
+  readonly watched?: true;
+  readonly hub?: FanHub;
+}
+
+export interface Fan {
+  readonly id: string;
+  /** Three wires report a speed and are set by voltage; four are set by pulses as well. */
+  readonly wires: 3 | 4;
+  /** The fan on the processor's cooler, which the board watches. */
+  readonly cools: 'processor' | 'case';
+  readonly runningA: Amps;
+  /** For the first second or so; never below what it takes when running. */
+  readonly startA: Amps;
+  readonly pinned?: string;
+}
+
+/** How fast a fan then runs. */
+type SpeedSet =
+  | 'by-pulses'
+  | 'by-voltage'
+  /** Three wires where only pulses are given: the full voltage is always there. */
+  | 'always-full';
+
+type FanReason =
+  | { readonly code: 'placed'; readonly speed: SpeedSet; readonly reports: boolean }
+  | { readonly code: 'no-header-left' }
+  /** No header is watched, or none that would see its speed. */
+  | { readonly code: 'no-watched-header' }
+  | { readonly code: 'pinned-unknown' }
+  /** What it would take at its start is more than all that the chosen one may carry. */
+  | { readonly code: 'pinned-overloaded'; readonly startA: Amps; readonly ratedA: Amps }
+  | { readonly code: 'pinned-taken' };
+
+interface FanOnHeader {
+  readonly fan: string;
+  readonly header?: string;
+  /** Of the hub, from 1, where there is one. */
+  readonly outlet?: number;
+  readonly reason: FanReason;
+}
+
+interface HeaderLoad {
+  readonly header: string;
+  readonly runningA: Amps;
+  /** When all its fans start at once. */
+  readonly startA: Amps;
+  /** Of header and hub, whichever carries less. */
+  readonly ratedA: Amps;
+  /** Which of the two the current comes from. */
+  readonly from: 'header' | 'supply';
+}
+
+interface FanPlan {
+  readonly fans: readonly FanOnHeader[];
+  readonly loads: readonly HeaderLoad[];
+  readonly proven: boolean;
+}
+
+const MA_PER_A = 1_000;
+
+/** What each kind of speed costs: a fan that cannot be slowed is only loud. */
+const SPEED_COSTS: Readonly<Record<SpeedSet, number>> = {
+  'by-pulses': 0,
+  'by-voltage': 1,
+  'always-full': 20,
+};
+
+/** A case fan on a watched header keeps it from the processor's. */
+const ON_WATCHED_COSTS = 5;
+
+/**
+ * A header or an outlet of its hub for every fan, with no current above any rating even when all of them
+ * start at once. The processor's fan goes first, to a watched header that sees its speed; then as many of
+ * the others as can be, then as many as can be with their speed set.
+ */
+export function fansToHeaders(fans: readonly Fan[], headers: readonly FanHeader[]): FanPlan {
+  const items = fans.map((fan) => ({
+    // The last is the speed signal, of which each header has one.
+    takes: [1, milliamps(fan.startA), milliamps(fan.runningA), fan.cools === 'processor' ? 1 : 0],
+    weight: fan.cools === 'processor' ? fans.length + 1 : 1,
+    costs: headers.map((header) =>
+      fan.pinned === undefined || fan.pinned === header.id ? costAt(fan, header) : undefined,
+    ),
+  }));
+  const rooms = headers.map((header) => {
+    const rated = milliamps(carriedA(header));
+    return [header.hub?.outlets ?? 1, rated, rated, 1];
+  });
+  const { places, proven } = allot(items, rooms);
+  const outlets = headers.map((header, at) =>
+    outletsOf(
+      header,
+      fans.filter((_, fan) => places[fan] === at),
+    ),
+  );
+  return {
+    proven,
+    fans: fans.map((fan, at): FanOnHeader => {
+      const place = places[at] ?? -1;
+      const header = headers[place];
+      if (header === undefined) return { fan: fan.id, reason: whyNone(fan, headers) };
+      const outlet = outlets[place]?.get(fan.id);
+      const reports = header.hub === undefined || outlet === header.hub.speedOutlet;
+      const reason: FanReason = { code: 'placed', speed: speedAt(fan, header), reports };
+      return { fan: fan.id, header: header.id, ...(outlet !== undefined && { outlet }), reason };
+    }),
+    loads: headers.map((header, at) =>
+      loadOf(
+        header,
+        items.filter((_, fan) => places[fan] === at),
+      ),
+    ),
+  };
+}
+
+function costAt(fan: Fan, header: FanHeader): number | undefined {
+  const cost = SPEED_COSTS[speedAt(fan, header)];
+  const watched = header.watched === true;
+  if (fan.cools === 'case') return watched ? cost + ON_WATCHED_COSTS : cost;
+  // The person's own choice is followed; what it means is told by `reports` and the checks.
+  return (watched || fan.pinned !== undefined) && seesSpeed(header) ? cost : undefined;
+}
+
+function seesSpeed({ hub }: FanHeader): boolean {
+  return hub === undefined || hub.speedOutlet !== undefined;
+}
+
+function speedAt({ wires }: Fan, { modes, hub }: FanHeader): SpeedSet {
+  if (wires === 4 && modes.includes('pwm')) return 'by-pulses';
+  // A hub with its own lead gives the supply's full voltage, whatever the header does.
+  return modes.includes('dc') && hub?.fedBy !== 'supply' ? 'by-voltage' : 'always-full';
+}
+
+function carriedA({ ratedA, hub }: FanHeader): Amps {
+  if (hub === undefined) return ratedA;
+  return hub.fedBy === 'supply' ? hub.ratedA : Math.min(ratedA, hub.ratedA);
+}
+
+/** The processor's fan gets the outlet that reports its speed, else the first fan does. */
+function outletsOf({ hub }: FanHeader, fans: readonly Fan[]): ReadonlyMap<string, number> {
+  if (hub === undefined) return new Map();
+  const all = Array.from({ length: hub.outlets }, (_, at) => at + 1);
+  const order = all.toSorted((a, b) => Number(b === hub.speedOutlet) - Number(a === hub.speedOutlet));
+  const first = fans.toSorted((a, b) => Number(b.cools === 'processor') - Number(a.cools === 'processor'));
+  return new Map(first.flatMap(({ id }, at) => (order[at] === undefined ? [] : [[id, order[at]] as const])));
+}
+
+function loadOf(header: FanHeader, items: readonly { readonly takes: readonly number[] }[]): HeaderLoad {
+  const sumA = (of: number) => items.reduce((sum, { takes }) => sum + (takes[of] ?? 0), 0) / MA_PER_A;
+  return {
+    header: header.id,
+    startA: sumA(1),
+    runningA: sumA(2),
+    ratedA: carriedA(header),
+    from: header.hub?.fedBy ?? 'header',
+  };
+}
+
+function whyNone(fan: Fan, headers: readonly FanHeader[]): FanReason {
+  if (fan.pinned === undefined) {
+    const seen = headers.some((header) => costAt(fan, header) !== undefined);
+    return { code: seen || fan.cools === 'case' ? 'no-header-left' : 'no-watched-header' };
+  }
+  const header = headers.find(({ id }) => id === fan.pinned);
+  if (header === undefined) return { code: 'pinned-unknown' };
+  if (costAt(fan, header) === undefined) return { code: 'no-watched-header' };
+  const ratedA = carriedA(header);
+  if (milliamps(fan.startA) > milliamps(ratedA))
+    return { code: 'pinned-overloaded', startA: fan.startA, ratedA };
+  return { code: 'pinned-taken' };
+}
+
+function milliamps(amps: Amps): number {
+  return Math.round(amps * MA_PER_A);
+}
