@@ -32,7 +32,7 @@ type PortReason =
   | { readonly code: 'pinned-taken'; readonly port: string }
   | { readonly code: 'pinned-unknown'; readonly port: string };
 
-interface DriveOnPort {
+export interface DriveOnPort {
   readonly drive: string;
   readonly port?: string;
   readonly pinned: boolean;

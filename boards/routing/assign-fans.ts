@@ -45,7 +45,13 @@ type SpeedSet =
   | 'always-full';
 
 type FanReason =
-  | { readonly code: 'placed'; readonly speed: SpeedSet; readonly reports: boolean }
+  | {
+      readonly code: 'placed';
+      readonly speed: SpeedSet;
+      readonly reports: boolean;
+      /** The processor's fan where the board does not watch it, because the person chose so. */
+      readonly astray: boolean;
+    }
   | { readonly code: 'no-header-left' }
   /** No header is watched, or none that would see its speed. */
   | { readonly code: 'no-watched-header' }
@@ -54,7 +60,7 @@ type FanReason =
   | { readonly code: 'pinned-overloaded'; readonly startA: Amps; readonly ratedA: Amps }
   | { readonly code: 'pinned-taken' };
 
-interface FanOnHeader {
+export interface FanOnHeader {
   readonly fan: string;
   readonly header?: string;
   /** Of the hub, from 1, where there is one. */
@@ -62,7 +68,7 @@ interface FanOnHeader {
   readonly reason: FanReason;
 }
 
-interface HeaderLoad {
+export interface HeaderLoad {
   readonly header: string;
   readonly runningA: Amps;
   /** When all its fans start at once. */
@@ -124,7 +130,8 @@ export function fansToHeaders(fans: readonly Fan[], headers: readonly FanHeader[
       if (header === undefined) return { fan: fan.id, reason: whyNone(fan, headers) };
       const outlet = outlets[place]?.get(fan.id);
       const reports = header.hub === undefined || outlet === header.hub.speedOutlet;
-      const reason: FanReason = { code: 'placed', speed: speedAt(fan, header), reports };
+      const astray = fan.cools === 'processor' && header.watched !== true;
+      const reason: FanReason = { code: 'placed', speed: speedAt(fan, header), reports, astray };
       return { fan: fan.id, header: header.id, ...(outlet !== undefined && { outlet }), reason };
     }),
     loads: headers.map((header, at) =>
@@ -140,7 +147,7 @@ function costAt(fan: Fan, header: FanHeader): number | undefined {
   const cost = SPEED_COSTS[speedAt(fan, header)];
   const watched = header.watched === true;
   if (fan.cools === 'case') return watched ? cost + ON_WATCHED_COSTS : cost;
-  // The person's own choice is followed; what it means is told by `reports` and the checks.
+  // The person's own choice is followed; what it means is told by `astray`.
   return (watched || fan.pinned !== undefined) && seesSpeed(header) ? cost : undefined;
 }
 

@@ -1,0 +1,81 @@
+import type { Amps } from '../base/units';
+import type { DriveOnPort } from './assign-drives';
+import type { FanOnHeader, HeaderLoad } from './assign-fans';
+
+/** Published papers and habits that assignments rest on. */
+export const ASSIGN_SOURCES = {
+  ports:
+    'Serial ATA revisions 1 to 3: 1.5, 3 and 6 Gb/s; 8b/10b sends ten bits for each byte (from a reference page)',
+  fans: '4-Wire PWM Controlled Fans Specification rev. 1.3 (2005), 2.1.2: up to 2.2 A at the start; the ratings are your board’s',
+} as const;
+
+/** Why a drive has its data port, or none. */
+export function portWords({ drive, port, pinned, reason }: DriveOnPort): string {
+  const chosen = pinned ? ' You chose this port.' : '';
+  switch (reason.code) {
+    case 'full-speed':
+      return `${drive} goes on ${port ?? ''}: it moves up to ${speed(reason.needsMBps)}, the port up to ${speed(reason.portMBps)}.${chosen}`;
+    case 'slowed':
+      return `${drive} goes on ${port ?? ''} and is slowed: it could move ${speed(reason.needsMBps)}, the port moves up to ${speed(reason.portMBps)}.${chosen}`;
+    case 'no-port-left':
+      return `No port is left for ${drive}. Take another drive out, or free an M.2 place that switches ports off.`;
+    case 'pinned-off':
+      return `${reason.port}, chosen for ${drive}, is off while something is in ${reason.m2}. Choose another port, or empty that place; the board’s manual has the table.`;
+    case 'pinned-taken':
+      return `${reason.port}, chosen for ${drive}, is taken by another drive chosen for it. Choose another port for one of them.`;
+    case 'pinned-unknown':
+      return `The board has no port ${reason.port}, which was chosen for ${drive}. Choose one that is there.`;
+  }
+}
+
+/** Why a fan has its header, or none. */
+export function fanPlaceWords({ fan, header, outlet, reason }: FanOnHeader): string {
+  switch (reason.code) {
+    case 'placed': {
+      const where =
+        outlet === undefined ? (header ?? '') : `outlet\u00a0${outlet} of the hub on ${header ?? ''}`;
+      const unseen = reason.reports ? '' : ' Its speed is not reported to the board.';
+      const unwatched = reason.astray
+        ? ' The board does not watch this header for the processor’s fan, and it may carry too little: see the board’s manual before power.'
+        : '';
+      return `${fan} goes on ${where}: ${SPEED_WORDS[reason.speed]}.${unseen}${unwatched}`;
+    }
+    case 'no-header-left':
+      return `No header has a place and current left for ${fan}. A hub fed from the supply unit would carry it.`;
+    case 'no-watched-header':
+      return `${fan} cools the processor and needs a header that the board watches and that sees its speed; there is none. Do not start without it.`;
+    case 'pinned-unknown':
+      return `The header chosen for ${fan} is not there. Choose another.`;
+    case 'pinned-overloaded':
+      return `${fan} takes ${amps(reason.startA)} at its start, the chosen header may carry ${amps(reason.ratedA)}. Choose another, or a hub fed from the supply unit.`;
+    case 'pinned-taken':
+      return `What is chosen for the same header leaves no place or current for ${fan}. Choose another for one of them.`;
+  }
+}
+
+const SPEED_WORDS = {
+  'by-pulses': 'its speed is set by pulses',
+  'by-voltage': 'its speed is set by the voltage',
+  'always-full': 'it always runs at full speed there',
+} as const;
+
+/** What a header, or the supply of its hub, has to carry. */
+export function loadWords({ header, runningA, startA, ratedA, from }: HeaderLoad): string {
+  const source = from === 'header' ? header : `The hub on ${header}, fed from the supply unit,`;
+  return `${source} carries ${amps(runningA)} while its fans run and ${amps(startA)} when all start at once, of ${amps(ratedA)}.`;
+}
+
+/** What is said of a plan that could not be proved; nothing of one that was. */
+export function provenWords({ proven }: { readonly proven: boolean }): string | undefined {
+  return proven
+    ? undefined
+    : 'This is the best that was found; a better one may exist. Choose some places yourself and ask again.';
+}
+
+function speed(megabytes: number): string {
+  return `${megabytes}\u00a0MB/s`;
+}
+
+function amps(value: Amps): string {
+  return `${value.toFixed(2)}\u00a0A`;
+}
