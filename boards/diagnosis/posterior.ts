@@ -39,7 +39,7 @@ const MISREAD = 0.05;
 const YES_IN_GENERAL = 0.2;
 /** How much of all trouble is nothing that we know, and how often anything would show in it. */
 const NONE_SHARE = 0.03;
-const YES_IF_NONE = 0.1;
+export const YES_IF_NONE = 0.1;
 
 /** A list of faults with what each would show, worked out once. */
 export interface Dictionary {

@@ -30,6 +30,16 @@ export const DiagnoseReportZ = z.strictObject({
     }),
   ),
   noneOfThese: ChanceZ,
+  /** What to look, listen or read for before anything is touched, the most telling first. */
+  look: z.array(
+    z.strictObject({
+      observation: z.string(),
+      words: z.string(),
+      /** What a yes looks like. */
+      sign: z.string(),
+      gainBits: z.number(),
+    }),
+  ),
   /** The best first. */
   next: z.array(
     z.strictObject({

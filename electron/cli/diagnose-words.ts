@@ -2,8 +2,8 @@ import { percent } from '../../boards/pinout/meter/words';
 import type { DiagnoseReport } from './diagnose-report';
 import { type Paint, visible } from './terminal';
 
-/** Suspects and trials that are listed; the report for programs has all of them. */
-const LISTED = { suspects: 5, trials: 3 } as const;
+/** Suspects, looks and trials that are listed; the report for programs has all of them. */
+const LISTED = { suspects: 5, looks: 3, trials: 3 } as const;
 
 /** Suspects and next trials, for people to read; ends with a line break. */
 export function diagnoseText(report: DiagnoseReport, paint: Paint): string {
@@ -12,7 +12,7 @@ export function diagnoseText(report: DiagnoseReport, paint: Paint): string {
   const [first] = suspects;
   const lines = [
     `${paint(head, 'bold')} (${visible(name)})`,
-    ...stop.map((words, at) => `  ${at === 0 ? `${paint('STOP', 'red')}  ` : ''}${visible(words)}`),
+    ...stop.map((words, at) => `  ${at === 0 ? paint(visible(words), 'red') : visible(words)}`),
     ...contradicted.map((id) => `  Said to be seen and not to be seen: ${id}. Look again.`),
     ...(report.observed.length + report.notObserved.length === 0
       ? ['  Nothing was noticed yet: these are only how often each is met.']
@@ -29,9 +29,18 @@ export function diagnoseText(report: DiagnoseReport, paint: Paint): string {
       ]),
     `  ${percent(noneOfThese)}  none of these`,
     ...(worksNow ? ['', `  ${worksNow.proves}`, `  ${worksNow.provesNot}`] : []),
+    ...lookLines(report),
     ...trialLines(report),
   ];
   return `${lines.join('\n')}\n`;
+}
+
+function lookLines({ look }: DiagnoseReport): readonly string[] {
+  if (look.length === 0) return [];
+  const asked = look.slice(0, LISTED.looks).map(({ observation, words, gainBits }) => {
+    return `    ${visible(words)} (${observation}; ${gainBits.toFixed(2)} bits)`;
+  });
+  return ['', '  Look first, and say it by “--observe” or “--not”:', ...asked];
 }
 
 function trialLines({ stop, next }: DiagnoseReport): readonly string[] {

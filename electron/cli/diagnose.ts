@@ -7,7 +7,7 @@ import {
   observationNamed,
 } from '../../boards/diagnosis/observations/observations';
 import { dictionaryOf, type Evidence, suspicionOf } from '../../boards/diagnosis/posterior';
-import { nextTrials, stopsIn } from '../../boards/diagnosis/trials/next-trials';
+import { nextLooks, nextTrials, stopsIn } from '../../boards/diagnosis/trials/next-trials';
 import type { Tried } from '../../boards/diagnosis/trials/trial';
 import { trialsOf } from '../../boards/diagnosis/trials/trials';
 import { resultWords, stopWords, trialWords, WORKS_NOW } from '../../boards/diagnosis/trials/words';
@@ -111,6 +111,10 @@ export function diagnoseReport(
       })),
     })),
     noneOfThese: asChance(noneOfThese),
+    look: nextLooks(dictionary, evidence).map(({ id, gainBits }) => {
+      const { question, sign } = observationOf(id);
+      return { observation: id, words: question, sign, gainBits };
+    }),
     next: nextTrials(dictionary, evidence, trialsOf(build)).map(({ trial, gainBits, effort, results }) => {
       const { title, steps } = trialWords(trial);
       return {
@@ -129,6 +133,12 @@ export function diagnoseReport(
     }),
     ...(evidence.tried.some(({ result }) => result === 'gone') && { worksNow: { ...WORKS_NOW } }),
   };
+}
+
+function observationOf(id: ObservationId) {
+  const found = observationNamed(id);
+  if (found === undefined) throw new Error(`No observation ${id}`);
+  return found;
 }
 
 /** A sum of chances may pass 1 by the last digit. */

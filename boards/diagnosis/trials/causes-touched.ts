@@ -24,6 +24,9 @@ export const AT_THE_FRONT: Causes = new Set<CauseId>([
 /** Sits in the two buttons and their wires, and goes along when their plugs are exchanged. */
 export const AT_THE_BUTTONS: Causes = new Set<CauseId>(['switch-stuck', 'switch-broken', 'panel-lead-short']);
 
+/** Put right on the way by whoever seats the two plugs anew with the manual at hand. */
+export const SEATED_ANEW: Causes = new Set<CauseId>(['panel-lead-miswire', 'panel-lead-missing']);
+
 export const AT_THE_OUTLET: Causes = new Set<CauseId>(['outlet-dead']);
 
 export const LATCHED: Causes = new Set<CauseId>(['psu-latched']);

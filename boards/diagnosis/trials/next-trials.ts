@@ -2,7 +2,7 @@ import { bestQuestion, type Question } from '../../inference/best-question';
 import { gainBits } from '../../inference/information';
 import { chancesOf } from '../../inference/log-space';
 import { OBSERVATIONS, type ObservationId } from '../observations/observations';
-import { beliefAfter, type Dictionary, type Evidence, jointChances } from '../posterior';
+import { beliefAfter, type Dictionary, type Evidence, jointChances, YES_IF_NONE } from '../posterior';
 import { BURNS } from './causes-touched';
 import { chanceIfNone, chanceOf, type ResultId, type Trial } from './trial';
 
@@ -21,9 +21,45 @@ const MAY_BURN_FROM = 0.3;
 /** A trial that tells less is not worth a screw. */
 const LEAST_BITS = 0.005;
 
+/** Ways of noticing that need no hand on the machine. */
+const LOOKS: ReadonlySet<string> = new Set(['see', 'hear', 'smell', 'read']);
+
 /** What was seen that ends all trying: heat, smoke, sparks, a shock. In the order of the vocabulary. */
 export function stopsIn({ seen }: Evidence): readonly ObservationId[] {
   return OBSERVATIONS.filter(({ id, stop }) => stop && seen.includes(id)).map(({ id }) => id);
+}
+
+/** Something to look, listen or read for that was not yet, and what the answer is expected to tell. */
+interface ProposedLook {
+  readonly id: ObservationId;
+  readonly gainBits: number;
+}
+
+/** What to look for before anything is touched, the most telling first; nothing once it has to stop. */
+export function nextLooks(dictionary: Dictionary, evidence: Evidence): readonly ProposedLook[] {
+  if (stopsIn(evidence).length > 0) return [];
+  const known = new Set([...evidence.seen, ...evidence.notSeen]);
+  const chances = chancesOf(beliefAfter(dictionary, evidence));
+  // The chance of a yes under a fault is that of the evidence with the yes, beside that without it.
+  const joint = (seen: readonly ObservationId[], notSeen: readonly ObservationId[]) =>
+    dictionary.faults.map((fault, at) =>
+      jointChances(fault, dictionary.outcomes[at] ?? [], { ...evidence, seen, notSeen }).reduce(
+        (sum, each) => sum + each,
+        0,
+      ),
+    );
+  return OBSERVATIONS.filter(({ id, sense }) => !known.has(id) && LOOKS.has(sense))
+    .map(({ id }) => {
+      const yes = joint([...evidence.seen, id], evidence.notSeen);
+      const no = joint(evidence.seen, [...evidence.notSeen, id]);
+      const rows = yes.map((each, at) => {
+        const all = each + (no[at] ?? 0) || 1;
+        return [each / all, (no[at] ?? 0) / all];
+      });
+      return { id, gainBits: gainBits(chances, [...rows, [YES_IF_NONE, 1 - YES_IF_NONE]]) };
+    })
+    .filter((look) => look.gainBits > LEAST_BITS)
+    .sort((a, b) => b.gainBits - a.gainBits);
 }
 
 /** The trials to propose, the best first: those that tell most for their effort and carry no risk. */

@@ -36,6 +36,13 @@ function look(id: string, effort: number, causes: ReadonlySet<CauseId>): Trial {
   };
 }
 
+/** How often plugs that are seated anew come to the right pins. Common practice, no source. */
+const SEATED_RIGHT = 0.8;
+
+function isSound({ rest, pressed }: Input): boolean {
+  return rest === SOUND.power.rest && pressed === SOUND.power.pressed;
+}
+
 /** The buttons take their plugs along: each input gets what the other had. Answered by the start chain. */
 const EXCHANGE: Trial = {
   id: 'exchange-buttons',
@@ -43,8 +50,10 @@ const EXCHANGE: Trial = {
   effort: 3,
   powered: true,
   chances: ({ cause }, { machine, end, manners }) => {
-    if (!at.AT_THE_BUTTONS.has(cause)) return { same: 1 };
     const { power, reset } = machine;
+    const sound = isSound(power) && isSound(reset);
+    if (at.SEATED_ANEW.has(cause) && !sound) return { gone: SEATED_RIGHT, same: 1 - SEATED_RIGHT };
+    if (!at.AT_THE_BUTTONS.has(cause)) return { same: 1 };
     const exchanged: Machine = { ...machine, power: reset, reset: power };
     const chances = { gone: 0, other: 0, same: 0 };
     const all = manners.reduce((sum, { share }) => sum + share, 0);

@@ -172,20 +172,20 @@ const NOT_AGAIN: Partial<Readonly<Record<ObservationId, string>>> = {
   tingle: 'this mains cable, outlet and supply',
   'breaker-trips': 'the supply and its mains cable',
   spark: 'the plug or part where the spark was',
-  pop: 'the supply, nor this board on another supply',
-  smoke: 'the part that smoked, the cable that fed it, nor the supply',
+  pop: 'the supply, and this board on another supply',
+  smoke: 'the part that smoked, the cable that fed it, and the supply',
   flame: 'anything that was joined to the burnt place',
-  smell: 'the part that smells, the cable that fed it, nor the supply',
+  smell: 'the part that smells, the cable that fed it, and the supply',
   'hot-part': 'the part or wire that got hot',
-  'usb-hot': 'the front USB lead, nor any device in its sockets',
-  'usb-device-killed': 'the front USB lead, nor any device in its sockets',
+  'usb-hot': 'the front USB lead, and any device in its sockets',
+  'usb-device-killed': 'the front USB lead, and any device in its sockets',
 };
 
 /** What to do instead of any trial. */
 export function stopWords(stops: readonly ObservationId[]): readonly string[] {
   const again = [...new Set(stops.flatMap((id) => NOT_AGAIN[id] ?? []))];
   return [
-    'Stop. Pull the mains plug, touching only the plug. If it burns or smokes on, leave it, warn others and call the fire service.',
+    'Stop. Pull the mains plug, touching only the plug and no metal of the case. If it burns or smokes on, leave it, warn others and call the fire service.',
     'Leave it unplugged. Start nothing more to find out: every start may burn another part.',
     ...again.map((what) => `Do not plug in again: ${what}.`),
     'Let a qualified person look at it. Never open the supply.',

@@ -6,7 +6,7 @@ import { FRONT_FAULTS } from '../../../boards/diagnosis/faults/front-faults';
 import { SUPPLY_FAULTS } from '../../../boards/diagnosis/faults/supply-faults';
 import { OBSERVATIONS } from '../../../boards/diagnosis/observations/observations';
 import { dictionaryOf, type Evidence, suspicionOf } from '../../../boards/diagnosis/posterior';
-import { nextTrials, stopsIn, weighedTrials } from '../../../boards/diagnosis/trials/next-trials';
+import { nextLooks, nextTrials, stopsIn, weighedTrials } from '../../../boards/diagnosis/trials/next-trials';
 import { trialsOf } from '../../../boards/diagnosis/trials/trials';
 import { resultWords, stopWords, trialWords } from '../../../boards/diagnosis/trials/words';
 import { demo } from '../findings/demo';
@@ -85,6 +85,38 @@ describe('what a trial is expected to tell', () => {
     if (!first) throw new Error('No trial');
     const then = nextTrials(DICTIONARY, { ...seen, tried: [{ trial: first.trial, result: 'same' }] }, TRIALS);
     expect(then.map(({ trial }) => trial.id)).not.toContain(first.trial.id);
+  });
+});
+
+describe('what to look for', () => {
+  it('is worth what exact enumeration gives, and is not asked twice', () => {
+    const small = dictionaryOf([stuckReset, memory]);
+    const believed = (evidence: Evidence) => {
+      const { suspects, noneOfThese } = suspicionOf(small, evidence);
+      return [...suspects.map(({ chance }) => chance), noneOfThese];
+    };
+    const asked: Evidence = { seen: ['no-picture'], notSeen: [] };
+    const looks = nextLooks(small, asked);
+    const beep = looks.find(({ id }) => id === 'beep-code');
+    const [stuck, bad, none] = [
+      0.95 * 0.005 + 0.01,
+      // Half of those whose memory is missing beep.
+      0.95 * 0.5 + 0.01,
+      0.1,
+    ];
+    const { suspects, noneOfThese } = suspicionOf(small, asked);
+    const of = (cause: string) => suspects.find((each) => each.cause === cause)?.chance ?? 0;
+    const yes = of('switch-stuck') * stuck + of('memory') * bad + noneOfThese * none;
+    const stays =
+      yes * bits(believed({ ...asked, seen: ['no-picture', 'beep-code'] })) +
+      (1 - yes) * bits(believed({ ...asked, notSeen: ['beep-code'] }));
+    expect(beep?.gainBits).toBeCloseTo(bits(believed(asked)) - stays, 9);
+    expect(looks.map(({ id }) => id)).not.toContain('no-picture');
+  });
+
+  it('is nothing once it has to stop', () => {
+    expect(nextLooks(DICTIONARY, { seen: ['no-picture'], notSeen: [] }).length).toBeGreaterThan(3);
+    expect(nextLooks(DICTIONARY, { seen: ['no-picture', 'smell'], notSeen: [] })).toEqual([]);
   });
 });
 

@@ -53,7 +53,7 @@ describe('leadwright diagnose', () => {
       /^Stop\. Pull the mains plug.*Do not plug in again: the part that smoked/,
     );
     const { out } = await leadwright(['diagnose', '--observe', 'smoke', 'twitch']);
-    expect(out).toContain('STOP');
+    expect(out).toContain('  Stop. Pull the mains plug');
     expect(out).not.toContain('Next:');
   });
 
