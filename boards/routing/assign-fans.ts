@@ -5,7 +5,7 @@ import { allot } from './allot';
 type SpeedMode = 'pwm' | 'dc';
 
 /** A part with several fan connectors on one header. */
-export interface FanHub {
+interface FanHub {
   readonly outlets: number;
   /** `supply`: it has a lead to the supply unit, and takes only the speed signal from the header. */
   readonly fedBy: 'header' | 'supply';

@@ -64,4 +64,21 @@ describe('an allotment beside an integer program', () => {
     const places = items.map(() => [1]);
     expect(allot(items, places)).toMatchObject({ leftOut: 0, cost: 8, proven: true });
   });
+
+  it('says that it is not proved when the question is too large, and still takes no more than there is', () => {
+    const dice = new Dice(7);
+    const items = Array.from({ length: 40 }, () => ({
+      takes: [50 + dice.below(400)],
+      weight: 1,
+      costs: Array.from({ length: 6 }, () => 1 + dice.below(50)),
+    }));
+    const places = Array.from({ length: 6 }, () => [1_200]);
+    const found = allot(items, places);
+    expect(found.proven).toBe(false);
+    places.forEach(([most = 0], place) => {
+      const own = items.filter((_, at) => found.places[at] === place);
+      expect(own.reduce((sum, { takes }) => sum + (takes[0] ?? 0), 0)).toBeLessThanOrEqual(most);
+    });
+    expect(found.leftOut).toBe(found.places.filter((place) => place === undefined).length);
+  });
 });
