@@ -1,9 +1,10 @@
 import { X } from 'lucide-react';
-import type { ReactNode } from 'react';
+import { type ReactNode, useRef } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Dialog } from 'react-aria-components/Dialog';
 import { Heading } from 'react-aria-components/Heading';
 import { Modal, ModalOverlay } from 'react-aria-components/Modal';
+import { useKeysKept } from './use-keys-kept';
 import './window.css';
 
 interface WindowProps {
@@ -19,6 +20,8 @@ interface WindowProps {
 
 /** A window over the window: title, content, buttons. Escape and a click beside it close it. */
 export function Window({ title, onClose, children, doings, size = 'small', alert = false }: WindowProps) {
+  const inside = useRef<HTMLElement>(null);
+  useKeysKept(inside, onClose);
   return (
     <ModalOverlay
       className="window-shade"
@@ -29,7 +32,7 @@ export function Window({ title, onClose, children, doings, size = 'small', alert
       }}
     >
       <Modal className={`window window-${size}`}>
-        <Dialog className="window-inside" role={alert ? 'alertdialog' : 'dialog'}>
+        <Dialog ref={inside} className="window-inside" role={alert ? 'alertdialog' : 'dialog'}>
           <header className="window-head">
             <Heading slot="title" level={2}>
               {title}
