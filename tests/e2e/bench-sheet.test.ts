@@ -13,6 +13,7 @@ import { toScreen } from '../../renderer/canvas/view';
 import { HAS_POPPLER, readByPoppler } from '../electron/paper/kit';
 import { buildIn, demoFile } from './bench-work';
 import { drawingOn } from './hands';
+import { tabTo } from './keys';
 import { workplaceFor } from './workplace';
 
 const workplace = workplaceFor('each test');
@@ -54,9 +55,14 @@ describe('The bench sheet is printed', () => {
     await page.keyboard.press('Control+Shift+P');
     await dialog().waitFor();
     await expect.poll(where).toMatch(/^Page 1 of \d+$/);
-    await page.keyboard.press('Shift+Tab');
+    const save = dialog().getByRole('button', { name: 'Save as PDF…' });
+    await expect.poll(() => save.isEnabled()).toBe(true);
+    await tabTo(page, save);
     await page.keyboard.press('Enter');
-    await page.getByRole('dialog', { name: 'Save as' }).waitFor();
+    await tabTo(
+      page,
+      page.getByRole('dialog', { name: 'Save as' }).getByRole('textbox', { name: 'Name of the file' }),
+    );
     await page.keyboard.press('Enter');
     await dialog().waitFor({ state: 'detached' });
     const pdf = readFileSync(join(workplace.home, 'study-machine-4-bench-sheet.pdf'));

@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { HAS_POPPLER, readByPoppler } from '../electron/paper/kit';
 import { demoFile } from './bench-work';
+import { tabTo } from './keys';
 import { workplaceFor } from './workplace';
 
 const workplace = workplaceFor('each test');
@@ -53,10 +54,14 @@ describe('The pinout is printed', () => {
     await page.keyboard.press('Control+P');
     await dialog().waitFor();
     expect(await shownWidth()).toBeGreaterThan(500);
-    await page.keyboard.press('Shift+Tab');
-    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Save as PDF…');
+    const save = dialog().getByRole('button', { name: 'Save as PDF…' });
+    await expect.poll(() => save.isEnabled()).toBe(true);
+    await tabTo(page, save);
     await page.keyboard.press('Enter');
-    await page.getByRole('dialog', { name: 'Save as' }).waitFor();
+    await tabTo(
+      page,
+      page.getByRole('dialog', { name: 'Save as' }).getByRole('textbox', { name: 'Name of the file' }),
+    );
     await page.keyboard.press('Enter');
     await dialog().waitFor({ state: 'detached' });
     const pdf = readFileSync(join(workplace.home, 'tern-b2-pinout.pdf'));
