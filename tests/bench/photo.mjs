@@ -1,5 +1,4 @@
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build as bundle } from 'vite';
+import { domain } from './bundled/domain.mjs';
 
 /**
  * What a photo costs: straightening 12 megapixels, mixed from four pixels each, beside the simplest loop
@@ -10,8 +9,11 @@ const HEIGHT = 3_000;
 const ROUNDS = 5;
 const ROWS_AT_ONCE = 16;
 const SLICE_AIM_MS = 10;
-const root = fileURLToPath(new URL('../..', import.meta.url));
-const { accuracyMm, fromView, layOf, product, straightenRows } = await domain();
+const { accuracyMm, fromView, layOf, product, straightenRows } = await domain('photo', {
+  '/boards/pinout/photo/lay.ts': ['accuracyMm', 'layOf'],
+  '/boards/pinout/photo/matrix3.ts': ['product'],
+  '/boards/pinout/photo/straighten.ts': ['fromView', 'straightenRows'],
+});
 
 const photo = picture();
 const into = { width: WIDTH, height: HEIGHT, data: new Uint8ClampedArray(WIDTH * HEIGHT * 4) };
@@ -102,41 +104,4 @@ function median(values) {
 
 function say(line) {
   console.log(`photo: ${line}`);
-}
-
-/** The modules that are measured, in one file without types, as the window has them. */
-async function domain() {
-  const names = {
-    '/boards/pinout/photo/lay.ts': ['accuracyMm', 'layOf'],
-    '/boards/pinout/photo/matrix3.ts': ['product'],
-    '/boards/pinout/photo/straighten.ts': ['fromView', 'straightenRows'],
-  };
-  const text = Object.entries(names).map(([from, what]) => `export { ${what} } from '${root}${from}';`);
-  const entry = 'virtual:photo-bench';
-  const outDir = `${root}/out/bench`;
-  await bundle({
-    configFile: false,
-    root,
-    logLevel: 'error',
-    publicDir: false,
-    plugins: [
-      {
-        name: entry,
-        resolveId: (id) => (id === entry ? `\0${entry}` : undefined),
-        load: (id) => (id === `\0${entry}` ? text.join('\n') : undefined),
-      },
-    ],
-    build: {
-      outDir,
-      emptyOutDir: false,
-      ssr: true,
-      minify: false,
-      rolldownOptions: {
-        input: entry,
-        output: { entryFileNames: 'photo.mjs', codeSplitting: false },
-      },
-    },
-    ssr: { noExternal: true },
-  });
-  return import(pathToFileURL(`${outDir}/photo.mjs`).href);
 }

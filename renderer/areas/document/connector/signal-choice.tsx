@@ -1,12 +1,6 @@
-import { ChevronDown } from 'lucide-react';
-import { Button } from 'react-aria-components/Button';
-import { ComboBox } from 'react-aria-components/ComboBox';
-import { Input } from 'react-aria-components/Input';
-import { Label } from 'react-aria-components/Label';
-import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
-import { Popover } from 'react-aria-components/Popover';
 import type { SignalId } from '../../../../boards/signals/signals';
-import { SIGNAL_ENTRIES, type SignalEntry } from './signal-entries';
+import { SearchChoice } from '../../../look/search-choice';
+import { SIGNAL_ENTRIES } from './signal-entries';
 
 interface SignalChoiceProps {
   readonly label?: string;
@@ -18,32 +12,14 @@ interface SignalChoiceProps {
 /** What a pin does, from the one list of signals; typing narrows it. */
 export function SignalChoice({ label = 'Signal', chosen, onChoose }: SignalChoiceProps) {
   return (
-    <ComboBox
-      className="field"
-      defaultItems={SIGNAL_ENTRIES}
+    <SearchChoice
+      label={label}
+      entries={SIGNAL_ENTRIES}
+      chosen={chosen}
       selectedKey={chosen}
       menuTrigger="input"
-      onSelectionChange={(key) => {
-        const entry = SIGNAL_ENTRIES.find(({ id }) => id === key);
-        if (entry && entry.id !== chosen) onChoose(entry.id);
-      }}
-    >
-      <Label className="field-label">{label}</Label>
-      <div className="combo">
-        <Input placeholder={chosen === null ? 'not the same' : ''} />
-        <Button className="combo-button">
-          <ChevronDown size={16} aria-hidden="true" />
-        </Button>
-      </div>
-      <Popover className="popover">
-        <ListBox<SignalEntry> className="options">
-          {(entry) => (
-            <ListBoxItem id={entry.id} className="option">
-              {entry.name}
-            </ListBoxItem>
-          )}
-        </ListBox>
-      </Popover>
-    </ComboBox>
+      placeholder={chosen === null ? 'not the same' : ''}
+      onChoose={onChoose}
+    />
   );
 }
