@@ -15,7 +15,9 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/inference': ['boards/base'],
   // Ways through the tray are geometry of the case: they need no plugs, no circuit and no findings.
   'boards/routing': DOMAIN_FLOOR,
-  'boards/edit': [...DOMAIN_FLOOR, 'boards/fit'],
+  // The vocabulary alone: a command refuses an answer to what nobody asks.
+  'boards/diagnosis/observations': [],
+  'boards/edit': [...DOMAIN_FLOOR, 'boards/fit', 'boards/diagnosis/observations'],
   'boards/pinout': [...DOMAIN_FLOOR, 'boards/library', 'boards/inference'],
   // Apart, because it alone reads the heads of picture files with a package.
   'boards/pinout/photo': DOMAIN_FLOOR,
@@ -24,6 +26,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   // What a fault would show is the circuit's answer and the stories told from it, weighed by inference.
   'boards/diagnosis': [
     ...DOMAIN_FLOOR,
+    'boards/diagnosis/observations',
     'boards/fit',
     'boards/circuit',
     'boards/findings',
@@ -49,6 +52,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     ...DOMAIN_FLOOR,
     'boards/library',
     'boards/diagnosis',
+    'boards/diagnosis/observations',
     'boards/findings',
     'boards/planner',
     'boards/pinout',

@@ -5,6 +5,7 @@ import { FITTED, FittedZ } from './fitted';
 import { LeadZ } from './lead';
 import { LIMITS } from './limits';
 import { IdZ, NameZ, NotesZ, SchemaAddressZ, StepIdZ } from './text';
+import { TroubleZ } from './trouble';
 
 const TurnZ = z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]);
 const CellZ = z.tuple([
@@ -49,6 +50,8 @@ export const BuildZ = z.strictObject({
   fitted: z.array(FittedZ).max(FITTED.length).optional(),
   /** Steps of the work at the bench that are ticked off. One that the machine no longer has does no harm. */
   done: z.array(StepIdZ).max(LIMITS.stepsDone).optional(),
+  /** What was noticed and tried while it did not start. */
+  trouble: TroubleZ.optional(),
   notes: NotesZ.optional(),
 });
 

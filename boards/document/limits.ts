@@ -23,6 +23,10 @@ export const LIMITS = {
   /** Steps of the work that are ticked off. */
   stepsDone: 30_000,
   stepLength: 400,
+  /** Lines of the log of a machine that does not start. */
+  logEntries: 2_000,
+  codeLength: 80,
+  remarkLength: 1_000,
   alternativesPerPin: 8,
   valuesPerPin: 8,
   readingsPerConnector: 512,

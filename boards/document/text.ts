@@ -19,6 +19,14 @@ export const StepIdZ = shaped(
   `the name of a step: up to ${LIMITS.stepLength} letters, digits, plain signs and single spaces`,
 );
 
+/** What an observation, a trial or a result is called in a log: words of ids, joined by hyphens and colons. */
+export const CodeZ = shaped(
+  new RegExp(`^(?=.{1,${LIMITS.codeLength}}$)[a-z0-9]+(?:[-:][a-z0-9]+)*$`),
+  `a code: up to ${LIMITS.codeLength} lower-case letters and digits, joined by single hyphens or colons`,
+);
+
+export const DayZ = z.iso.date().describe('a day of the calendar, as 2026-11-26');
+
 /** Characters that nobody types, as they stand in a pattern. */
 const CONTROLS = String.raw`\u0000-\u001f\u007f-\u009f`;
 const CONTROLS_BUT_BREAKS = String.raw`\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f`;
@@ -40,6 +48,14 @@ export const NotesZ = z
   .max(LIMITS.noteLength)
   .regex(new RegExp(`^[^${CONTROLS_BUT_BREAKS}${TURNINGS}]*$`))
   .describe(`a text of at most ${count(LIMITS.noteLength)} plain characters`);
+
+/** A remark in a log: a few lines that say something. */
+export const RemarkZ = z
+  .string()
+  .min(1)
+  .max(LIMITS.remarkLength)
+  .regex(new RegExp(`^[^${CONTROLS_BUT_BREAKS}${TURNINGS}]*$`))
+  .describe(`a text of 1 to ${count(LIMITS.remarkLength)} plain characters`);
 
 /** Where an editor finds the published schema of a file. Nothing is fetched from there; it is kept as it is. */
 export const SchemaAddressZ = z

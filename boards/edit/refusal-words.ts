@@ -37,6 +37,10 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `The list for ${connectorName(build, refusal.connector)} names ${pins(refusal.pins)} more than once. Keep one line for each pin.`;
     case 'unknown-reading':
       return `${connectorName(build, refusal.connector)} has no reading\u00a0${refusal.reading + 1}.`;
+    case 'unknown-observation':
+      return unknownObservationWords(refusal);
+    case 'unknown-line':
+      return `The log has no line\u00a0${refusal.line + 1}.`;
     case 'no-alternative':
       return `No other source says that of pin\u00a0${refusal.pin} of ${connectorName(build, refusal.connector)}.`;
     case 'no-mirror':
@@ -83,7 +87,16 @@ const FULL: Readonly<Record<Countable, string>> = {
   statements: 'Of one pin a sheet can hold no more than',
   readings: 'A connector can hold no more than',
   letters: 'Notes can hold no more than',
+  lines: 'The log of a trouble can hold no more than',
 };
+
+function unknownObservationWords({
+  observation,
+  nearest,
+}: Extract<Refusal, { code: 'unknown-observation' }>): string {
+  const meant = nearest === undefined ? '' : ` Perhaps “${nearest}” is meant.`;
+  return `There is no observation “${observation}”. Name one that can be asked about.${meant}`;
+}
 
 function invalidWords(field: FieldProblem | undefined): string {
   if (field === undefined) return 'That cannot be kept as it is.';

@@ -12,7 +12,8 @@ export type Countable =
   | 'readings'
   | 'letters'
   | 'photos'
-  | 'points';
+  | 'points'
+  | 'lines';
 
 /** Why a command was not carried out. Closed: every one has words in refusal-words.ts. */
 export type Refusal =
@@ -30,6 +31,8 @@ export type Refusal =
   | { readonly code: 'unknown-pins'; readonly connector: string; readonly pins: readonly string[] }
   | { readonly code: 'pins-twice'; readonly connector: string; readonly pins: readonly string[] }
   | { readonly code: 'unknown-reading'; readonly connector: string; readonly reading: number }
+  | { readonly code: 'unknown-observation'; readonly observation: string; readonly nearest?: string }
+  | { readonly code: 'unknown-line'; readonly line: number }
   | { readonly code: 'no-alternative'; readonly connector: string; readonly pin: string }
   | { readonly code: 'no-mirror'; readonly connector: string; readonly pins: readonly string[] }
   | {

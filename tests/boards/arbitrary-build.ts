@@ -10,6 +10,7 @@ import { gridIndex } from '../../boards/document/numbering';
 import { FORM_FACTORS, type Outline } from '../../boards/document/outline';
 import { PHOTO_TYPES, type Photo } from '../../boards/document/photo';
 import type { PinReading } from '../../boards/document/pin-reading';
+import type { LogEntry } from '../../boards/document/trouble';
 import { placesOf } from '../../boards/fit/places';
 import { type PartKindId, partKindOf } from '../../boards/signals/part-kinds';
 import { JOBS } from '../../boards/signals/signal';
@@ -190,6 +191,19 @@ export function photoFor(dice: Dice, connectors: readonly Connector[]): Photo {
   return { id: 'photo', type: dice.pick(PHOTO_TYPES) ?? 'image/png', widthPx, heightPx, data, points };
 }
 
+/** A log of a trouble: answers, trials and remarks, some of them of questions that nobody asks any more. */
+function logFor(dice: Dice): LogEntry[] {
+  const lines: readonly LogEntry[] = [
+    { kind: 'noticed', what: 'nothing-on-press', answer: 'yes', day: '2026-11-26' },
+    { kind: 'noticed', what: 'standby-light', answer: 'no' },
+    { kind: 'noticed', what: 'no-longer-asked', answer: 'yes' },
+    { kind: 'tried', trial: 'bare-pins', result: 'same' },
+    { kind: 'remark', text: 'Two plugs\nlook alike.' },
+    { kind: 'started-over', day: '2024-02-29' },
+  ];
+  return Array.from({ length: 1 + dice.below(4) }, () => dice.pick(lines) ?? { kind: 'started-over' });
+}
+
 export const arbitraryBoard: fc.Arbitrary<BoardSheet> = fc
   .record({
     name: arbitraryName,
@@ -244,6 +258,7 @@ export const arbitraryBuild: fc.Arbitrary<Build> = fc
       ...sheets,
       seats: [],
       view: { turn: dice.pick(TURNS) ?? 0, mirrored: dice.oneIn(2) },
+      ...(dice.oneIn(2) && { trouble: { log: logFor(dice) } }),
     };
     for (const lead of build.case.leads) {
       const seat = dice.oneIn(2)

@@ -1,11 +1,13 @@
 import { addConnector } from './add-connector';
 import { addLead } from './add-lead';
 import { addPhoto } from './add-photo';
+import { answerQuestion } from './answer-question';
 import { arrangePlugs } from './arrange-plugs';
 import { believeSource } from './believe-source';
 import { changePin } from './change-pin';
 import { changePins } from './change-pins';
 import { colourWire } from './colour-wire';
+import { dropLogLine } from './drop-log-line';
 import { dropReading } from './drop-reading';
 import { fillPins } from './fill-pins';
 import { fitOut } from './fit-out';
@@ -18,6 +20,8 @@ import { noteBoard } from './note-board';
 import { noteBuild } from './note-build';
 import { noteConnector } from './note-connector';
 import { noteReading } from './note-reading';
+import { noteRemark } from './note-remark';
+import { noteTrial } from './note-trial';
 import { numberConnector } from './number-connector';
 import { outlineBoard } from './outline-board';
 import { placeConnector } from './place-connector';
@@ -36,6 +40,7 @@ import { seatPlug } from './seat-plug';
 import { setLeadAside } from './set-lead-aside';
 import { setPart } from './set-part';
 import { splitPlug } from './split-plug';
+import { startOver } from './start-over';
 import { tickSteps } from './tick-steps';
 import { turnPlug } from './turn-plug';
 import { turnView } from './turn-view';
@@ -63,6 +68,11 @@ export const COMMANDS = [
   turnView,
   fitOut,
   tickSteps,
+  answerQuestion,
+  noteTrial,
+  noteRemark,
+  dropLogLine,
+  startOver,
   renameBoard,
   noteBoard,
   outlineBoard,

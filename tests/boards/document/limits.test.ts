@@ -7,6 +7,7 @@ import { LIMITS } from '../../../boards/document/limits';
 import { parseDocument } from '../../../boards/document/parse';
 import type { Photo } from '../../../boards/document/photo';
 import type { Tray } from '../../../boards/document/tray';
+import type { LogEntry } from '../../../boards/document/trouble';
 import { bench, grid, partLead, posts } from '../fixtures/bench';
 
 const TINY = posts('one', grid(1, 1));
@@ -61,6 +62,10 @@ function seated(count: number): unknown {
   const refs = leads.flatMap((lead) => lead.plugs.map((each) => ({ lead: lead.id, plug: each.id })));
   const seats = refs.slice(0, count).map((ref) => ({ ...ref, connector: 'one', at: [0, 0], turn: 0 }));
   return { ...bench([TINY], []), case: { ...caseWith([]), leads }, seats };
+}
+
+function troubled(log: readonly LogEntry[]): unknown {
+  return { ...bench([TINY], []), trouble: { log } };
 }
 
 const AREA = { xMm: 10, yMm: 10, widthMm: 40, heightMm: 20 };
@@ -237,6 +242,21 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     make: (size) => ({ ...bench([TINY], []), done: ['x'.repeat(size)] }),
     path: 'done[0]',
     expected: 'the name of a step: up to 400 letters, digits, plain signs and single spaces',
+  },
+  logEntries: {
+    make: (size) => troubled(many(size, () => ({ kind: 'started-over' }))),
+    path: 'trouble.log',
+    expected: 'a list of at most 2,000 entries',
+  },
+  codeLength: {
+    make: (size) => troubled([{ kind: 'tried', trial: 'x'.repeat(size), result: 'same' }]),
+    path: 'trouble.log[0].trial',
+    expected: 'a code: up to 80 lower-case letters and digits, joined by single hyphens or colons',
+  },
+  remarkLength: {
+    make: (size) => troubled([{ kind: 'remark', text: 'x'.repeat(size) }]),
+    path: 'trouble.log[0].text',
+    expected: 'a text of 1 to 1,000 plain characters',
   },
   trayPoints: {
     make: (size) => trayOf({ points: many(size, (at) => trayPoint(`point-${at}`)) }),

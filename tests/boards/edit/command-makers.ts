@@ -7,6 +7,7 @@ import { FITTED } from '../../../boards/document/fitted';
 import { CONDITIONS, type Lead, type Plug, WIRE_COLOURS } from '../../../boards/document/lead';
 import { holeState, leadsOf, samePlug } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
+import { logOf } from '../../../boards/document/trouble';
 import type { Command, CommandName } from '../../../boards/edit/command';
 import type { Choices } from '../../../boards/edit/compare/choices';
 import { TAKES } from '../../../boards/edit/compare/taking';
@@ -28,6 +29,10 @@ export interface Situation {
   readonly board: BoardSheet;
   readonly case: CaseSheet;
 }
+
+/** Few, so that they are soon answered again. */
+const QUESTIONS = ['nothing-on-press', 'standby-light', 'no-beep', 'smoke'] as const;
+const TRIED = ['bare-pins', 'exchange-buttons', 'back:power-switch', 'no-longer-tried'] as const;
 
 type ArgsOf<Name extends CommandName> = Extract<Command, { name: Name }>['args'];
 
@@ -58,6 +63,18 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
       done && dice.oneIn(3)
         ? { steps: dice.oneIn(2) ? done : [dice.pick(done) ?? ''], done: false }
         : { steps: [`plug lead plug one ${dice.below(64)},0 180`], done: true },
+    'answer-question': ({ dice }) => ({
+      observation: dice.pick(QUESTIONS) ?? 'smoke',
+      answer: dice.pick(['yes', 'no', null] as const) ?? null,
+      ...(dice.oneIn(2) && { day: '2026-11-26' }),
+    }),
+    'note-trial': ({ dice }) => ({ trial: dice.pick(TRIED) ?? 'bare-pins', result: 'same' }),
+    'note-remark': ({ text, dice }) => ({ text, ...(dice.oneIn(2) && { day: '2026-02-28' }) }),
+    'drop-log-line': ({ build, dice }) => {
+      const log = logOf(build);
+      return log.length === 0 ? undefined : { line: dice.below(log.length) };
+    },
+    'start-over': ({ build }) => (logOf(build).length === 0 ? undefined : {}),
     'arrange-plugs': (given) => {
       const off = given.build.seats
         .filter(() => given.dice.oneIn(3))
