@@ -36,8 +36,10 @@ class Search {
   }
 
   #descend(schema: Schema, value: unknown): void {
-    if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable) {
-      if (value !== undefined && value !== null) this.#descend(schema.unwrap(), value);
+    if (schema instanceof z.ZodOptional) {
+      if (value !== undefined) this.#descend(schema.unwrap(), value);
+    } else if (schema instanceof z.ZodNullable) {
+      if (value !== null) this.#descend(schema.unwrap(), value);
     } else if (schema instanceof z.ZodDiscriminatedUnion && isRecord(value)) this.#union(schema, value);
     else if (schema instanceof z.ZodObject && isRecord(value)) this.#object(schema, value);
     else if (schema instanceof z.ZodArray && Array.isArray(value)) this.#array(schema, value);
