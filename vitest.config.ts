@@ -10,7 +10,19 @@ export default defineConfig({
           testTimeout: 60_000,
           environment: 'node',
           isolate: false,
-          include: ['tests/{boards,renderer,electron,reference}/**/*.test.ts', 'tests/architecture.test.ts'],
+          include: [
+            'tests/{boards,renderer,electron,reference,trust}/**/*.test.ts',
+            'tests/architecture.test.ts',
+          ],
+        },
+      },
+      {
+        test: {
+          // Not part of `npm test`: every promise in its full size, one row after the other.
+          name: 'trust',
+          environment: 'node',
+          fileParallelism: false,
+          include: ['tests/trust/run-rows.ts'],
         },
       },
       {

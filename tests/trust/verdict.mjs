@@ -1,0 +1,105 @@
+/**
+ * What one row came to, as `run-rows.ts` wrote it down.
+ * @typedef {object} RowResult
+ * @property {string} id
+ * @property {string} promise
+ * @property {{ readonly count: number, readonly what: string }} target
+ * @property {boolean} long
+ * @property {number} tried
+ * @property {readonly string[]} failures
+ * @property {string} [notRun] why nothing, or not everything, was tried
+ * @property {string} [on] the day of an earlier run, where this one left it out
+ */
+
+/** @typedef {'held' | 'failed' | 'below target' | 'not run' | 'not written'} Outcome */
+
+/** Every row that the table has to have. */
+export const ROW_IDS = ['R', 'S'].flatMap((kind) =>
+  Array.from({ length: 19 }, (_, at) => `${kind}${at + 1}`),
+);
+
+/**
+ * What is said of a row. Below its target counts as badly as a failure; only a reason why it cannot be run
+ * here is taken for one.
+ * @param {RowResult | undefined} row
+ * @returns {Outcome}
+ */
+export function outcomeOf(row) {
+  if (row === undefined) return 'not written';
+  if (row.failures.length > 0) return 'failed';
+  if (row.tried >= row.target.count) return 'held';
+  return row.notRun === undefined ? 'below target' : 'not run';
+}
+
+/** @param {Outcome} outcome */
+export function stands(outcome) {
+  return outcome === 'held' || outcome === 'not run';
+}
+
+const NUMBER = new Intl.NumberFormat('en');
+const HEAD = ['row', 'what is promised', 'target', 'tried', 'failures', 'outcome'];
+
+/**
+ * @param {string} id
+ * @param {RowResult | undefined} row
+ */
+function cellsOf(id, row) {
+  const outcome = outcomeOf(row);
+  if (row === undefined) return [id, '', '', '', '', outcome];
+  const { promise, target, tried, failures, notRun, on } = row;
+  const when = on === undefined ? '' : `, ${on}`;
+  const why = notRun === undefined ? '' : outcome === 'not run' ? `: ${notRun}` : ` (not run: ${notRun})`;
+  return [
+    id,
+    promise,
+    `${NUMBER.format(target.count)} ${target.what}`,
+    NUMBER.format(tried),
+    NUMBER.format(failures.length),
+    outcome + when + why,
+  ];
+}
+
+/**
+ * The table for a terminal: one row a line, the promise on a line of its own.
+ * @param {readonly string[]} ids
+ * @param {ReadonlyMap<string, RowResult>} results
+ */
+export function tableForTerminal(ids, results) {
+  return ids
+    .map((id) => {
+      const [, promise, target = '', tried = '', failures = '', outcome = ''] = cellsOf(id, results.get(id));
+      const line = `${id.padEnd(5)}${outcome}`;
+      if (promise === '') return line;
+      return `${line}\n     ${promise}\n     target ${target}; tried ${tried}, failures ${failures}`;
+    })
+    .join('\n');
+}
+
+/**
+ * The same table for the documentation.
+ * @param {readonly string[]} ids
+ * @param {ReadonlyMap<string, RowResult>} results
+ */
+export function tableForDocs(ids, results) {
+  const line = (/** @type {readonly string[]} */ cells) =>
+    `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
+  return [
+    line(HEAD),
+    line(HEAD.map(() => '---')),
+    ...ids.map((id) => line(cellsOf(id, results.get(id)))),
+  ].join('\n');
+}
+
+const [BEGIN, END] = ['<!-- trust: begin -->', '<!-- trust: end -->'];
+
+/**
+ * Puts the table in its place in a text.
+ * @param {string} text
+ * @param {string} table
+ * @param {string} day
+ */
+export function withTable(text, table, day) {
+  const [begin, end] = [text.indexOf(BEGIN), text.indexOf(END)];
+  if (begin < 0 || end < begin) throw new Error(`There is no place for the table: ${BEGIN} … ${END}`);
+  return `${text.slice(0, begin)}${BEGIN}\nRun on ${day}.\n\n${table}\n${text.slice(end)}`;
+}

@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest';
+import { ALL_ROWS } from './all-rows';
+import { outcomeOf, ROW_IDS, type RowResult, stands, tableForDocs, withTable } from './verdict.mjs';
+
+const row = (more: Partial<RowResult>): RowResult => ({
+  id: 'R1',
+  promise: 'Nothing is lost',
+  target: { count: 500, what: 'faults' },
+  long: false,
+  tried: 500,
+  failures: [],
+  ...more,
+});
+
+test.each<[string, RowResult | undefined, string, boolean]>([
+  ['as many as the target, none failed', row({}), 'held', true],
+  ['one fewer than the target', row({ tried: 499 }), 'below target', false],
+  ['one that failed', row({ failures: ['the file was cut off'] }), 'failed', false],
+  ['failed, and a reason not to run the rest', row({ failures: ['x'], notRun: 'no gcc' }), 'failed', false],
+  ['nothing tried, for a reason', row({ tried: 0, notRun: 'there is no gcc' }), 'not run', true],
+  ['nothing tried, for none', row({ tried: 0 }), 'below target', false],
+  ['no such row', undefined, 'not written', false],
+])('%s', (_, result, outcome, good) => {
+  expect(outcomeOf(result)).toBe(outcome);
+  expect(stands(outcomeOf(result))).toBe(good);
+});
+
+test('Each row has an id of the table, once', () => {
+  const ids = ALL_ROWS.map(({ id }) => id);
+  expect(ids).not.toEqual([]);
+  expect([...new Set(ids)]).toEqual(ids);
+  expect(ids.filter((id) => !ROW_IDS.includes(id))).toEqual([]);
+});
+
+test('The table takes the place of the one before it', () => {
+  const text = 'Before\n<!-- trust: begin -->\nold\n<!-- trust: end -->\nAfter\n';
+  const table = tableForDocs(['R1', 'R2'], new Map([['R1', row({})]]));
+  const next = withTable(withTable(text, table, '2026-01-01'), table, '2026-01-02');
+  expect(next).toBe(`Before
+<!-- trust: begin -->
+Run on 2026-01-02.
+
+| row | what is promised | target | tried | failures | outcome |
+| --- | --- | --- | --- | --- | --- |
+| R1 | Nothing is lost | 500 faults | 500 | 0 | held |
+| R2 |  |  |  |  | not written |
+<!-- trust: end -->
+After
+`);
+  expect(() => withTable('no place', table, '2026-01-01')).toThrow('no place for the table');
+});
