@@ -11,7 +11,7 @@ export default defineConfig({
           environment: 'node',
           isolate: false,
           include: [
-            'tests/{boards,renderer,electron,reference,trust}/**/*.test.ts',
+            'tests/{boards,renderer,electron,reference,strangers,trust}/**/*.test.ts',
             'tests/architecture.test.ts',
           ],
         },

@@ -6,7 +6,7 @@ const LISTED = 12;
 
 /** What a schema asks for, in words: "a whole number from 1 to 64". Offers the nearest word for one that is unknown. */
 export function expectedWords(schema: z.core.$ZodType, found: unknown): string {
-  const node = z.toJSONSchema(schema, { unrepresentable: 'any' });
+  const node = nodeOf(schema);
   const choices = choicesOf(schema);
   if (choices.length > 0) return choiceWords(choices, found);
   switch (node.type) {
@@ -23,6 +23,17 @@ export function expectedWords(schema: z.core.$ZodType, found: unknown): string {
     default:
       return 'an object in braces';
   }
+}
+
+/** A schema turned into words costs more than to check a value by it, and a wrong file asks for many. */
+const nodes = new WeakMap<z.core.$ZodType, z.core.JSONSchema.BaseSchema>();
+
+function nodeOf(schema: z.core.$ZodType): z.core.JSONSchema.BaseSchema {
+  const known = nodes.get(schema);
+  if (known !== undefined) return known;
+  const node = z.toJSONSchema(schema, { unrepresentable: 'any' });
+  nodes.set(schema, node);
+  return node;
 }
 
 function withNote(words: string, note: string | undefined): string {

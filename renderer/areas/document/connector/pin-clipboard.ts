@@ -95,7 +95,7 @@ function pinIn(line: string): Result<CopiedPin, string> {
     print,
     name,
     source: kind ? { kind, ...(where && { where }) } : undefined,
-    confidence: sure ? Number(sure) : undefined,
+    confidence: sure ? shareIn(sure) : undefined,
   };
   const given = Object.fromEntries(
     Object.entries(said).filter(([, value]) => value !== undefined && value !== ''),
@@ -106,6 +106,12 @@ function pinIn(line: string): Result<CopiedPin, string> {
   return refuse(
     field ? `“${field.path}” has to be ${field.expected}, and is ${field.found}.` : 'it is no pin.',
   );
+}
+
+/** The number a text stands for; the text itself where it is none, so that it can be told what was found. */
+function shareIn(text: string): number | string {
+  const share = Number(text);
+  return Number.isNaN(share) ? text : share;
 }
 
 function moreIn(text: string): Result<object, string> {

@@ -1,0 +1,100 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { Worker } from 'node:worker_threads';
+import { inRoot } from '../../electron/start/place.mjs';
+import { domain } from '../bench/bundled/domain.mjs';
+
+/**
+ * Damaged files of every kind, each read as the program reads it.
+ *
+ * node tests/strangers/mutants.mjs [--count 100000] [--seed 1] [--from 0]
+ */
+const COUNT = 100_000;
+/** No file takes the program longer, not even on a busy machine; one that does hangs it. */
+const HANGS_MS = 30_000;
+const LOOK_MS = 500;
+
+/** @typedef {import('./run-mutants').MutantReport & { hung: number | null }} Mutants */
+
+/**
+ * Runs so many, in a thread of their own that is ended when one of them hangs.
+ * @param {{ seed?: number, from?: number, count?: number }} [options]
+ * @returns {Promise<Mutants>} `hung` is the number of one that hung; then the rest was not tried
+ */
+export async function mutants({ seed = 1, from = 0, count = COUNT } = {}) {
+  await domain('strangers', { '/tests/strangers/run-mutants.ts': ['runMutants'] });
+  const bundle = pathToFileURL(inRoot('out', 'bench', 'strangers.mjs')).href;
+  const at = new Int32Array(new SharedArrayBuffer(4));
+  const run = { seed, from, count, frozen: frozen() };
+  const worker = new Worker(new URL('worker.mjs', import.meta.url), { workerData: { bundle, run, at } });
+  const report = await new Promise((resolve, reject) => {
+    let [last, since] = [-1, performance.now()];
+    const timer = setInterval(() => {
+      const now = Atomics.load(at, 0);
+      if (now !== last) [last, since] = [now, performance.now()];
+      else if (performance.now() - since > HANGS_MS) resolve({ hung: now });
+    }, LOOK_MS);
+    worker.once('message', (report) => resolve({ ...report, hung: null }));
+    worker.once('error', reject);
+    worker.once('exit', () => clearInterval(timer));
+  });
+  await worker.terminate();
+  const whole = { outcomes: {}, failures: [], used: 0, slowestMs: 0, slowest: 0, ...report };
+  keep(seed, whole.failures);
+  return whole;
+}
+
+/**
+ * The frozen documents that hold every field there is, by their kind.
+ * @returns {Record<'build' | 'board' | 'case', string[]>}
+ */
+export function frozen() {
+  const folder = inRoot('tests', 'golden', 'version-1');
+  /** @param {string} kind */
+  const of = (kind) =>
+    readdirSync(folder)
+      .filter((name) => name.endsWith(`.${kind}.json`))
+      .map((name) => readFileSync(`${folder}/${name}`, 'utf8'));
+  return { build: of('build'), board: of('board'), case: of('case') };
+}
+
+/**
+ * Writes down what failed, to be moved to `kept` once it is mended.
+ * @param {number} seed
+ * @param {readonly import('./run-mutants').MutantFailure[]} failures
+ */
+function keep(seed, failures) {
+  const folder = inRoot('out', 'strangers');
+  mkdirSync(folder, { recursive: true });
+  for (const { number, kind, data } of failures)
+    writeFileSync(
+      `${folder}/${kind.replaceAll(' ', '-')}.${seed}-${number}.bin`,
+      Buffer.from(data, 'base64'),
+    );
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  /** @param {string} name @param {number} usual */
+  const option = (name, usual) => {
+    const at = process.argv.indexOf(name);
+    return at < 0 ? usual : Number(process.argv[at + 1]);
+  };
+  const began = performance.now();
+  const count = option('--count', COUNT);
+  const { outcomes, failures, hung, used, slowestMs, slowest } = await mutants({
+    count,
+    seed: option('--seed', 1),
+    from: option('--from', 0),
+  });
+  for (const [kind, byOutcome] of Object.entries(outcomes)) {
+    const words = Object.entries(byOutcome).map(([outcome, many]) => `${outcome} ${many}`);
+    console.log(`${kind.padEnd(14)} ${words.join(', ')}`);
+  }
+  for (const { number, kind, reason } of failures.slice(0, 20)) console.log(`${number} ${kind}: ${reason}`);
+  const seconds = (performance.now() - began) / 1000;
+  console.log(
+    `${count} files in ${seconds.toFixed(1)} s, ${used} of them shown, checked and printed; the slowest (${slowest}) took ${slowestMs.toFixed(0)} ms.`,
+  );
+  console.log(`${failures.length} failed, ${hung === null ? 'none hung' : `${hung} hung`}.`);
+  process.exitCode = failures.length === 0 && hung === null ? 0 : 1;
+}
