@@ -13,8 +13,8 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   // A plug where it sits is drawn by window and paper alike.
   'boards/drawing': [...DOMAIN_FLOOR, 'boards/fit'],
   'boards/inference': ['boards/base'],
-  // Ways through the tray are geometry of the case: they need no plugs, no circuit and no findings.
-  'boards/routing': DOMAIN_FLOOR,
+  // Ways through the tray end at plugs where they sit; they need no circuit and no findings.
+  'boards/routing': [...DOMAIN_FLOOR, 'boards/fit'],
   // The vocabulary alone: a command refuses an answer to what nobody asks.
   'boards/diagnosis/observations': [],
   'boards/edit': [...DOMAIN_FLOOR, 'boards/fit', 'boards/diagnosis/observations'],

@@ -4,8 +4,10 @@ import { CaseSheetZ } from './case-sheet';
 import { FITTED, FittedZ } from './fitted';
 import { LeadZ } from './lead';
 import { LIMITS } from './limits';
+import { RouteZ } from './route';
 import { IdZ, NameZ, NotesZ, SchemaAddressZ, StepIdZ } from './text';
 import { TroubleZ } from './trouble';
+import { UnitZ } from './unit';
 
 const TurnZ = z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]);
 const CellZ = z.tuple([
@@ -44,7 +46,11 @@ export const BuildZ = z.strictObject({
   case: CaseSheetZ,
   /** Leads that came with neither: fans, a loose speaker, an adapter. */
   extras: z.array(LeadZ).max(LIMITS.leads),
+  /** The supply unit, drives, cards and hubs, as far as something is plugged into them. */
+  units: z.array(UnitZ).max(LIMITS.units).optional(),
   seats: z.array(SeatZ).max(LIMITS.seats),
+  /** Ways through the tray that were chosen for runs of cables. */
+  routes: z.array(RouteZ).max(LIMITS.routes).optional(),
   view: ViewZ,
   /** What else is built in; what is usual where nothing is said. */
   fitted: z.array(FittedZ).max(FITTED.length).optional(),

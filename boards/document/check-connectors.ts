@@ -7,19 +7,28 @@ import { pinsOfReading } from './pin-reading';
 import type { ProblemList } from './problem-list';
 import { shownText } from './shown-value';
 
-/** Connectors have ids of their own, and pins that stand in their grids, each once. */
-export function checkConnectors(connectors: readonly Connector[], path: string, list: ProblemList): void {
-  const grids = connectors.map(({ grid }) => grid);
+/** A list of connectors, and where it stands in the file. */
+export interface ConnectorShelf {
+  readonly path: string;
+  readonly connectors: readonly Connector[];
+}
+
+/** Connectors have ids of their own over all shelves together, and pins that stand in their grids, each once. */
+export function checkConnectors(shelves: readonly ConnectorShelf[], list: ProblemList): void {
+  const grids = shelves.flatMap(({ connectors }) => connectors.map(({ grid }) => grid));
+  const path = shelves.map((shelf) => shelf.path).join(' and ');
   if (!checkCells(grids, LIMITS.pins, 'pins', path, list)) return;
   const ids = new Once('an id', list);
-  connectors.forEach((connector, at) => {
-    if (list.full) return;
-    const here = `${path}[${at}]`;
-    ids.enter(connector.id, `${here}.id`);
-    checkGrid(connector.grid, `${here}.grid`, list);
-    checkPins(connector, `${here}.pins`, list);
-    checkReadings(connector, `${here}.readings`, list);
-  });
+  for (const shelf of shelves) {
+    shelf.connectors.forEach((connector, at) => {
+      if (list.full) return;
+      const here = `${shelf.path}[${at}]`;
+      ids.enter(connector.id, `${here}.id`);
+      checkGrid(connector.grid, `${here}.grid`, list);
+      checkPins(connector, `${here}.pins`, list);
+      checkReadings(connector, `${here}.readings`, list);
+    });
+  }
 }
 
 function checkPins({ grid, pins }: Connector, path: string, list: ProblemList): void {

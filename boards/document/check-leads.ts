@@ -48,6 +48,7 @@ function checkLead(lead: Lead, path: string, list: ProblemList): void {
     checkGrid(plug.grid, `${here}.grid`, list);
     checkHoles(plug, here, list);
   });
+  checkCable(lead, `${path}.cable`, list);
   const endProblem = endCheck(lead);
   lead.wires.forEach(({ from, to }, at) => {
     const here = `${path}.wires[${at}]`;
@@ -59,6 +60,35 @@ function checkLead(lead: Lead, path: string, list: ProblemList): void {
     if (from === to)
       list.add(() => ({ path: `${here}.to`, expected: 'another end than “from”', found: shownText(to) }));
   });
+}
+
+/** Runs join two different plugs, none is the far end of two, and none leads round in a ring. */
+function checkCable({ cable, plugs }: Lead, path: string, list: ProblemList): void {
+  const known = new Set(plugs.map(({ id }) => id));
+  const ends = new Once('a plug at the far end', list);
+  const before = new Map<string, string>();
+  cable?.runs.forEach(({ from, to }, at) => {
+    const here = `${path}.runs[${at}]`;
+    for (const [key, end] of Object.entries({ ...(from !== undefined && { from }), to }))
+      if (!known.has(end))
+        list.add(() => ({ path: `${here}.${key}`, expected: 'a plug of this lead', found: shownText(end) }));
+    ends.enter(to, `${here}.to`);
+    if (from === undefined) return;
+    if (isBefore(to, from))
+      list.add(() => ({
+        path: `${here}.to`,
+        expected: 'a plug that the run does not come from',
+        found: shownText(to),
+      }));
+    else before.set(to, from);
+  });
+
+  /** True when the way back from a plug comes past another, or begins at it. */
+  function isBefore(wanted: string, plug: string): boolean {
+    for (let at: string | undefined = plug; at !== undefined; at = before.get(at))
+      if (at === wanted) return true;
+    return false;
+  }
 }
 
 /** Only an LED of one colour has a colour, and only a switch can be stuck or broken. */

@@ -1,6 +1,6 @@
 import type { Build } from './build';
 import { liesOver } from './footprint';
-import { leadsOf } from './lookup';
+import { connectorsOf, leadsOf } from './lookup';
 import { nearestOf } from './nearest';
 import { Once } from './once';
 import type { ProblemList } from './problem-list';
@@ -9,7 +9,7 @@ import { shownText } from './shown-value';
 /** Seats name a plug and a connector that are there, each plug once, and lie over its positions. */
 export function checkSeats(build: Build, list: ProblemList): void {
   const leads = new Map(leadsOf(build).map((lead) => [lead.id, lead]));
-  const connectors = new Map(build.board.connectors.map((connector) => [connector.id, connector]));
+  const connectors = new Map(connectorsOf(build).map((connector) => [connector.id, connector]));
   const once = new Once('a plug', list);
   for (const [at, seat] of build.seats.entries()) {
     if (list.full) return;
@@ -22,7 +22,7 @@ export function checkSeats(build: Build, list: ProblemList): void {
     else if (plug === undefined) unknown(`${here}.plug`, `a plug of ${shownText(lead.id)}`, seat.plug, plugs);
     else once.enter(`${seat.lead} / ${seat.plug}`, `${here}.plug`);
     if (connector === undefined)
-      unknown(`${here}.connector`, 'a connector of the board', seat.connector, connectors);
+      unknown(`${here}.connector`, 'a connector of the board or of a unit', seat.connector, connectors);
     else if (plug !== undefined && !liesOver(plug.grid, seat, connector.grid))
       list.add(() => ({
         path: `${here}.at`,

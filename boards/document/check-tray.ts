@@ -5,7 +5,7 @@ import { shownText } from './shown-value';
 import type { Tray, TraySide } from './tray';
 
 /**
- * Places have ids of their own over all their kinds, and paths and cables run between two that are there.
+ * Places have ids of their own over all their kinds, and paths run between two that are there.
  * Only an opening has paths on both sides of the metal. Parts of a tray that nothing joins are no mistake:
  * a sheet is drawn piece by piece, and whoever looks for a route is told.
  */
@@ -18,10 +18,8 @@ export function checkTray(tray: Tray | undefined, path: string, list: ProblemLis
       places.enter(id, `${path}.${key}[${at}].id`);
     });
   if (supply !== undefined) places.enter(supply.id, `${path}.supply.id`);
-  const passed = [...points, ...openings].map(({ id }) => id);
-  const ends = [...bays, ...(supply === undefined ? [] : [supply])].map(({ id }) => id);
-  checkPaths(tray, new Set([...passed, ...ends]), path, list);
-  checkCables(tray, new Set([...points.map(({ id }) => id), ...ends]), path, list);
+  const joined = [...points, ...openings, ...bays, ...(supply === undefined ? [] : [supply])];
+  checkPaths(tray, new Set(joined.map(({ id }) => id)), path, list);
 }
 
 function checkPaths(
@@ -49,27 +47,6 @@ function checkPaths(
           found: shownText(side),
         }));
     }
-  });
-}
-
-function checkCables(
-  { cableKinds, cables }: Tray,
-  ends: ReadonlySet<string>,
-  trayPath: string,
-  list: ProblemList,
-): void {
-  const kindIds = new Once('an id', list);
-  cableKinds.forEach(({ id }, at) => {
-    kindIds.enter(id, `${trayPath}.cableKinds[${at}].id`);
-  });
-  const kinds = new Set(cableKinds.map(({ id }) => id));
-  const ids = new Once('an id', list);
-  cables.forEach(({ id, kind, from, to }, at) => {
-    if (list.full) return;
-    const here = `${trayPath}.cables[${at}]`;
-    ids.enter(id, `${here}.id`);
-    checkKnown(kind, kinds, 'a kind of cable of the tray', `${here}.kind`, list);
-    checkEnds({ from, to }, ends, 'a point, a bay or the supply of the tray', here, list);
   });
 }
 

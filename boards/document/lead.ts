@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { LAMP_COLOURS } from '../signals/lamp-colours';
 import { PART_KIND_IDS } from '../signals/part-kinds';
+import { CableZ } from './cable';
 import { ChannelZ, FamilyZ, SIDES } from './connector';
 import { GridZ } from './grid';
 import { LIMITS } from './limits';
@@ -77,6 +78,8 @@ export const LeadZ = z.strictObject({
   parts: z.array(PartZ).max(LIMITS.partsPerLead),
   plugs: z.array(PlugZ).min(1).max(LIMITS.plugsPerLead),
   wires: z.array(WireZ).max(LIMITS.wiresPerLead),
+  /** How thick and how long it is, where somebody has measured. */
+  cable: CableZ.optional(),
   /** Left off on purpose; the checks stay silent about it. */
   setAside: z.literal(true).optional(),
   notes: NotesZ.optional(),

@@ -44,8 +44,10 @@ export const LIMITS = {
   trayStandoffs: 64,
   trayFans: 64,
   trayPaths: 10_000,
-  cableKinds: 256,
-  cables: 2_000,
+  units: 64,
+  connectorsPerUnit: 64,
+  routes: 10_000,
+  pathsPerRoute: 256,
   problemsShown: 20,
   /** Where counting stops: a file with more is not read on. */
   problemsCounted: 1_000,

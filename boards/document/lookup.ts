@@ -6,6 +6,7 @@ import type { Lead, Plug, Wire } from './lead';
 import { splitEnd } from './lead';
 import { gridIndex } from './numbering';
 import type { Photo } from './photo';
+import type { Unit } from './unit';
 
 /** A plug of a build: lead id and plug id. */
 export interface PlugRef {
@@ -38,6 +39,25 @@ export function plugOf(build: Build, ref: PlugRef): Plug | undefined {
 
 export function connectorOf(board: BoardSheet, id: string): Connector | undefined {
   return board.connectors.find((connector) => connector.id === id);
+}
+
+const NO_UNITS: readonly Unit[] = [];
+
+/** Everything beside the board that has connectors; the same list for every build that has none. */
+export function unitsOf({ units }: Build): readonly Unit[] {
+  return units ?? NO_UNITS;
+}
+
+/** Every connector that a plug of the build can sit on: those of the board first. */
+export function connectorsOf(build: Build): readonly Connector[] {
+  const units = unitsOf(build);
+  if (units.length === 0) return build.board.connectors;
+  return [...build.board.connectors, ...units.flatMap(({ connectors }) => connectors)];
+}
+
+/** The unit that a connector belongs to; undefined for one of the board. */
+export function unitWith(build: Build, connector: string): Unit | undefined {
+  return unitsOf(build).find(({ connectors }) => connectors.some(({ id }) => id === connector));
 }
 
 export function photoOf(board: BoardSheet, id: string): Photo | undefined {

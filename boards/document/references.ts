@@ -5,6 +5,7 @@ import { checkOutline } from './check-outline';
 import { checkPhotos } from './check-photos';
 import { checkSeats } from './check-seats';
 import { checkTray } from './check-tray';
+import { checkUnits } from './check-units';
 import type { Document } from './document';
 import { type FieldProblems, ProblemList } from './problem-list';
 
@@ -17,7 +18,7 @@ export function referenceProblems(document: Document): FieldProblems {
   switch (document.format) {
     case 'leadwright/board':
       checkOutline(document.outline, 'outline', list);
-      checkConnectors(document.connectors, 'connectors', list);
+      checkConnectors([{ path: 'connectors', connectors: document.connectors }], list);
       checkPhotos(document, 'photos', list);
       break;
     case 'leadwright/case':
@@ -32,7 +33,7 @@ export function referenceProblems(document: Document): FieldProblems {
 
 function checkBuild(build: Build, list: ProblemList): void {
   checkOutline(build.board.outline, 'board.outline', list);
-  checkConnectors(build.board.connectors, 'board.connectors', list);
+  checkUnits(build, list);
   checkPhotos(build.board, 'board.photos', list);
   const ofCase = { path: 'case.leads', leads: build.case.leads };
   checkLeads([ofCase, { path: 'extras', leads: build.extras }], list);

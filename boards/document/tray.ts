@@ -80,29 +80,6 @@ const FanPlaceZ = z.strictObject({
 /** A way along one side of the tray, from one place to another; measured, so no straight line is assumed. */
 const PathZ = z.strictObject({ id: IdZ, from: IdZ, to: IdZ, lengthMm: LengthMmZ, side: z.enum(TRAY_SIDES) });
 
-/** What cables of one make have in common. */
-const CableKindZ = z.strictObject({
-  id: IdZ,
-  name: LineZ.optional(),
-  /** Of the whole cable with its sleeve; of a flat one, of the round one with the same area. */
-  diameterMm: z.number().positive().max(100),
-  /** The least inside radius it may be bent to, where its maker says one. */
-  bendRadiusMm: z.number().nonnegative().max(500).optional(),
-  /** What has to be left over at each of its ends, so that no plug is pulled. */
-  slackMm: z.number().nonnegative().max(1_000),
-});
-
-/** One cable to be laid, from one place to another. */
-const CableZ = z.strictObject({
-  id: IdZ,
-  name: LineZ.optional(),
-  kind: IdZ,
-  from: IdZ,
-  to: IdZ,
-  /** Between its plugs. */
-  lengthMm: LengthMmZ,
-});
-
 /** The sheet of metal that carries the board, with all that cables meet on their way. Seen from the front. */
 export const TrayZ = z.strictObject({
   widthMm: SizeMmZ,
@@ -117,8 +94,6 @@ export const TrayZ = z.strictObject({
   standoffs: z.array(StandoffZ).max(LIMITS.trayStandoffs).optional(),
   fans: z.array(FanPlaceZ).max(LIMITS.trayFans).optional(),
   paths: z.array(PathZ).max(LIMITS.trayPaths),
-  cableKinds: z.array(CableKindZ).max(LIMITS.cableKinds),
-  cables: z.array(CableZ).max(LIMITS.cables),
 });
 
 export type TraySide = (typeof TRAY_SIDES)[number];
@@ -126,6 +101,4 @@ export type BoardPlace = z.infer<typeof BoardPlaceZ>;
 export type Standoff = z.infer<typeof StandoffZ>;
 export type FanPlace = z.infer<typeof FanPlaceZ>;
 export type Opening = z.infer<typeof OpeningZ>;
-export type CableKind = z.infer<typeof CableKindZ>;
-export type Cable = z.infer<typeof CableZ>;
 export type Tray = z.infer<typeof TrayZ>;

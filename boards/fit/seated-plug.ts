@@ -3,7 +3,7 @@ import type { BoardSheet } from '../document/board-sheet';
 import type { Build, Seat } from '../document/build';
 import type { Connector } from '../document/connector';
 import type { Lead, Plug } from '../document/lead';
-import { leadsOf, type PlugRef } from '../document/lookup';
+import { connectorsOf, leadsOf, type PlugRef, unitsOf } from '../document/lookup';
 
 /** A seat with what its ids stand for. */
 export interface SeatedPlug {
@@ -15,14 +15,14 @@ export interface SeatedPlug {
 
 /** All of a build that decides what touches what. Names, notes and the view are not among it. */
 export function wiringOf(build: Build): readonly object[] {
-  return [build.board.connectors, build.case.leads, build.extras, build.seats];
+  return [build.board.connectors, unitsOf(build), build.case.leads, build.extras, build.seats];
 }
 
 /** What the ids of a seat stand for. Throws on an id that is not in the build: the parser lets none in. */
 export function seatedPlug(build: Build, seat: Seat): SeatedPlug {
   const { lead, plug } = plugOnBoard(build, seat);
-  const connector = connectorsById(build.board).get(seat.connector);
-  if (!connector) throw new Error(`No such connector on the board: ${seat.connector}`);
+  const connector = connectorsById(build).get(seat.connector);
+  if (!connector) throw new Error(`No such connector in the build: ${seat.connector}`);
   return { seat, lead, plug, connector };
 }
 
@@ -53,6 +53,6 @@ const leadsById = byIdentity(
 );
 
 const connectorsById = byIdentity(
-  (board: BoardSheet) => new Map(board.connectors.map((connector) => [connector.id, connector])),
-  (board) => [board.connectors],
+  (build: Build) => new Map(connectorsOf(build).map((connector) => [connector.id, connector])),
+  (build) => [build.board.connectors, unitsOf(build)],
 );

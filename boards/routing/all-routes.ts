@@ -1,6 +1,6 @@
-import type { Cable, Tray } from '../document/tray';
 import { assignRoutes, type Wanting } from './assign-routes';
 import { roomFor } from './fill';
+import type { Cable, Laying } from './laying';
 import { type FoundRoute, leastRoutes } from './least-routes';
 import { kindOf, queryOf, type Reach, type Route, reachOf, routeFrom } from './reach';
 import { addRouteCosts, compareRouteCosts, LEFT_COST, NO_ROUTE_COST, type RouteCost } from './route-cost';
@@ -57,7 +57,7 @@ interface Able {
  * @param tell is told now and then how far it has come
  */
 export function allRoutes(
-  tray: Tray,
+  tray: Laying,
   limits: RoutingLimits = ROUTING_LIMITS,
   tell: (progress: RoutingProgress) => void = () => undefined,
 ): AllRoutes {
@@ -103,7 +103,7 @@ export function allRoutes(
 }
 
 /** For every cable its best way for each set of contested openings; at least its best way of all. */
-function waysOf(tray: Tray, able: readonly Able[], contested: ReadonlySet<number>, labels: number) {
+function waysOf(tray: Laying, able: readonly Able[], contested: ReadonlySet<number>, labels: number) {
   const graph = trayGraph(tray);
   let complete = true;
   const ways = able.map(({ cable }) => {
@@ -132,7 +132,7 @@ function wantings(
 
 /** Openings that hold more than they have room for. */
 function overfilled(
-  tray: Tray,
+  tray: Laying,
   able: readonly Able[],
   taken: readonly (FoundRoute | undefined)[],
 ): readonly number[] {
@@ -156,7 +156,7 @@ function alone(ways: readonly (readonly FoundRoute[])[]): RouteCost {
 }
 
 function cableRoute(
-  tray: Tray,
+  tray: Laying,
   cable: Cable,
   reach: Reach | undefined,
   found: FoundRoute | undefined,

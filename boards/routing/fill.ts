@@ -1,5 +1,6 @@
 import type { Mm } from '../base/units';
-import type { CableKind, Opening } from '../document/tray';
+import type { Opening } from '../document/tray';
+import type { CableKind } from './laying';
 import { roundAreaMm2 } from './wire';
 
 /**

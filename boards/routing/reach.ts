@@ -1,6 +1,6 @@
 import type { Mm } from '../base/units';
-import type { Cable, CableKind, Tray } from '../document/tray';
 import { type NoPassage, passageProblem } from './fill';
+import type { Cable, CableKind, Laying } from './laying';
 import { type FoundRoute, leastRoutes, type RouteQuery } from './least-routes';
 import { toUm, trayGraph, UM_PER_MM } from './tray-graph';
 
@@ -49,7 +49,7 @@ export type Reach =
  *
  * @throws RangeError on a cable whose ends or kind the tray does not have
  */
-export function reachOf(tray: Tray, cable: Cable): Reach {
+export function reachOf(tray: Laying, cable: Cable): Reach {
   const query = queryOf(tray, cable);
   const best = (over: Partial<RouteQuery>): Route | undefined => {
     const [found] = leastRoutes(trayGraph(tray), { ...query, ...over }).routes;
@@ -73,7 +73,7 @@ export function reachOf(tray: Tray, cable: Cable): Reach {
 }
 
 /** What a cable asks of the tray by itself. */
-export function queryOf(tray: Tray, cable: Cable): RouteQuery {
+export function queryOf(tray: Laying, cable: Cable): RouteQuery {
   const { nodeOf } = trayGraph(tray);
   const [from, to] = [nodeOf.get(cable.from), nodeOf.get(cable.to)];
   if (from === undefined || to === undefined)
@@ -89,14 +89,14 @@ export function queryOf(tray: Tray, cable: Cable): RouteQuery {
 }
 
 /** The kind of a cable of this tray. */
-export function kindOf({ cableKinds }: Tray, cable: Cable): CableKind {
+export function kindOf({ cableKinds }: Laying, cable: Cable): CableKind {
   const kind = cableKinds.find(({ id }) => id === cable.kind);
   if (kind === undefined) throw new RangeError(`No kind of cable ${cable.kind} in the tray`);
   return kind;
 }
 
 /** A found route in ids and millimetres. */
-export function routeFrom(tray: Tray, cable: Cable, found: FoundRoute): Route {
+export function routeFrom(tray: Laying, cable: Cable, found: FoundRoute): Route {
   const { budgetUm } = queryOf(tray, cable);
   const ids = (list: readonly { readonly id: string }[], places: readonly number[]) =>
     places.flatMap((at) => list[at]?.id ?? []);
@@ -109,7 +109,7 @@ export function routeFrom(tray: Tray, cable: Cable, found: FoundRoute): Route {
   };
 }
 
-function barredOf(tray: Tray, cable: Cable): readonly Barred[] {
+function barredOf(tray: Laying, cable: Cable): readonly Barred[] {
   const kind = kindOf(tray, cable);
   return tray.openings.flatMap((opening) => {
     const problem = passageProblem(opening, kind, tray.behindMm);

@@ -1,7 +1,7 @@
 import type { Mm } from '../base/units';
-import type { Side } from '../document/connector';
 import type { MountingHole, Outline } from '../document/outline';
-import type { BoardPlace, Standoff, Tray } from '../document/tray';
+import type { Standoff, Tray } from '../document/tray';
+import { onBoard } from './board-on-tray';
 
 /** How far a place read with a ruler may be off, at both ends together (common practice, no source). */
 const READ_TO_MM: Mm = 2;
@@ -147,34 +147,4 @@ function findingsOf(
 
 function apart(one: Point, other: Point): Mm {
   return Math.hypot(one.xMm - other.xMm, one.yMm - other.yMm);
-}
-
-/** A place of the tray in the coordinates of the board, both measured from the corner they share. */
-function onBoard({ xMm, yMm }: Point, place: BoardPlace, outline: Outline): Point {
-  const { rightMm, rearMm } = fromCorner(xMm - place.xMm, yMm - place.yMm, place.rear);
-  const { widthMm, depthMm } = outline;
-  switch (outline.rear ?? 'top') {
-    case 'top':
-      return { xMm: widthMm - rightMm, yMm: rearMm };
-    case 'right':
-      return { xMm: widthMm - rearMm, yMm: depthMm - rightMm };
-    case 'bottom':
-      return { xMm: rightMm, yMm: depthMm - rearMm };
-    case 'left':
-      return { xMm: rearMm, yMm: rightMm };
-  }
-}
-
-/** How far from the right edge and from the rear edge a step from the corner leads. */
-function fromCorner(xMm: Mm, yMm: Mm, rear: Side): { readonly rightMm: Mm; readonly rearMm: Mm } {
-  switch (rear) {
-    case 'top':
-      return { rightMm: -xMm, rearMm: yMm };
-    case 'right':
-      return { rightMm: -yMm, rearMm: -xMm };
-    case 'bottom':
-      return { rightMm: xMm, rearMm: -yMm };
-    case 'left':
-      return { rightMm: yMm, rearMm: xMm };
-  }
 }

@@ -1,4 +1,4 @@
-import type { Cable, Tray } from '../../boards/document/tray';
+import type { Cable, Laying } from '../../boards/routing/laying';
 
 /** A way of a cable, in millimetres, and the openings it passes. */
 export interface Way {
@@ -11,7 +11,11 @@ export interface Way {
  * Every way of a cable that comes to no place twice on the same side, by trying all of them on the sheet
  * itself: slow and obvious. An opening is passed when a way comes to it on one side and leaves on the other.
  */
-export function everyWay(tray: Tray, { from, to }: Cable, goesThrough: (opening: string) => boolean): Way[] {
+export function everyWay(
+  tray: Laying,
+  { from, to }: Cable,
+  goesThrough: (opening: string) => boolean,
+): Way[] {
   const openings = new Set(tray.openings.map(({ id }) => id));
   const ends = new Set([...tray.bays.map(({ id }) => id), ...(tray.supply ? [tray.supply.id] : [])]);
   const spot = (place: string, side: string) => (openings.has(place) ? `${place} ${side}` : place);

@@ -1,5 +1,5 @@
 import highsLoader from 'highs';
-import type { Tray } from '../../boards/document/tray';
+import type { Laying } from '../../boards/routing/laying';
 
 /** The least that all cables together can come to: how many are left, then what is in sight, then how long they are. */
 export interface RouteOptimum {
@@ -21,7 +21,7 @@ const VISIBLE = 3e3;
  * left; no flow longer than the cable less its slack; openings that hold what the fill table says. Nothing
  * of it is shared with the search that it checks. For small trays only.
  */
-export async function routeProgram(): Promise<(tray: Tray, passable: Passable) => RouteOptimum> {
+export async function routeProgram(): Promise<(tray: Laying, passable: Passable) => RouteOptimum> {
   const highs = await highsLoader();
   return (tray, passable) => {
     const solved = highs.solve(modelOf(tray, passable), { mip_rel_gap: 0, mip_abs_gap: 0 });
@@ -45,7 +45,7 @@ interface Arc {
   readonly opening?: number;
 }
 
-function modelOf(tray: Tray, passable: Passable): string {
+function modelOf(tray: Laying, passable: Passable): string {
   const costs: string[] = [];
   const rows: string[] = [];
   const names: string[] = [];
@@ -108,7 +108,7 @@ function modelOf(tray: Tray, passable: Passable): string {
 
 /** 53 % for one, 31 % for every two, 40 % for all of more (NEC chapter 9, table 1). */
 function fillRows(
-  tray: Tray,
+  tray: Laying,
   opening: number,
   cables: readonly { readonly name: string; readonly area: number }[],
   names: string[],
@@ -134,7 +134,7 @@ function fillRows(
 }
 
 /** Both directions of every path and every opening; an opening has a node on each side. */
-function arcsOf(tray: Tray): readonly Arc[] {
+function arcsOf(tray: Laying): readonly Arc[] {
   const openings = new Set(tray.openings.map(({ id }) => id));
   const nodeOf = (place: string, side: string) => (openings.has(place) ? `${place}/${side}` : place);
   const both = (arc: Arc) => [

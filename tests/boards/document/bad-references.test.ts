@@ -113,7 +113,7 @@ describe('a document that contradicts itself', () => {
       'seats[0].plug: expected a plug of “switch” that is there, found “other”',
     ]);
     expect(faults(spoilt('seats.0.connector', 'panel-2'))).toEqual([
-      'seats[0].connector: expected a connector of the board that is there (perhaps “panel” is meant), found “panel-2”',
+      'seats[0].connector: expected a connector of the board or of a unit that is there (perhaps “panel” is meant), found “panel-2”',
     ]);
   });
 

@@ -32,8 +32,6 @@ function soundTray() {
       { id: 'over', from: 'tie-1', to: 'right', lengthMm: 120.5, side: 'back' },
       { id: 'in', from: 'right', to: 'main-power', lengthMm: 60, side: 'front' },
     ],
-    cableKinds: [{ id: 'main', diameterMm: 12, bendRadiusMm: 10, slackMm: 25 }],
-    cables: [{ id: 'main-cable', kind: 'main', from: 'supply', to: 'main-power', lengthMm: 600 }],
   };
 }
 
@@ -62,21 +60,12 @@ describe('the tray of a case', () => {
     expect(() => faultsWith('paths', [])).toThrow('It was opened');
   });
 
-  it('has openings, paths and cables of a size', () => {
+  it('has openings and paths of a size', () => {
     expect(faultsWith('openings.0.widthMm', 0)).toEqual([
       'case.tray.openings[0].widthMm: expected a finite number above 0, at most 2,000, found 0',
     ]);
     expect(faultsWith('paths.0.lengthMm', -180)).toEqual([
       'case.tray.paths[0].lengthMm: expected a finite number above 0, at most 20,000, found -180',
-    ]);
-    expect(faultsWith('cables.0.lengthMm', 0)).toEqual([
-      'case.tray.cables[0].lengthMm: expected a finite number above 0, at most 20,000, found 0',
-    ]);
-    expect(faultsWith('cableKinds.0.diameterMm', 0)).toEqual([
-      'case.tray.cableKinds[0].diameterMm: expected a finite number above 0, at most 100, found 0',
-    ]);
-    expect(faultsWith('cableKinds.0.slackMm', -1)).toEqual([
-      'case.tray.cableKinds[0].slackMm: expected a finite number from 0 to 1,000, found -1',
     ]);
   });
 
@@ -119,18 +108,6 @@ describe('the tray of a case', () => {
   it('changes sides at openings only, because metal is in the way elsewhere', () => {
     expect(faultsWith('paths.1.side', 'front')).toEqual([
       'case.tray.paths[1].side: expected “back” as at case.tray.paths[0], which also meets “tie-1” (only an opening has paths on both sides), found “front”',
-    ]);
-  });
-
-  it('has cables of a known kind, between two different ends that are no openings', () => {
-    expect(faultsWith('cables.0.kind', 'fan')).toEqual([
-      'case.tray.cables[0].kind: expected a kind of cable of the tray that is there, found “fan”',
-    ]);
-    expect(faultsWith('cables.0.to', 'supply')).toEqual([
-      'case.tray.cables[0].to: expected another place than “from”, found “supply”',
-    ]);
-    expect(faultsWith('cables.0.to', 'right')).toEqual([
-      'case.tray.cables[0].to: expected a point, a bay or the supply of the tray that is there, found “right”',
     ]);
   });
 });

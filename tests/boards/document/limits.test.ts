@@ -8,6 +8,7 @@ import { parseDocument } from '../../../boards/document/parse';
 import type { Photo } from '../../../boards/document/photo';
 import type { Tray } from '../../../boards/document/tray';
 import type { LogEntry } from '../../../boards/document/trouble';
+import type { Unit } from '../../../boards/document/unit';
 import { bench, grid, partLead, posts } from '../fixtures/bench';
 
 const TINY = posts('one', grid(1, 1));
@@ -69,14 +70,17 @@ function troubled(log: readonly LogEntry[]): unknown {
 }
 
 const AREA = { xMm: 10, yMm: 10, widthMm: 40, heightMm: 20 };
-const CABLE_KIND = { id: 'fan', diameterMm: 3, slackMm: 20 };
+
+function unit(id: string): Unit {
+  return { id, name: id, kind: 'drive', connectors: [] };
+}
 
 function trayPoint(id: string): Tray['points'][number] {
   return { id, kind: 'tie', xMm: 1, yMm: 1 };
 }
 
 function trayOf(over: Partial<Tray>): CaseSheet {
-  const empty = { points: [], openings: [], bays: [], paths: [], cableKinds: [], cables: [] };
+  const empty = { points: [], openings: [], bays: [], paths: [] };
   return { ...caseWith([]), tray: { widthMm: 400, heightMm: 400, ...empty, ...over } };
 }
 
@@ -299,20 +303,34 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     path: 'tray.paths',
     expected: 'a list of at most 10,000 entries',
   },
-  cableKinds: {
-    make: (size) => trayOf({ cableKinds: many(size, (at) => ({ ...CABLE_KIND, id: `kind-${at}` })) }),
-    path: 'tray.cableKinds',
-    expected: 'a list of at most 256 entries',
+  units: {
+    make: (size) => ({ ...bench([], []), units: many(size, (at) => unit(`unit-${at}`)) }),
+    path: 'units',
+    expected: 'a list of at most 64 entries',
   },
-  cables: {
-    make: (size) =>
-      trayOf({
-        points: [trayPoint('a'), trayPoint('b')],
-        cableKinds: [CABLE_KIND],
-        cables: many(size, (at) => ({ id: `cable-${at}`, kind: 'fan', from: 'a', to: 'b', lengthMm: 300 })),
-      }),
-    path: 'tray.cables',
-    expected: 'a list of at most 2,000 entries',
+  connectorsPerUnit: {
+    make: (size) => ({
+      ...bench([], []),
+      units: [{ ...unit('drive'), connectors: many(size, (at) => posts(`socket-${at}`, grid(1, 1))) }],
+    }),
+    path: 'units[0].connectors',
+    expected: 'a list of at most 64 entries',
+  },
+  routes: {
+    make: (size) => ({
+      ...bench([], []),
+      routes: many(size, (at) => ({ lead: `lead-${at}`, plug: 'plug', paths: [] })),
+    }),
+    path: 'routes',
+    expected: 'a list of at most 10,000 entries',
+  },
+  pathsPerRoute: {
+    make: (size) => ({
+      ...bench([], []),
+      routes: [{ lead: 'lead', plug: 'plug', paths: many(size, (at) => `path-${at}`) }],
+    }),
+    path: 'routes[0].paths',
+    expected: 'a list of at most 256 entries',
   },
   seats: { make: seated, path: 'seats', expected: 'a list of at most 10,000 entries' },
 };

@@ -1,19 +1,19 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Tray } from '../../../boards/document/tray';
 import { type AllRoutes, allRoutes, ROUTING_LIMITS } from '../../../boards/routing/all-routes';
 import { passageProblem, roomFor } from '../../../boards/routing/fill';
+import type { Laying } from '../../../boards/routing/laying';
 import { type Route, reachOf } from '../../../boards/routing/reach';
 import { compareRouteCosts } from '../../../boards/routing/route-cost';
 import { type Passable, type RouteOptimum, routeProgram } from '../../reference/route-program';
 import { anyTray } from './any-tray';
 
-let reference: (tray: Tray, passable: Passable) => RouteOptimum;
+let reference: (tray: Laying, passable: Passable) => RouteOptimum;
 beforeAll(async () => {
   reference = await routeProgram();
 });
 
-function passableOf(tray: Tray): Passable {
+function passableOf(tray: Laying): Passable {
   return tray.cables.map((cable) => {
     const kind = tray.cableKinds.find(({ id }) => id === cable.kind);
     if (kind === undefined) throw new Error(`No kind ${cable.kind}`);
@@ -26,7 +26,7 @@ function optimum({ cost }: AllRoutes): RouteOptimum {
 }
 
 /** The openings that hold more than they may, and the sums of what is laid beside what the answer says of them. */
-function faultsOf(tray: Tray, { cables, cost }: AllRoutes): readonly string[] {
+function faultsOf(tray: Laying, { cables, cost }: AllRoutes): readonly string[] {
   const laid = cables.flatMap((each) => (each.kind === 'laid' ? [each] : []));
   const thickness = (id: string) => {
     const kind = tray.cables.find((cable) => cable.id === id)?.kind;
@@ -53,7 +53,7 @@ function faultsOf(tray: Tray, { cables, cost }: AllRoutes): readonly string[] {
 }
 
 /** True for a route that the cable would not have if it were alone. */
-function makesWay(route: Route, tray: Tray, at: number): boolean {
+function makesWay(route: Route, tray: Laying, at: number): boolean {
   const cable = tray.cables[at];
   const alone = cable && reachOf(tray, cable);
   return alone?.kind === 'reaches' && alone.route.openings.join() !== route.openings.join();
@@ -132,7 +132,7 @@ describe('the routes of all cables by themselves', () => {
 });
 
 /** Drives behind the tray and their ports on its front, with one near opening and one far one. */
-function drives(count: number): Tray {
+function drives(count: number): Laying {
   const area = { xMm: 0, yMm: 0, widthMm: 40, heightMm: 20 };
   return {
     widthMm: 400,

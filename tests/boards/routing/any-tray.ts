@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import type { Cable, CableKind, Opening, Tray } from '../../../boards/document/tray';
+import type { Opening, Tray } from '../../../boards/document/tray';
+import type { Cable, CableKind, Laying } from '../../../boards/routing/laying';
 import { Dice } from '../dice';
 
 const AREA = { xMm: 10, yMm: 10, widthMm: 40, heightMm: 20 };
@@ -42,13 +43,13 @@ function cablesOf(tray: Pick<Tray, 'points' | 'bays' | 'supply'>, count: number,
   });
 }
 
-const KINDS: CableKind[] = [
+const KINDS: readonly CableKind[] = [
   { id: 'thin', diameterMm: 3, slackMm: 2 },
   { id: 'thick', diameterMm: 7, bendRadiusMm: 8, slackMm: 4 },
 ];
 
 /** A small tray as a valid sheet has it, with islands, barred openings and cables that are too short. */
-export function anyTray(cables: number): fc.Arbitrary<Tray> {
+export function anyTray(cables: number): fc.Arbitrary<Laying> {
   return fc.nat().map((seed) => {
     const dice = new Dice(seed);
     const many = <T>(count: number, make: (at: number) => T) =>

@@ -1,24 +1,24 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Cable, Tray } from '../../../boards/document/tray';
 import { passageProblem } from '../../../boards/routing/fill';
+import type { Cable, Laying } from '../../../boards/routing/laying';
 import { type Reach, type Route, reachOf } from '../../../boards/routing/reach';
 import { everyWay, type Way } from '../../reference/every-route';
 import { type Passable, type RouteOptimum, routeProgram } from '../../reference/route-program';
 import { anyTray } from './any-tray';
 
-let reference: (tray: Tray, passable: Passable) => RouteOptimum;
+let reference: (tray: Laying, passable: Passable) => RouteOptimum;
 beforeAll(async () => {
   reference = await routeProgram();
 });
 
-function cableOf(tray: Tray): Cable {
+function cableOf(tray: Laying): Cable {
   const [cable] = tray.cables;
   if (cable === undefined) throw new Error('A tray without a cable');
   return cable;
 }
 
-function kindOf(tray: Tray, cable: Cable) {
+function kindOf(tray: Laying, cable: Cable) {
   const kind = tray.cableKinds.find(({ id }) => id === cable.kind);
   if (kind === undefined) throw new Error('A cable without a kind');
   return kind;
@@ -30,7 +30,7 @@ function bestOf(ways: readonly Way[]): Way | undefined {
 }
 
 /** The route is one that lies in the tray, from end to end, and is as long as it says. */
-function follow(tray: Tray, cable: Cable, route: Route): void {
+function follow(tray: Laying, cable: Cable, route: Route): void {
   let place = cable.from;
   let side: string | undefined;
   const measured = { visibleMm: 0, totalMm: 0 };
@@ -133,7 +133,7 @@ describe('the route of a cable against an integer program', () => {
 });
 
 /** A supply behind the tray, a header on its front, and two ways in: one round the bottom, one through the side. */
-function twoWays(lengthMm: number, sideHeightMm = 20): Tray {
+function twoWays(lengthMm: number, sideHeightMm = 20): Laying {
   const area = { xMm: 0, yMm: 0, widthMm: 50, heightMm: 20 };
   return {
     widthMm: 400,
@@ -157,7 +157,7 @@ function twoWays(lengthMm: number, sideHeightMm = 20): Tray {
 }
 
 describe('a main supply cable', () => {
-  const reach = (tray: Tray) => reachOf(tray, cableOf(tray));
+  const reach = (tray: Laying) => reachOf(tray, cableOf(tray));
 
   it('goes behind the tray when it is long enough, to the micrometre', () => {
     // 400.4 + 50.5 and 24.9 at either end are 500.7.

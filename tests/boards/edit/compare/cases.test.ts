@@ -75,7 +75,7 @@ describe('two sheets of a case', () => {
         xMm: at,
         yMm: 1,
       })),
-      ...{ openings: [], bays: [], paths: [], cableKinds: [], cables: [] },
+      ...{ openings: [], bays: [], paths: [] },
     };
     const [mine, theirs] = [
       { ...sheet(power), tray: { ...tray, widthMm: 380 } },

@@ -1,0 +1,21 @@
+import type { Build } from './build';
+import { checkConnectors } from './check-connectors';
+import { unitsOf } from './lookup';
+import { Once } from './once';
+import type { ProblemList } from './problem-list';
+
+/** Units have ids of their own, and connectors whose ids the board has not either: a seat names no unit. */
+export function checkUnits(build: Build, list: ProblemList): void {
+  const units = unitsOf(build);
+  const ids = new Once('an id', list);
+  units.forEach(({ id }, at) => {
+    ids.enter(id, `units[${at}].id`);
+  });
+  checkConnectors(
+    [
+      { path: 'board.connectors', connectors: build.board.connectors },
+      ...units.map(({ connectors }, at) => ({ path: `units[${at}].connectors`, connectors })),
+    ],
+    list,
+  );
+}
