@@ -45,6 +45,10 @@ export interface Span {
  * board's feed and of its ways to ground are paired both ways because that test asked for it.
  */
 export function spanOf(valueAt: (corner: Corner) => number): Span {
-  const values = CORNERS.map(valueAt);
+  return spanOfValues(CORNERS.map(valueAt));
+}
+
+/** The same of values that are worked out already, in the order of `CORNERS`. */
+export function spanOfValues(values: readonly number[]): Span {
   return { usual: values[0] ?? 0, low: Math.min(...values), high: Math.max(...values) };
 }

@@ -1,3 +1,4 @@
+import { byIdentity } from '../base/by-identity';
 import type { Fault, Way } from './faults/fault';
 import { OBSERVATIONS, type ObservationId } from './observations/observations';
 import { courseOf, type EndId } from './start-chain/course';
@@ -28,10 +29,15 @@ export function placeOf(id: ObservationId): number {
 }
 
 /** What a fault would show, over its ways and over what boards do differently. Outcomes alike are one. */
-export function predict({ ways }: Fault): readonly Outcome[] {
+export function predict({ ways }: Pick<Fault, 'ways'>): readonly Outcome[] {
+  return outcomesOfWays(ways);
+}
+
+/** Many wrong seats have the very same ways. */
+const outcomesOfWays = byIdentity((ways: readonly Way[]): readonly Outcome[] => {
   const all = ways.reduce((sum, { share }) => sum + share, 0);
   return ways.flatMap((each) => outcomesOf(each, each.share / all));
-}
+});
 
 function outcomesOf({ machine, signs }: Way, share: number): readonly Outcome[] {
   const whole: Machine = { ...SOUND, ...machine };

@@ -50,15 +50,25 @@ export function contextOf(build: Build): CheckContext {
   return {
     build,
     joints,
-    circuit: circuitOf(build),
+    get circuit() {
+      return circuitOf(build);
+    },
     parts,
-    plugs: wired.map(({ seated, joints: own }) => ({
-      ...seated,
-      ref: { lead: seated.lead.id, plug: seated.plug.id },
-      fit: fitPlug(build, seated),
-      joints: own,
-      parts: [...new Set(own.map(({ part }) => part))].flatMap((part) => (part && partsById.get(part)) ?? []),
-    })),
+    plugs: wired.map(({ seated, joints: own }) => {
+      let fit: Fit | undefined;
+      return {
+        ...seated,
+        ref: { lead: seated.lead.id, plug: seated.plug.id },
+        get fit() {
+          fit ??= fitPlug(build, seated);
+          return fit;
+        },
+        joints: own,
+        parts: [...new Set(own.map(({ part }) => part))].flatMap(
+          (part) => (part && partsById.get(part)) ?? [],
+        ),
+      };
+    }),
     loose: loosePlugs(build),
     properSeats: remembered((ref) => properSeats(build, ref)),
     properSeatsWhenBare: remembered((ref) => properSeats(bare, ref)),

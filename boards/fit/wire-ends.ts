@@ -1,3 +1,4 @@
+import { byIdentity } from '../base/by-identity';
 import { type Lead, type Part, type Plug, splitEnd, type Wire } from '../document/lead';
 import { wiresAtHole } from '../document/lookup';
 import type { Terminal } from '../signals/part-kind';
@@ -13,8 +14,22 @@ export interface WireEnd {
 
 /** The wires that end in a hole of a plug, in the order of the lead's wires. */
 export function wireEndsAt(lead: Lead, plug: Plug, hole: string): readonly WireEnd[] {
-  return wiresAtHole(lead, plug.id, hole).map(({ wire, farEnd }) => ({ wire, ...terminalAt(lead, farEnd) }));
+  const known = endsOf({ lead, plug });
+  const before = known.get(hole);
+  if (before) return before;
+  const ends = wiresAtHole(lead, plug.id, hole).map(({ wire, farEnd }) => ({
+    wire,
+    ...terminalAt(lead, farEnd),
+  }));
+  known.set(hole, ends);
+  return ends;
 }
+
+/** A plug is laid on many places: its wires are the same on each. */
+const endsOf = byIdentity(
+  (_: { readonly lead: Lead; readonly plug: Plug }) => new Map<string, readonly WireEnd[]>(),
+  ({ lead, plug }) => [lead, plug],
+);
 
 function terminalAt(lead: Lead, end: string): Pick<WireEnd, 'part' | 'terminal'> {
   const { owner, point } = splitEnd(end);

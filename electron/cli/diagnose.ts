@@ -1,4 +1,5 @@
 import { ok, type Result, refuse } from '../../boards/base/result';
+import { dictionaryOf } from '../../boards/diagnosis/dictionary';
 import { CAUSES } from '../../boards/diagnosis/faults/causes';
 import { faultsOf } from '../../boards/diagnosis/faults/faults';
 import {
@@ -6,7 +7,7 @@ import {
   type ObservationId,
   observationNamed,
 } from '../../boards/diagnosis/observations/observations';
-import { dictionaryOf, type Evidence, suspicionOf } from '../../boards/diagnosis/posterior';
+import { type Evidence, suspicionOf } from '../../boards/diagnosis/posterior';
 import { nextLooks, nextTrials, stopsIn } from '../../boards/diagnosis/trials/next-trials';
 import type { Tried } from '../../boards/diagnosis/trials/trial';
 import { trialsOf } from '../../boards/diagnosis/trials/trials';

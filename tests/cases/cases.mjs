@@ -36,7 +36,7 @@ function listOf(file) {
 async function print(list) {
   const { dictionaryOf, faultsOf, ranksOf, shareWithin } = await domain('cases', {
     '/boards/diagnosis/faults/faults.ts': ['faultsOf'],
-    '/boards/diagnosis/posterior.ts': ['dictionaryOf'],
+    '/boards/diagnosis/dictionary.ts': ['dictionaryOf'],
     '/tests/cases/ranks.ts': ['ranksOf', 'shareWithin'],
   });
   const began = performance.now();

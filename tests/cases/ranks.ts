@@ -1,5 +1,5 @@
+import type { Dictionary } from '../../boards/diagnosis/dictionary';
 import { observationNamed } from '../../boards/diagnosis/observations/observations';
-import type { Dictionary } from '../../boards/diagnosis/posterior';
 import { suspicionOf } from '../../boards/diagnosis/posterior';
 
 /** A trouble that somebody had, as a file of cases tells it. */

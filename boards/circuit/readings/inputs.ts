@@ -1,7 +1,8 @@
+import type { Volts } from '../../base/units';
 import type { Connector, Pin } from '../../document/connector';
 import type { SignalId } from '../../signals/signals';
 import type { Circuit } from '../circuit';
-import { type Span, spanOf } from '../corner';
+import { CORNERS, type Span, spanOfValues } from '../corner';
 import { pinNode } from '../elements';
 import type { Button, MachineState } from '../machine-state';
 
@@ -30,9 +31,19 @@ export function inputPins(connectors: readonly Connector[]): InputPins {
 
 /** The voltage at an input over the ranges: the lowest of its pins; undefined where nothing touches it. */
 export function inputVolts(circuit: Circuit, pins: readonly string[], state: MachineState): Span | undefined {
+  const volts = inputVoltsAtCorners(circuit, pins, state);
+  return volts && spanOfValues(volts);
+}
+
+/** The same for each corner, in the order of `CORNERS`. */
+export function inputVoltsAtCorners(
+  circuit: Circuit,
+  pins: readonly string[],
+  state: MachineState,
+): readonly Volts[] | undefined {
   const touched = pins.filter((pin) => circuit.element(pin));
   if (touched.length === 0) return undefined;
-  return spanOf((corner) =>
+  return CORNERS.map((corner) =>
     Math.min(...touched.map((pin) => circuit.volts(pin, state, corner) ?? Number.POSITIVE_INFINITY)),
   );
 }

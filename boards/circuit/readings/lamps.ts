@@ -3,10 +3,10 @@ import type { Build } from '../../document/build';
 import type { Part } from '../../document/lead';
 import { leadsOf } from '../../document/lookup';
 import type { Circuit } from '../circuit';
-import { type Span, spanOf } from '../corner';
+import { type Span, spanOf, USUAL } from '../corner';
 import { leadNode, partDeviceId } from '../elements';
 import type { MachineState } from '../machine-state';
-import { type GlowSpan, glowSpan } from './glow';
+import { type Glow, type GlowSpan, glowAt, glowSpan } from './glow';
 import { voltsBetween } from './volts-between';
 
 /** An LED of a seated lead: what it shows in a state, and what is across it when it is dark. */
@@ -17,6 +17,8 @@ export interface Lamp {
   readonly glow: (state: MachineState) => GlowSpan;
   /** The other colour of a two-colour LED. */
   readonly otherGlow: ((state: MachineState) => GlowSpan) | undefined;
+  /** What it shows at the usual values alone, in whichever of its colours is the brighter. */
+  readonly usualLook: (state: MachineState) => Glow;
   /** Backwards across the LED, at most over the ranges; 0 when it is forward. */
   readonly reverseVolts: (state: MachineState) => Volts;
 }
@@ -35,16 +37,19 @@ export function lampOf(circuit: Circuit, lead: string, part: Part): Lamp | undef
   if (!legs || !circuit.element(element)) return undefined;
   const through = (device: string, state: MachineState): Span =>
     spanOf((corner) => circuit.amps(element, device, state, corner));
+  const otherDevice = part.kind === 'two-colour-power-led' ? `${element}.other` : undefined;
   const [plus, minus] = legs.map((leg) => leadNode(lead, `${part.id}.${leg}`));
   return {
     lead,
     part: part.id,
     kind: part.kind,
     glow: (state) => glowSpan(through(element, state)),
-    otherGlow:
-      part.kind === 'two-colour-power-led'
-        ? (state) => glowSpan(through(`${element}.other`, state))
-        : undefined,
+    otherGlow: otherDevice === undefined ? undefined : (state) => glowSpan(through(otherDevice, state)),
+    usualLook: (state) => {
+      const own = circuit.amps(element, element, state, USUAL);
+      const others = otherDevice === undefined ? own : circuit.amps(element, otherDevice, state, USUAL);
+      return glowAt(Math.max(own, others));
+    },
     reverseVolts: (state) => Math.max(0, -(voltsBetween(circuit, plus, minus, state)?.low ?? 0)),
   };
 }

@@ -1,18 +1,13 @@
 import { circuitOf } from '../../circuit/circuit';
-import { BUSY, type MachineState, RESTING, RUNNING } from '../../circuit/machine-state';
-import { inputPins, inputVolts } from '../../circuit/readings/inputs';
-import { brighterGlow, lampsOf } from '../../circuit/readings/lamps';
-import { levelOf } from '../../circuit/readings/level';
+import { type Button, type MachineState, RESTING, RUNNING } from '../../circuit/machine-state';
 import type { Build } from '../../document/build';
 import { leadsOf } from '../../document/lookup';
-import { contextOf } from '../../findings/context';
+import { type CheckContext, contextOf } from '../../findings/context';
 import { RULES } from '../../findings/rules/index';
-import { jointsOf } from '../../fit/joints';
-import type { Input, Machine, Pull } from '../start-chain/machine';
+import type { Input, Machine } from '../start-chain/machine';
 import type { Signs } from '../start-chain/signs-of-end';
 import { type Way, way } from './fault';
-
-const PULL = { low: 'held', depends: 'now-and-then', high: 'free' } as const satisfies Record<string, Pull>;
+import { isWatched, lightKindsOf, pullAt, type Showing, showingOf, without } from './showing';
 
 const LIGHT = {
   'power-led': 'power-light',
@@ -46,74 +41,131 @@ const SHORTS: ReadonlySet<string> = new Set([
 /** The few rules that say more than the circuit alone; the others would only cost time. */
 const ASKED = RULES.filter(({ id }) => SHORTS.has(id) || id === 'on-clear-settings');
 
+/** What the rules find of some leads; whatever is wrong with others is not asked. */
+interface Found {
+  readonly shorted: boolean;
+  readonly clearing: boolean;
+}
+
 /**
  * What a build would do and show by its wiring alone: the inputs and lights from the circuit solver, harm
- * from the findings. `leads` are those whose seats are in question.
+ * from the findings. `leads` are those whose seats are in question. Solves the whole build.
  */
 export function consequencesOf(build: Build, leads: readonly string[]): readonly Way[] {
-  const machine: Partial<Machine> = { power: inputOf(build, 'power'), reset: inputOf(build, 'reset') };
-  const context = contextOf(build);
-  const found = ASKED.flatMap((rule) => rule.check(context)).filter((finding) =>
-    finding.leads.some((lead) => leads.includes(lead)),
-  );
-  const clearing = found.some(({ code }) => code === 'on-clear-settings');
-  const watched: Partial<Machine> = isFanWatched(build) ? {} : { processorFan: 'not-seen' };
-  const whole = { ...machine, ...watched, ...(clearing ? { settings: 'being-cleared' as const } : {}) };
-  const signs = { ...lightSigns(build), ...socketSigns(build, leads), ...buttonSigns(build) };
-  const harm = found.filter(({ code, severity }) => severity === 'danger' && SHORTS.has(code));
-  if (harm.length === 0) return [way(1, whole, signs)];
+  return waysFrom(build, leads, [showingOf(build)], foundOf(contextOf(build), leads));
+}
+
+/**
+ * The same for many wirings of the same leads: what the rest of the build shows is worked out once, and of
+ * each wiring only what those leads add.
+ *
+ * @param build the build, in which those leads sit anyhow
+ * @returns what follows from a build of these leads alone, seated as they are in question
+ */
+export function consequencesBeside(build: Build, leads: readonly string[]): (own: Build) => readonly Way[] {
+  const rest = remembered(showingOf(without(build, leads)));
+  return (own) =>
+    waysFrom(build, leads, [rest, showingOf(own)], foundOf(withoutAdvice(contextOf(own)), leads));
+}
+
+function waysFrom(
+  build: Build,
+  leads: readonly string[],
+  showings: readonly Showing[],
+  { shorted, clearing }: Found,
+): readonly Way[] {
+  const machine: Partial<Machine> = {
+    power: inputOf(showings, 'power'),
+    reset: inputOf(showings, 'reset'),
+    ...(isFanSeen(build, showings) ? {} : { processorFan: 'not-seen' }),
+    ...(clearing ? { settings: 'being-cleared' } : {}),
+  };
+  const signs = { ...lightSigns(build, showings), ...socketSigns(build, leads), ...buttonSigns(showings) };
+  if (!shorted) return [way(1, machine, signs)];
   const burnt: Signs = { 'melted-plug': 0.35, smoke: 0.3, smell: 0.35, 'hot-part': 0.3, spark: 0.15 };
   const overCurrent: Signs = { 'usb-over-current': 0.3, 'usb-device-killed': 0.15 };
   return [
-    way(2, { ...whole, rails: 'shorted' }, { ...signs, smell: 0.2, smoke: 0.15 }),
-    way(2, whole, { ...signs, ...burnt }),
-    way(2, whole, { ...signs, ...overCurrent }),
+    way(2, { ...machine, rails: 'shorted' }, { ...signs, smell: 0.2, smoke: 0.15 }),
+    way(2, machine, { ...signs, ...burnt }),
+    way(2, machine, { ...signs, ...overCurrent }),
   ];
 }
 
-function pullAt(build: Build, input: 'power' | 'reset', state: MachineState): Pull {
-  const pins = inputPins(build.board.connectors)[input];
-  return PULL[levelOf(inputVolts(circuitOf(build), pins, state))];
+function foundOf(context: CheckContext, leads: readonly string[]): Found {
+  const found = ASKED.flatMap((rule) => rule.check(context)).filter((finding) =>
+    finding.leads.some((lead) => leads.includes(lead)),
+  );
+  return {
+    shorted: found.some(({ code, severity }) => severity === 'danger' && SHORTS.has(code)),
+    clearing: found.some(({ code }) => code === 'on-clear-settings'),
+  };
+}
+
+/** Only whether something is found is asked here, not what to do about it, nor how much would flow. */
+function withoutAdvice({ build, plugs, parts, joints }: CheckContext): CheckContext {
+  const nowhere = () => [];
+  const circuit = circuitOf({ ...build, seats: NO_SEATS });
+  return {
+    build,
+    plugs,
+    parts,
+    joints,
+    loose: [],
+    circuit,
+    properSeats: nowhere,
+    properSeatsWhenBare: nowhere,
+  };
+}
+
+const NO_SEATS: Build['seats'] = [];
+
+/** The inputs of a share in the states that are asked for, each worked out once. */
+function remembered(showing: Showing): Showing {
+  const known = new Map<string, ReturnType<Showing['volts']>>();
+  return {
+    ...showing,
+    volts: (input, state) => {
+      const key = `${input} ${state.supply} ${state.held.join()}`;
+      if (!known.has(key)) known.set(key, showing.volts(input, state));
+      return known.get(key);
+    },
+  };
 }
 
 /** Power is asked while the machine stands by, reset while it runs. */
-function inputOf(build: Build, input: 'power' | 'reset'): Input {
-  const state = input === 'power' ? RESTING : RUNNING;
-  return { rest: pullAt(build, input, state), pressed: pullAt(build, input, { ...state, held: [input] }) };
+function inputOf(showings: readonly Showing[], input: Button): Input {
+  const state: MachineState = input === 'power' ? RESTING : RUNNING;
+  return {
+    rest: pullAt(showings, input, state),
+    pressed: pullAt(showings, input, { ...state, held: [input] }),
+  };
 }
 
 /** A reset button on the power pins starts the machine, and power on the reset pins does nothing. */
-function buttonSigns(build: Build): Signs {
-  const starts = pullAt(build, 'power', { ...RESTING, held: ['reset'] }) !== 'free';
-  const rests = pullAt(build, 'power', RESTING) === 'free';
+function buttonSigns(showings: readonly Showing[]): Signs {
+  const starts = pullAt(showings, 'power', { ...RESTING, held: ['reset'] }) !== 'free';
+  const rests = pullAt(showings, 'power', RESTING) === 'free';
   return starts && rests ? { 'reset-starts': 0.9, 'power-button-dead': 0.6 } : {};
 }
 
-function lightSigns(build: Build): Signs {
+function lightSigns(build: Build, showings: readonly Showing[]): Signs {
   const signs: Record<string, number> = {};
-  const lamps = lampsOf(build, circuitOf(build));
+  const kinds = lightKindsOf(build);
   for (const [kind, light] of Object.entries(LIGHT)) {
-    const those = lamps.filter((lamp) => lamp.kind === kind);
-    if (!leadsOf(build).some(({ parts }) => parts.some((part) => part.kind === kind))) continue;
-    const looks = those.map((lamp) => brighterGlow(lamp, light === 'power-light' ? RUNNING : BUSY).usual);
+    if (!kinds.has(kind)) continue;
+    const those = showings.flatMap(({ lights }) => lights.filter((each) => each.kind === kind));
+    const looks = those.map(({ running, busy }) => (light === 'power-light' ? running : busy));
     if (!looks.some((look) => look !== 'dark')) signs[`${light}-dark`] = 0.9;
     else if (light === 'power-light' && !looks.includes('lit')) signs['power-light-dim'] = 0.8;
-    const off = those.some((lamp) => brighterGlow(lamp, RESTING).usual !== 'dark');
-    if (off && light === 'power-light') signs['power-light-always'] = 0.85;
+    if (light === 'power-light' && those.some(({ resting }) => resting !== 'dark'))
+      signs['power-light-always'] = 0.85;
   }
   return signs;
 }
 
-/** Whether a fan tells its speed to the header that the board's print names for the processor; true where there is none. */
-function isFanWatched(build: Build): boolean {
-  const watched = build.board.connectors.filter(
-    ({ print, pins }) => /cpu/i.test(print) && pins.some(({ signal }) => signal === 'fan-tach'),
-  );
-  if (watched.length === 0) return true;
-  const told = jointsOf(build).filter(
-    ({ terminal, pin }) => terminal?.id === 'tach' && pin?.signal === 'fan-tach',
-  );
-  return watched.some(({ id }) => told.some(({ connector }) => connector.id === id));
+/** Whether a watched header is told a speed; true on a board that watches none. */
+function isFanSeen({ board }: Build, showings: readonly Showing[]): boolean {
+  return !board.connectors.some(isWatched) || showings.some(({ tellsSpeed }) => tellsSpeed);
 }
 
 function socketSigns(build: Build, leads: readonly string[]): Signs {

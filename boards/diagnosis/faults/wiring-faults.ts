@@ -1,16 +1,16 @@
 import type { Build, Seat } from '../../document/build';
-import type { Part } from '../../document/lead';
+import type { Lead, Part } from '../../document/lead';
 import { leadOf, leadsOf } from '../../document/lookup';
-import { jointsOf } from '../../fit/joints';
 import type { PartKind } from '../../signals/part-kind';
 import { partKindOf } from '../../signals/part-kinds';
 import { isLed, isSwitch } from '../../signals/part-traits';
 import type { Job } from '../../signals/signal';
 import type { CauseId } from './causes';
-import { consequencesOf } from './consequence';
-import { type Fault, type Way, way } from './fault';
-import { narrowed } from './narrow';
+import { type Consequences, consequencesKept } from './consequences-kept';
+import { type Fault, way } from './fault';
 import { type Slip, type SlipKind, slipsOf } from './slips';
+
+type Condition = NonNullable<Part['condition']>;
 
 /** What a wrong seating is called and how often it is met in all, by what the lead is for. Common practice, no source. */
 interface SlipRow {
@@ -109,42 +109,32 @@ const TABLE_OF: Partial<Readonly<Record<Job, SlipTable>>> = {
 
 /** Every fault that a build's own seats and switches may have: generated, none typed in. */
 export function wiringFaultsOf(build: Build): readonly Fault[] {
-  const known = new Map<string, readonly Way[]>();
-  return [...build.seats.flatMap((seat) => seatingFaults(build, seat, known)), ...switchFaults(build)];
+  const consequences = consequencesKept(build);
+  return [
+    ...build.seats.flatMap((seat) => seatingFaults(build, seat, consequences)),
+    ...switchFaults(build, consequences),
+  ];
 }
 
 /** Each wrong seating is a fault; those of one kind share the weight of the kind. */
-function seatingFaults(build: Build, seat: Seat, known: Map<string, readonly Way[]>): readonly Fault[] {
+function seatingFaults(build: Build, seat: Seat, consequences: Consequences): readonly Fault[] {
   const part = leadOf(build, seat.lead)?.parts[0];
   const table = part && TABLE_OF[partKindOf(part.kind).job];
   if (!part || !table) return [];
   const slips = slipsOf(build, seat).filter((slip) => !isHarmless(part, slip));
+  const count = (kind: SlipKind) => slips.filter((slip) => slip.kind === kind).length;
+  const shares = new Map([...new Set(slips.map(({ kind }) => kind))].map((kind) => [kind, count(kind)]));
   return slips.map((slip): Fault => {
     const { cause, weight } = table[slip.kind];
     return {
       id: idOf(seat, slip),
       cause,
       name: slip.name,
-      weight: weight / slips.filter(({ kind }) => kind === slip.kind).length,
+      weight: weight / (shares.get(slip.kind) ?? 1),
       lead: seat.lead,
-      ways: waysOf(slip, known),
+      ways: consequences.ofSeats(slip.leads, slip.build.seats),
     };
   });
-}
-
-/** Seats that bring the same wires to pins of the same meaning show the same, and are worked out once. */
-function waysOf({ build, connectors, leads }: Slip, known: Map<string, readonly Way[]>): readonly Way[] {
-  const part = narrowed(build, connectors, leads);
-  const touched = jointsOf(part)
-    .filter(({ lead }) => leads.includes(lead.id))
-    .map(({ lead, plug, hole, connector, pin }) => {
-      const { signal, channel, belongsTo, values, wakeSupply } = pin ?? {};
-      return [lead.id, plug.id, hole, connector.id, signal, channel, belongsTo, values, wakeSupply, !pin];
-    });
-  const key = JSON.stringify([leads, touched]);
-  const ways = known.get(key) ?? consequencesOf(part, leads);
-  known.set(key, ways);
-  return ways;
 }
 
 /** A switch or a cap does not mind which way round it is. */
@@ -159,7 +149,7 @@ function idOf(seat: Seat, { kind, seat: to, leads }: Slip): string {
 }
 
 /** Stuck, broken and worn switches, and lights that are broken. */
-function switchFaults(build: Build): readonly Fault[] {
+function switchFaults(build: Build, consequences: Consequences): readonly Fault[] {
   return leadsOf(build).flatMap((lead) =>
     lead.parts.flatMap((part): readonly Fault[] => {
       const kind = partKindOf(part.kind);
@@ -168,11 +158,7 @@ function switchFaults(build: Build): readonly Fault[] {
       const input = kind.job === 'power-switch' ? 'power' : 'reset';
       const weight = input === 'power' ? 1 : 0.5;
       const head = { lead: lead.id };
-      const seatedOn = build.seats.filter((seat) => seat.lead === lead.id).map(({ connector }) => connector);
-      const withPart = (condition: 'stuck' | 'broken') =>
-        consequencesOf(narrowed(withCondition(build, lead.id, part.id, condition), seatedOn, [lead.id]), [
-          lead.id,
-        ]);
+      const withPart = (condition: Condition) => consequences.ofLead(withCondition(lead, part.id, condition));
       const sharing = (share: number, ways: readonly ReturnType<typeof way>[], click: number) =>
         ways.map((each) =>
           way(each.share * share, each.machine, { ...each.signs, 'button-no-click': click }),
@@ -222,14 +208,6 @@ function deadLight(lead: string, name: string, part: Part): Fault {
   };
 }
 
-function withCondition(build: Build, lead: string, part: string, condition: 'stuck' | 'broken'): Build {
-  const changed = <L extends Build['extras'][number]>(each: L): L =>
-    each.id === lead
-      ? { ...each, parts: each.parts.map((one) => (one.id === part ? { ...one, condition } : one)) }
-      : each;
-  return {
-    ...build,
-    case: { ...build.case, leads: build.case.leads.map(changed) },
-    extras: build.extras.map(changed),
-  };
+function withCondition(lead: Lead, part: string, condition: Condition): Lead {
+  return { ...lead, parts: lead.parts.map((one) => (one.id === part ? { ...one, condition } : one)) };
 }

@@ -1,8 +1,9 @@
 import { bestQuestion, type Question } from '../../inference/best-question';
 import { gainBits } from '../../inference/information';
-import { chancesOf } from '../../inference/log-space';
+import type { Dictionary } from '../dictionary';
 import { OBSERVATIONS, type ObservationId } from '../observations/observations';
-import { beliefAfter, type Dictionary, type Evidence, jointChances, YES_IF_NONE } from '../posterior';
+import { chanceOfYes, type Evidence, standingOf, YES_IF_NONE } from '../posterior';
+import type { Outcome } from '../predict';
 import { BURNS } from './causes-touched';
 import { chanceIfNone, chanceOf, type ResultId, type Trial } from './trial';
 
@@ -39,27 +40,26 @@ interface ProposedLook {
 export function nextLooks(dictionary: Dictionary, evidence: Evidence): readonly ProposedLook[] {
   if (stopsIn(evidence).length > 0) return [];
   const known = new Set([...evidence.seen, ...evidence.notSeen]);
-  const chances = chancesOf(beliefAfter(dictionary, evidence));
-  // The chance of a yes under a fault is that of the evidence with the yes, beside that without it.
-  const joint = (seen: readonly ObservationId[], notSeen: readonly ObservationId[]) =>
-    dictionary.faults.map((fault, at) =>
-      jointChances(fault, dictionary.outcomes[at] ?? [], { ...evidence, seen, notSeen }).reduce(
-        (sum, each) => sum + each,
-        0,
-      ),
-    );
+  const { chances, shares } = standingOf({ dictionary, evidence });
   return OBSERVATIONS.filter(({ id, sense }) => !known.has(id) && LOOKS.has(sense))
     .map(({ id }) => {
-      const yes = joint([...evidence.seen, id], evidence.notSeen);
-      const no = joint(evidence.seen, [...evidence.notSeen, id]);
-      const rows = yes.map((each, at) => {
-        const all = each + (no[at] ?? 0) || 1;
-        return [each / all, (no[at] ?? 0) / all];
+      const rows = dictionary.hypotheses.map(({ outcomes }, at) => {
+        const yes = weighed(shares[at], outcomes, (outcome) => chanceOfYes(outcome, id));
+        return [yes, 1 - yes];
       });
       return { id, gainBits: gainBits(chances, [...rows, [YES_IF_NONE, 1 - YES_IF_NONE]]) };
     })
     .filter((look) => look.gainBits > LEAST_BITS)
     .sort((a, b) => b.gainBits - a.gainBits);
+}
+
+/** The mean of a chance over the outcomes of a hypothesis. */
+function weighed(
+  shares: readonly number[] | undefined,
+  outcomes: readonly Outcome[],
+  chance: (outcome: Outcome) => number,
+): number {
+  return outcomes.reduce((sum, outcome, at) => sum + (shares?.[at] ?? 0) * chance(outcome), 0);
 }
 
 /** The trials to propose, the best first: those that tell most for their effort and carry no risk. */
@@ -83,24 +83,23 @@ export function weighedTrials(
   evidence: Evidence,
   trials: readonly Trial[],
 ): readonly ProposedTrial[] {
-  const { faults, outcomes } = dictionary;
+  const { hypotheses } = dictionary;
   const { tried = [] } = evidence;
-  const chances = chancesOf(beliefAfter(dictionary, evidence));
-  const burns = faults.reduce((sum, { cause }, at) => sum + (BURNS.has(cause) ? (chances[at] ?? 0) : 0), 0);
+  const { chances, shares } = standingOf({ dictionary, evidence });
+  const burns = hypotheses.reduce(
+    (sum, { faults }, at) => sum + (faults.some(({ cause }) => BURNS.has(cause)) ? (chances[at] ?? 0) : 0),
+    0,
+  );
   const stop = stopsIn(evidence).length > 0;
-  const shares = faults.map((fault, at) => sharesOf(jointChances(fault, outcomes[at] ?? [], evidence)));
 
   const isOpen = ({ id, after }: Trial) =>
     !tried.some(({ trial }) => trial.id === id) &&
     (!after || tried.some(({ trial, result }) => trial.id === after.trial && result === after.result));
 
   return trials.filter(isOpen).map((trial) => {
-    const rows = faults.map((fault, at) =>
+    const rows = hypotheses.map(({ faults, outcomes }, at) =>
       trial.results.map((result) =>
-        (outcomes[at] ?? []).reduce(
-          (sum, outcome, way) => sum + (shares[at]?.[way] ?? 0) * chanceOf({ trial, result }, fault, outcome),
-          0,
-        ),
+        weighed(shares[at], outcomes, (outcome) => chanceOf({ trial, result }, faults, outcome)),
       ),
     );
     rows.push(trial.results.map((result) => chanceIfNone({ trial, result })));
@@ -116,9 +115,4 @@ export function weighedTrials(
       ...(risk && { risk }),
     };
   });
-}
-
-function sharesOf(joint: readonly number[]): readonly number[] {
-  const all = joint.reduce((sum, each) => sum + each, 0) || 1;
-  return joint.map((each) => each / all);
 }

@@ -34,8 +34,8 @@ export interface Trial {
   readonly lead?: string;
   /** What has to have come of another trial before this one has a meaning. */
   readonly after?: { readonly trial: string; readonly result: ResultId };
-  /** What comes of it if a fault goes a certain way and nobody errs. What is not named does not come. */
-  readonly chances: (fault: Fault, outcome: Outcome) => Chances;
+  /** What comes of it if a fault, or two at once, go a certain way and nobody errs. What is not named does not come. */
+  readonly chances: (faults: readonly Fault[], outcome: Outcome) => Chances;
 }
 
 export interface Tried {
@@ -47,8 +47,8 @@ export interface Tried {
 const DONE_WRONGLY = 0.04;
 
 /** The chance of a result under a way in which a fault may go. */
-export function chanceOf({ trial, result }: Tried, fault: Fault, outcome: Outcome): number {
-  return mayBeMisread(trial.chances(fault, outcome)[result] ?? 0, 1 / trial.results.length, DONE_WRONGLY);
+export function chanceOf({ trial, result }: Tried, faults: readonly Fault[], outcome: Outcome): number {
+  return mayBeMisread(trial.chances(faults, outcome)[result] ?? 0, 1 / trial.results.length, DONE_WRONGLY);
 }
 
 /** The same where nothing known is wrong: then any result is as likely. */

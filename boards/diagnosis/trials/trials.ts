@@ -19,7 +19,7 @@ function withoutCauses(id: string, effort: number, causes: ReadonlySet<CauseId>)
     results: START_AGAIN,
     effort,
     powered: true,
-    chances: ({ cause }) => (causes.has(cause) ? { gone: 1 } : { same: 1 }),
+    chances: (faults) => (faults.some(({ cause }) => causes.has(cause)) ? { gone: 1 } : { same: 1 }),
   };
 }
 
@@ -29,8 +29,8 @@ function look(id: string, effort: number, causes: ReadonlySet<CauseId>): Trial {
     results: LOOK,
     effort,
     powered: false,
-    chances: ({ cause }) => {
-      const found = causes.has(cause) ? FOUND.ifThere : FOUND.ifNot;
+    chances: (faults) => {
+      const found = faults.some(({ cause }) => causes.has(cause)) ? FOUND.ifThere : FOUND.ifNot;
       return { found, 'not-found': 1 - found };
     },
   };
@@ -49,11 +49,12 @@ const EXCHANGE: Trial = {
   results: START_AGAIN,
   effort: 3,
   powered: true,
-  chances: ({ cause }, { machine, end, manners }) => {
+  chances: (faults, { machine, end, manners }) => {
     const { power, reset } = machine;
     const sound = isSound(power) && isSound(reset);
-    if (at.SEATED_ANEW.has(cause) && !sound) return { gone: SEATED_RIGHT, same: 1 - SEATED_RIGHT };
-    if (!at.AT_THE_BUTTONS.has(cause)) return { same: 1 };
+    const has = (causes: ReadonlySet<CauseId>) => faults.some(({ cause }) => causes.has(cause));
+    if (has(at.SEATED_ANEW) && !sound) return { gone: SEATED_RIGHT, same: 1 - SEATED_RIGHT };
+    if (!has(at.AT_THE_BUTTONS)) return { same: 1 };
     const exchanged: Machine = { ...machine, power: reset, reset: power };
     const chances = { gone: 0, other: 0, same: 0 };
     const all = manners.reduce((sum, { share }) => sum + share, 0);
@@ -84,8 +85,9 @@ function measureButton(id: string, input: 'power' | 'reset'): Trial {
     results: ['closes-on-press', 'always-closed', 'never-closes', 'now-and-then'],
     effort: 4,
     powered: false,
-    chances: ({ cause }, { machine }) => {
-      const result = contactOf(at.AT_THE_BUTTONS.has(cause) ? machine[input] : SOUND[input]);
+    chances: (faults, { machine }) => {
+      const inButton = faults.some(({ cause }) => at.AT_THE_BUTTONS.has(cause));
+      const result = contactOf(inButton ? machine[input] : SOUND[input]);
       return { [result]: 1 };
     },
   };
@@ -131,7 +133,7 @@ function leadBack(lead: string): Trial {
     powered: true,
     lead,
     after: { trial: BARE_PINS, result: 'gone' },
-    chances: (fault) => (fault.lead === lead ? { back: 1 } : { 'not-back': 1 }),
+    chances: (faults) => (faults.some((fault) => fault.lead === lead) ? { back: 1 } : { 'not-back': 1 }),
   };
 }
 

@@ -1,8 +1,9 @@
 import { infer } from 'bayesjs';
 import { describe, expect, it } from 'vitest';
+import { dictionaryOf } from '../../../boards/diagnosis/dictionary';
 import { BOARD_FAULTS } from '../../../boards/diagnosis/faults/board-faults';
 import type { ObservationId } from '../../../boards/diagnosis/observations/observations';
-import { dictionaryOf, suspicionOf } from '../../../boards/diagnosis/posterior';
+import { suspicionOf } from '../../../boards/diagnosis/posterior';
 import { placeOf } from '../../../boards/diagnosis/predict';
 
 const ASKED: readonly ObservationId[] = ['nothing-on-press', 'clock-wrong', 'no-picture', 'smell'];

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { dictionaryOf } from '../../../boards/diagnosis/dictionary';
 import { BOARD_FAULTS } from '../../../boards/diagnosis/faults/board-faults';
 import { type Fault, fault, way } from '../../../boards/diagnosis/faults/fault';
 import { FRONT_FAULTS } from '../../../boards/diagnosis/faults/front-faults';
 import { SUPPLY_FAULTS } from '../../../boards/diagnosis/faults/supply-faults';
 import { OBSERVATIONS, type ObservationId } from '../../../boards/diagnosis/observations/observations';
-import { dictionaryOf, suspicionOf } from '../../../boards/diagnosis/posterior';
+import { suspicionOf } from '../../../boards/diagnosis/posterior';
 import { placeOf, predict } from '../../../boards/diagnosis/predict';
 
 const FAULTS = [...FRONT_FAULTS, ...SUPPLY_FAULTS, ...BOARD_FAULTS];

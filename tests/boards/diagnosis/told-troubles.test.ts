@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { dictionaryOf } from '../../../boards/diagnosis/dictionary';
 import { CAUSES } from '../../../boards/diagnosis/faults/causes';
 import { faultsOf } from '../../../boards/diagnosis/faults/faults';
-import { dictionaryOf } from '../../../boards/diagnosis/posterior';
 import { type Ranked, ranksOf, shareWithin, type ToldTrouble } from '../../cases/ranks';
 import { demo } from '../findings/demo';
 

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { dictionaryOf } from '../../../boards/diagnosis/dictionary';
 import { BOARD_FAULTS } from '../../../boards/diagnosis/faults/board-faults';
 import { type Fault, fault, way } from '../../../boards/diagnosis/faults/fault';
 import { FRONT_FAULTS } from '../../../boards/diagnosis/faults/front-faults';
 import { SUPPLY_FAULTS } from '../../../boards/diagnosis/faults/supply-faults';
 import { OBSERVATIONS } from '../../../boards/diagnosis/observations/observations';
-import { dictionaryOf, type Evidence, suspicionOf } from '../../../boards/diagnosis/posterior';
+import { type Evidence, suspicionOf } from '../../../boards/diagnosis/posterior';
 import { nextLooks, nextTrials, stopsIn, weighedTrials } from '../../../boards/diagnosis/trials/next-trials';
 import { trialsOf } from '../../../boards/diagnosis/trials/trials';
 import { resultWords, stopWords, trialWords } from '../../../boards/diagnosis/trials/words';

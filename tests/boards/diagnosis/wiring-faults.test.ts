@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { dictionaryOf } from '../../../boards/diagnosis/dictionary';
 import { consequencesOf } from '../../../boards/diagnosis/faults/consequence';
 import type { Fault } from '../../../boards/diagnosis/faults/fault';
 import { faultsOf } from '../../../boards/diagnosis/faults/faults';
@@ -116,17 +117,33 @@ describe('the faults of a build', () => {
 });
 
 describe('working out only what a wrong seat can change', () => {
-  it('gives what the whole build gives', () => {
-    const slips = build.seats.flatMap((seat) => slipsOf(build, seat).map((slip) => ({ seat, slip })));
+  it.each(['wired', 'eight-slips'] as const)('gives what solving the whole build gives: %s', (name) => {
+    const whole = demo(name);
+    const known = new Map(faultsOf(whole).map((fault) => [fault.name, fault]));
+    const slips = whole.seats.flatMap((seat) => slipsOf(whole, seat));
     fc.assert(
-      fc.property(fc.constantFrom(...slips), ({ slip }) => {
-        const fault = faults.find(({ name }) => name === slip.name);
+      fc.property(fc.constantFrom(...slips), (slip) => {
+        const fault = known.get(slip.name);
         // Switches do not mind being turned, so that this is none of the faults.
         if (fault) expect(fault.ways).toEqual(consequencesOf(slip.build, slip.leads));
         else expect(slip.kind).toBe('turned');
       }),
       { numRuns: 150 },
     );
+  });
+
+  it('gives faults of one lead that show the same the same object, so that they are one hypothesis', () => {
+    const { hypotheses } = dictionaryOf(faults);
+    expect(hypotheses.length).toBeLessThan(faults.length / 4);
+    expect(hypotheses.flatMap(({ members }) => members).sort((a, b) => a - b)).toEqual(
+      faults.map((_, at) => at),
+    );
+    for (const { members, outcomes, weight } of hypotheses) {
+      const own = members.flatMap((at) => faults[at] ?? []);
+      expect(new Set(own.map(({ cause, lead }) => `${cause} ${lead}`)).size).toBe(1);
+      for (const each of own) expect(predict(each)).toEqual(outcomes);
+      expect(own.reduce((sum, each) => sum + each.weight, 0)).toBeCloseTo(weight, 9);
+    }
   });
 });
 

@@ -1,0 +1,78 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { domain } from './bundled/domain.mjs';
+
+/**
+ * What the fault dictionary of the demo build costs, beside solving the whole build for each wrong seat in the
+ * same run; and what one more observation costs: suspects, looks and trials anew.
+ */
+const ROUNDS = 5;
+const AIM_MS = 500;
+const FRAME_MS = 1000 / 60;
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const text = readFileSync(`${root}/boards/library/demo/wired.build.json`, 'utf8');
+
+const { consequencesOf, dictionaryOf, faultsOf, nextLooks, nextTrials, slipsOf, suspicionOf, trialsOf } =
+  await domain('diagnosis', {
+    '/boards/diagnosis/dictionary.ts': ['dictionaryOf'],
+    '/boards/diagnosis/faults/consequence.ts': ['consequencesOf'],
+    '/boards/diagnosis/faults/faults.ts': ['faultsOf'],
+    '/boards/diagnosis/faults/slips.ts': ['slipsOf'],
+    '/boards/diagnosis/posterior.ts': ['suspicionOf'],
+    '/boards/diagnosis/trials/next-trials.ts': ['nextLooks', 'nextTrials'],
+    '/boards/diagnosis/trials/trials.ts': ['trialsOf'],
+  });
+
+console.log('diagnosis');
+singles();
+update();
+
+/** A build that nothing is known of yet, neither its circuit nor its places. */
+function fresh() {
+  return JSON.parse(text);
+}
+
+function timeOf(work) {
+  const began = performance.now();
+  const value = work();
+  return { value, tookMs: performance.now() - began };
+}
+
+function median(numbers) {
+  return numbers.sort((a, b) => a - b)[Math.floor(numbers.length / 2)];
+}
+
+function singles() {
+  const first = timeOf(() => dictionaryOf(faultsOf(fresh())));
+  const again = Array.from({ length: ROUNDS }, () => timeOf(() => dictionaryOf(faultsOf(fresh()))).tookMs);
+  const build = fresh();
+  const whole = timeOf(() =>
+    build.seats
+      .flatMap((seat) => slipsOf(build, seat))
+      .map(({ build: wrong, leads }) => consequencesOf(wrong, leads)),
+  );
+  const { faults, hypotheses } = first.value;
+  console.log(
+    `  ${faults.length} single faults, ${hypotheses.length} that can be told apart: ${first.tookMs.toFixed(0)} ms at first, ` +
+      `${median(again).toFixed(0)} ms then (aim ${AIM_MS}); solving all of the build for each wrong seat ${whole.tookMs.toFixed(0)} ms: ` +
+      `${(whole.tookMs / median(again)).toFixed(1)} times`,
+  );
+}
+
+function update() {
+  const build = fresh();
+  const dictionary = dictionaryOf(faultsOf(build));
+  const trials = trialsOf(build);
+  const seen = ['nothing-on-press', 'standby-light', 'button-no-click', 'clock-wrong', 'no-picture'];
+  const took = Array.from({ length: 10 * ROUNDS }, (_, round) => {
+    const evidence = { seen: seen.slice(0, 1 + (round % seen.length)), notSeen: ['beep-code'], tried: [] };
+    return timeOf(() => {
+      suspicionOf(dictionary, evidence);
+      nextLooks(dictionary, evidence);
+      nextTrials(dictionary, evidence, trials);
+    }).tookMs;
+  });
+  console.log(
+    `  one more observation: suspects, looks and trials anew in ${median(took).toFixed(1)} ms (aim one frame, ${FRAME_MS.toFixed(1)} ms)`,
+  );
+}
