@@ -52,7 +52,8 @@ export const MENU_BAR: readonly Menu[] = [
     items: [
       { id: 'area.document', label: 'Document', accelerator: 'CmdOrCtrl+1' },
       { id: 'area.wire', label: 'Wire', accelerator: 'CmdOrCtrl+2' },
-      { id: 'area.hand-over', label: 'Hand over', accelerator: 'CmdOrCtrl+3' },
+      { id: 'area.route', label: 'Route', accelerator: 'CmdOrCtrl+3' },
+      { id: 'area.hand-over', label: 'Hand over', accelerator: 'CmdOrCtrl+5' },
       'line',
       { id: 'view.zoom-in', label: 'Zoom in', accelerator: 'CmdOrCtrl+Plus' },
       { id: 'view.zoom-out', label: 'Zoom out', accelerator: 'CmdOrCtrl+-' },

@@ -67,7 +67,14 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   electron: ['boards/host.ts', 'electron/host', 'electron/built.ts'],
 
   'renderer/store': [...DOMAIN_FLOOR, 'boards/circuit', 'boards/edit', 'boards/analyse.ts', 'boards/host.ts'],
-  'renderer/canvas': [...DOMAIN_FLOOR, 'boards/drawing', 'boards/fit', 'boards/findings', 'renderer/store'],
+  'renderer/canvas': [
+    ...DOMAIN_FLOOR,
+    'boards/drawing',
+    'boards/fit',
+    'boards/findings',
+    'boards/routing',
+    'renderer/store',
+  ],
   renderer: [
     ...DOMAIN_FLOOR,
     'boards/library',
@@ -79,6 +86,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/findings',
     'boards/pinout/photo',
     'boards/planner',
+    'boards/routing',
     'boards/analyse.ts',
     'boards/handover',
     'boards/host.ts',

@@ -40,10 +40,19 @@ function areaActions(workbench: Workbench): readonly Action[] {
       run: () => goTo('wire'),
     },
     {
+      id: 'area.route',
+      ...view(0),
+      label: 'Route',
+      shortcuts: ['Mod+3'],
+      enabled,
+      chosen: area === 'route',
+      run: () => goTo('route'),
+    },
+    {
       id: 'area.hand-over',
       ...view(0),
       label: 'Hand over',
-      shortcuts: ['Mod+3'],
+      shortcuts: ['Mod+5'],
       enabled,
       chosen: area === 'hand-over',
       run: () => goTo('hand-over'),
@@ -56,7 +65,8 @@ function canvasActions(workbench: Workbench): readonly Action[] {
   const { area, page } = workbench.session.getState();
   const wired = build !== undefined && area === 'wire';
   const turned = wired || (build !== undefined && area === 'hand-over');
-  const enabled = wired || (build !== undefined && area === 'document' && page === 'plan');
+  const onTray = build?.case.tray !== undefined && area === 'route';
+  const enabled = wired || onTray || (build !== undefined && area === 'document' && page === 'plan');
   const canvas = () => workbench.canvas.current;
   const lay = (changed: Partial<NonNullable<typeof build>['view']>) => {
     if (build) doCommand(workbench, { name: 'turn-view', args: { ...build.view, ...changed } });
@@ -81,7 +91,7 @@ function canvasActions(workbench: Workbench): readonly Action[] {
     {
       id: 'view.fit',
       ...view(1),
-      label: 'Show the whole board',
+      label: area === 'route' ? 'Show the whole tray' : 'Show the whole board',
       shortcuts: ['Mod+0'],
       enabled,
       run: () => canvas()?.fitAll(),

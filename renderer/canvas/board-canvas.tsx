@@ -23,6 +23,7 @@ import { usePixelRatio } from './use-pixel-ratio';
 import { useSize } from './use-size';
 import { useView } from './use-view';
 import { toMm } from './view';
+import { viewedScene } from './viewed';
 
 interface BoardCanvasProps extends CanvasProps {
   readonly ref?: Ref<CanvasView>;
@@ -43,7 +44,8 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
   const scene = useMemo(() => sceneOf(build, { view: build.view, measure: measureByTable }), [build]);
   const worst = useMemo(() => worstMarks(marks), [marks]);
   const dangers = useMemo(() => dangerContacts(scene, worst), [scene, worst]);
-  const { view, commands } = useView(stage, size, scene, ref);
+  const viewed = useMemo(() => viewedScene(scene), [scene]);
+  const { view, commands } = useView(stage, size, viewed, ref);
   usePixelRatio(stage);
   const redrawTop = useCallback(() => {
     topLayer.current?.batchDraw();

@@ -65,5 +65,7 @@ export function sameTarget(a: Target | null, b: Target | null): boolean {
   if (a.kind === 'pin')
     return b.kind === 'pin' && a.pin.connector === b.pin.connector && a.pin.pin === b.pin.pin;
   if (a.kind === 'wire') return b.kind === 'wire' && a.wire === b.wire && samePlug(a.plug, b.plug);
+  if (a.kind === 'on-tray')
+    return b.kind === 'on-tray' && a.part.kind === b.part.kind && a.part.id === b.part.id;
   return b.kind === 'connector' && a.connector === b.connector;
 }

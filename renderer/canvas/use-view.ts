@@ -1,11 +1,11 @@
 import type Konva from 'konva/lib/Core';
 import { type Ref, useImperativeHandle, useLayoutEffect, useMemo, useRef } from 'react';
-import { grown, type Rect, rectRoundAll } from '../../boards/drawing/geometry';
-import { oriented, undone } from '../../boards/drawing/orientation';
+import { centreOf, type Rect } from '../../boards/drawing/geometry';
+import { type Orientation, oriented, undone } from '../../boards/drawing/orientation';
 import type { CanvasView } from './canvas-props';
-import type { Scene } from './scene/scene';
 import { type SizePx, toMm, type View, windowOf } from './view';
 import { type ViewHandle, viewHandle } from './view-handle';
+import type { Viewed } from './viewed';
 
 const MARGIN_PX = 40;
 /** Near enough to read the names of pins, and as near as anything is brought by itself. */
@@ -19,13 +19,13 @@ const NEAREST = 30;
 export function useView(
   stage: Konva.Stage | null,
   size: SizePx | null,
-  scene: Scene,
+  scene: Viewed,
   ref: Ref<CanvasView> | undefined,
   whileUntouched: 'fit again' | 'keep the scale' = 'keep the scale',
 ): { readonly view: ViewHandle | null; readonly commands: CanvasView } {
   const view = useMemo(() => stage && viewHandle(stage), [stage]);
   const sceneNow = useRef(scene);
-  const shown = useRef<{ readonly build: string; readonly orientation: Scene['orientation'] } | null>(null);
+  const shown = useRef<{ readonly of: string; readonly orientation: Orientation } | null>(null);
   const sizeBefore = useRef(size);
   const fittedView = useRef<View | null>(null);
 
@@ -33,9 +33,9 @@ export function useView(
     sceneNow.current = scene;
     if (!view) return;
     const before = shown.current;
-    shown.current = { build: scene.build.id, orientation: scene.orientation };
-    if (before?.build !== scene.build.id) {
-      view.fit(rectOfWork(scene), MARGIN_PX, NEAREST);
+    shown.current = { of: scene.of, orientation: scene.orientation };
+    if (before?.of !== scene.of) {
+      view.fit(scene.first(), MARGIN_PX, NEAREST);
       fittedView.current = view.now();
       return;
     }
@@ -50,7 +50,7 @@ export function useView(
     sizeBefore.current = size;
     if (!view || !size || !before) return;
     if (whileUntouched === 'fit again' && fittedView.current === view.now()) {
-      view.fit(rectOfWork(sceneNow.current), MARGIN_PX, NEAREST);
+      view.fit(sceneNow.current.first(), MARGIN_PX, NEAREST);
       fittedView.current = view.now();
       return;
     }
@@ -62,7 +62,7 @@ export function useView(
   return { view, commands };
 }
 
-function commandsOf(view: ViewHandle | null, scene: () => Scene): CanvasView {
+function commandsOf(view: ViewHandle | null, scene: () => Viewed): CanvasView {
   return {
     zoomBy: (factor) => {
       if (!view) return;
@@ -70,10 +70,14 @@ function commandsOf(view: ViewHandle | null, scene: () => Scene): CanvasView {
       view.zoomAt(factor, { x: width / 2, y: height / 2 });
     },
     fitAll: () => view?.fit(scene().bounds, MARGIN_PX, NEAREST),
-    show: (connectors) => {
-      const rect = rectOfConnectors(scene(), connectors);
+    show: (ids) => {
+      const rect = scene().around(ids);
       if (!view || !rect) return;
       const { scale } = view.now();
+      if (scene().brought === 'into sight') {
+        if (!covers(windowOf(view.now(), view.size()), rect)) view.centreOn(centreOf(rect));
+        return;
+      }
       if (scale >= READABLE && covers(windowOf(view.now(), view.size()), rect)) return;
       view.fit(rect, MARGIN_PX, Math.max(NEAREST, scale));
     },
@@ -90,26 +94,6 @@ function covers(window: Rect, rect: Rect): boolean {
   );
 }
 
-/** The connector with most plugs on it, near enough to read; the whole board while none has two. */
-function rectOfWork(scene: Scene): Rect {
-  const counts = new Map<string, number>();
-  for (const { connector } of scene.plugs) counts.set(connector, (counts.get(connector) ?? 0) + 1);
-  const [busiest] = [...counts].sort(([, one], [, other]) => other - one);
-  const near = busiest && busiest[1] > 1 ? rectOfConnectors(scene, [busiest[0]]) : undefined;
-  return near ?? grown(scene.bounds, 2);
-}
-
-function rectOfConnectors(scene: Scene, connectors: readonly string[]): Rect | undefined {
-  const blocks = scene.blocks.filter(({ connector }) => connectors.includes(connector.id));
-  const rects = blocks.map(({ bounds }) => bounds);
-  const plugs = scene.plugs.filter(({ connector }) => connectors.includes(connector));
-  const flags = scene.flags.filter(({ plug }) =>
-    plugs.some(({ ref }) => ref.lead === plug.lead && ref.plug === plug.plug),
-  );
-  const titles = scene.titles.filter(({ connector }) => connectors.includes(connector));
-  return rectRoundAll([...rects, ...flags.map(({ box }) => box), ...titles.map(({ box }) => box)]);
-}
-
-function sameOrientation(a: Scene['orientation'], b: Scene['orientation']): boolean {
+function sameOrientation(a: Orientation, b: Orientation): boolean {
   return a.xx === b.xx && a.xy === b.xy && a.yx === b.yx && a.yy === b.yy;
 }

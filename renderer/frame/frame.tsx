@@ -10,6 +10,10 @@ const DocumentArea = lazy(() =>
   import('../areas/document/document-area').then((part) => ({ default: part.DocumentArea })),
 );
 
+const RouteArea = lazy(() =>
+  import('../areas/route/route-area').then((part) => ({ default: part.RouteArea })),
+);
+
 const HandOverArea = lazy(() =>
   import('../areas/hand-over/hand-over-area').then((part) => ({ default: part.HandOverArea })),
 );
@@ -37,6 +41,8 @@ function Shown({ area }: { readonly area: Area }) {
       return <DocumentArea />;
     case 'wire':
       return <WireArea />;
+    case 'route':
+      return <RouteArea />;
     case 'hand-over':
       return <HandOverArea />;
   }

@@ -1,4 +1,4 @@
-import { Cable, FileText, ListChecks, type LucideIcon } from 'lucide-react';
+import { Cable, FileText, ListChecks, type LucideIcon, Route } from 'lucide-react';
 import { Button } from 'react-aria-components/Button';
 import type { Area } from '../store/session';
 import { useSession, useWorkbench } from '../workbench';
@@ -13,6 +13,7 @@ interface RailEntry {
 const ENTRIES: readonly RailEntry[] = [
   { area: 'document', label: 'Document', icon: FileText },
   { area: 'wire', label: 'Wire', icon: Cable },
+  { area: 'route', label: 'Route', icon: Route },
   { area: 'hand-over', label: 'Hand over', icon: ListChecks },
 ];
 

@@ -3,6 +3,7 @@ import { type MachineState, RESTING } from '../../boards/circuit/machine-state';
 import type { Seat } from '../../boards/document/build';
 import type { Connector } from '../../boards/document/connector';
 import { type PlugRef, samePlug } from '../../boards/document/lookup';
+import type { TraySide } from '../../boards/document/tray';
 import type { Settings } from '../../boards/host';
 import type { Dialog } from './dialog';
 import {
@@ -36,6 +37,8 @@ export interface Session {
   readonly planStep: PlanStep;
   /** A connector to be pasted, on this board or the next one. */
   readonly copied: Connector | null;
+  /** From which side the tray is looked at; only in the Route area. */
+  readonly traySide: TraySide;
   readonly hovered: Hovered | null;
   /** What the power bar asks the circuit about. */
   readonly machine: MachineState;
@@ -65,6 +68,7 @@ export interface Session {
   readonly showPlanned: (plug: PlugRef, planned: Seat | null) => void;
   readonly move: (moving: Moving | null) => void;
   readonly snapTo: (step: PlanStep) => void;
+  readonly lookFrom: (side: TraySide) => void;
   readonly keepCopy: (connector: Connector) => void;
   readonly showStep: (step: string | null) => void;
   readonly openDialog: (dialog: Dialog) => void;
@@ -93,6 +97,7 @@ export function createSession(): SessionStore {
     moving: null,
     planStep: 'tenth-mm',
     copied: null,
+    traySide: 'front',
     hovered: null,
     machine: RESTING,
     step: null,
@@ -134,6 +139,7 @@ export function createSession(): SessionStore {
     showPlanned: (plug, planned) => set({ selection: { kind: 'plug', plug }, message: null, planned }),
     move: (moving) => set({ moving }),
     snapTo: (planStep) => set({ planStep }),
+    lookFrom: (traySide) => set({ traySide }),
     keepCopy: (copied) => set({ copied }),
     showStep: (step) => set({ step }),
     openDialog: (dialog) => set(({ dialogs }) => ({ dialogs: [...dialogs, dialog] })),

@@ -1,8 +1,9 @@
 import type { Seat } from '../../boards/document/build';
 import type { Place } from '../../boards/document/connector';
 import type { PinRef, PlugRef } from '../../boards/document/lookup';
+import type { PlaceKind } from '../../boards/document/place-names';
 
-export type Area = 'document' | 'wire' | 'hand-over';
+export type Area = 'document' | 'wire' | 'route' | 'hand-over';
 
 /** What stands in the middle of the Document area. */
 export type DocumentPage = 'plan' | 'connector' | 'lead';
@@ -16,12 +17,19 @@ export interface WireRef {
   readonly wire: number;
 }
 
+/** Something of a case's tray: a place, a path, or the board at its place. */
+export interface TrayPart {
+  readonly kind: PlaceKind | 'path' | 'board';
+  readonly id: string;
+}
+
 /** What the pointer is over, on the canvas or in a list. */
 export type Hovered =
   | { readonly kind: 'plug'; readonly plug: PlugRef }
   | { readonly kind: 'pin'; readonly pin: PinRef }
   | { readonly kind: 'connector'; readonly connector: string }
-  | ({ readonly kind: 'wire' } & WireRef);
+  | ({ readonly kind: 'wire' } & WireRef)
+  | { readonly kind: 'on-tray'; readonly part: TrayPart };
 
 /** What the person has pointed at last. Nothing of it is undone or saved. */
 export type Selection =
@@ -29,6 +37,7 @@ export type Selection =
   | { readonly kind: 'plug'; readonly plug: PlugRef }
   | { readonly kind: 'connector'; readonly connector: string; readonly pin?: string }
   | ({ readonly kind: 'wire' } & WireRef)
+  | { readonly kind: 'on-tray'; readonly part: TrayPart }
   | {
       readonly kind: 'finding';
       readonly id: string;

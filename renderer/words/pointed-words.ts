@@ -10,6 +10,7 @@ import type { Hovered } from '../store/session';
 import { occupantWords } from './occupant-words';
 import { colourWords, plugTitle, plugWords, shapeWords } from './plug-words';
 import { seatWords } from './seat-words';
+import { trayPartWords } from './tray-words';
 
 /** What is under the pointer, in one line; of a pin also its level in a state of the machine. */
 export function pointedWords(build: Build, hovered: Hovered, machine: MachineState): string | null {
@@ -41,6 +42,8 @@ export function pointedWords(build: Build, hovered: Hovered, machine: MachineSta
         ? `${connectorName(build, connector.id)}: ${connector.title}, ${shapeWords(connector)}`
         : null;
     }
+    case 'on-tray':
+      return build.case.tray === undefined ? null : trayPartWords(build, build.case.tray, hovered.part);
   }
 }
 

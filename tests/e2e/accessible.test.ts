@@ -136,7 +136,7 @@ const VIEWS: readonly View[] = [
   {
     view: 'the steps, with a plug on its header',
     show: async () => {
-      await page.keyboard.press('Control+3');
+      await page.keyboard.press('Control+5');
       await page
         .getByRole('row', { name: /Power switch on/ })
         .getByText('Power switch')

@@ -37,7 +37,7 @@ it('An unwired machine is planned, applied, stepped through and printed, by keyb
   const planned = { ...BARE, seats: [...planOf(BARE).seats] };
   const steps = benchStepsOf(planned);
   if (!steps.ok) throw new Error('The plan of the demo has a ring');
-  await page.keyboard.press('Control+3');
+  await page.keyboard.press('Control+5');
   await page.getByRole('main', { name: 'Step' }).waitFor();
   await page.keyboard.press('F9');
   const large = page.getByRole('dialog');

@@ -27,7 +27,7 @@ async function handOver(name: string): Promise<{ readonly page: Page; readonly f
   const file = join(workplace.home, name);
   copyFileSync(demoFile(name), file);
   const page = await workplace.open([file]);
-  await page.keyboard.press('Control+3');
+  await page.keyboard.press('Control+5');
   await page.getByRole('main', { name: 'Step' }).waitFor();
   return { page, file };
 }
@@ -122,7 +122,7 @@ it('a plug that has been moved is to do again', async () => {
   await page.keyboard.press('Control+2');
   await page.getByRole('grid', { name: 'Leads' }).locator('[role="row"][aria-label^="Power LED, "]').click();
   await page.getByRole('button', { name: 'Turn round' }).click();
-  await page.keyboard.press('Control+3');
+  await page.keyboard.press('Control+5');
   const turned = page.getByRole('checkbox', { name: /^Done: Power LED on/ });
   await expect.poll(() => turned.isChecked()).toBe(false);
 });

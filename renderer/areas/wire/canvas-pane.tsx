@@ -67,6 +67,7 @@ function selectionOf(target: Target | null): Selection {
   switch (target.kind) {
     case 'plug':
     case 'wire':
+    case 'on-tray':
       return target;
     case 'pin':
       return { kind: 'connector', ...target.pin };

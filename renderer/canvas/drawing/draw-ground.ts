@@ -7,7 +7,7 @@ const GRID_MM = 10;
 const LEAST_GRID_PX = 14;
 
 /** The board's edge, a light grid of centimetres, and the mounting holes. */
-export function drawGround(pen: Pen, { outline, holes }: Scene): void {
+export function drawGround(pen: Pen, { outline, holes }: Pick<Scene, 'outline' | 'holes'>): void {
   const { context, palette, scale } = pen;
   context.beginPath();
   traceRect(context, outline);

@@ -10,8 +10,8 @@ import { type Pen, stroke, traceRounded } from './pen';
 /** An outline round what is selected: thick, with a band of ground, seen on every colour. */
 export function drawSelection(pen: Pen, scene: Scene, selection: Selection): void {
   for (const rect of rectsOfSelection(scene, selection)) {
-    outline(pen, rect, pen.palette.panel, 5.5);
-    outline(pen, rect, pen.palette.select, 3);
+    outlineRect(pen, rect, pen.palette.panel, 5.5);
+    outlineRect(pen, rect, pen.palette.select, 3);
   }
   if (selection.kind !== 'wire') return;
   for (const wire of wiresOf(scene, selection)) {
@@ -23,7 +23,7 @@ export function drawSelection(pen: Pen, scene: Scene, selection: Selection): voi
 /** A thin outline round what the pointer is over. */
 export function drawHover(pen: Pen, scene: Scene, target: Target | null): void {
   if (!target) return;
-  for (const rect of rectsOfTarget(scene, target)) outline(pen, rect, pen.palette.accent, 1.5);
+  for (const rect of rectsOfTarget(scene, target)) outlineRect(pen, rect, pen.palette.accent, 1.5);
   if (target.kind !== 'wire') return;
   for (const wire of wiresOf(scene, target)) alongside(pen, wire, pen.palette.accent, 1.5);
 }
@@ -32,6 +32,7 @@ function rectsOfSelection(scene: Scene, selection: Selection): readonly Rect[] {
   switch (selection.kind) {
     case 'nothing':
     case 'wire':
+    case 'on-tray':
       return [];
     case 'plug':
       return rectsOfTarget(scene, selection);
@@ -55,6 +56,7 @@ function rectsOfTarget(
     case 'plug':
       return rectsOfPlug(scene, target.plug);
     case 'wire':
+    case 'on-tray':
       return [];
     case 'connector':
       return scene.blocks
@@ -92,7 +94,8 @@ function alongside(pen: Pen, { path, width }: WireShape, style: string, pixels: 
   }
 }
 
-function outline(pen: Pen, rect: Rect, style: string, pixels: number): void {
+/** A rounded line a little outside a rectangle. */
+export function outlineRect(pen: Pen, rect: Rect, style: string, pixels: number): void {
   const { context } = pen;
   const { x, y, width, height } = grown(rect, stroke(pen, 2.5));
   context.beginPath();

@@ -61,7 +61,7 @@ export function farLabels(
   return blocks.flatMap((block) => {
     const text = cut(block.connector.print || block.connector.title);
     const width = measureByTable(text, sizeMm, 'strong');
-    for (const box of spots(block.shell, width, sizeMm * 1.15)) {
+    for (const box of spotsAbout(block.shell, width, sizeMm * 1.15)) {
       if (taken.meeting(box).length > 0) continue;
       const label = { text, box, sizeMm };
       taken.add(box, label);
@@ -77,7 +77,8 @@ function cut(print: string): string {
   return letters.length <= LONGEST ? print : `${letters.slice(0, LONGEST - 1).join('')}…`;
 }
 
-function* spots(shell: Rect, width: number, height: number): Generator<Rect> {
+/** Places for a label round a rectangle, the best first. */
+export function* spotsAbout(shell: Rect, width: number, height: number): Generator<Rect> {
   const middle = centreOf(shell);
   const gap = height * 0.2;
   const right = shell.x + shell.width;

@@ -19,6 +19,7 @@ import { usePalette } from '../use-palette';
 import { usePixelRatio } from '../use-pixel-ratio';
 import { useSize } from '../use-size';
 import { useView } from '../use-view';
+import { viewedScene } from '../viewed';
 import { drawDistances, drawGuides, drawLeftPlace, drawRemarked } from './draw-plan';
 import type { PlanProps } from './plan-props';
 import { PLAN_VIEW, planScene, remarkedRects } from './plan-scene';
@@ -46,7 +47,8 @@ export function PlanCanvas({ ref, ...props }: PlanCanvasProps) {
 
   const { board, id } = build;
   const scene = useMemo(() => planScene(id, board), [id, board]);
-  const { view, commands } = useView(stage, size, scene, ref, 'fit again');
+  const viewed = useMemo(() => viewedScene(scene), [scene]);
+  const { view, commands } = useView(stage, size, viewed, ref, 'fit again');
   usePixelRatio(stage);
   const redrawTop = useCallback(() => {
     topLayer.current?.batchDraw();

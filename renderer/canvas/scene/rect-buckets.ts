@@ -6,6 +6,8 @@ export interface RectBuckets<T> {
   readonly add: (rect: Rect, item: T) => void;
   /** Everything that shares area with a rectangle, each once, in the order of adding. */
   readonly meeting: (rect: Rect) => readonly T[];
+  /** The same, and everything that only its edge touches: a line has no area. */
+  readonly touching: (rect: Rect) => readonly T[];
   /** Everything whose rectangle holds a point, edges included, in the order of adding. */
   readonly at: (point: Point) => readonly T[];
 }
@@ -47,6 +49,7 @@ export function rectBuckets<T>(): RectBuckets<T> {
       }
     },
     meeting: (rect) => found(rect, (entry) => overlap(entry.rect, rect)),
+    touching: (rect) => found(rect, (entry) => touch(entry.rect, rect)),
     at: (point) =>
       found(
         { ...point, width: 0, height: 0 },
@@ -57,4 +60,8 @@ export function rectBuckets<T>(): RectBuckets<T> {
           point.y <= rect.y + rect.height,
       ),
   };
+}
+
+function touch(a: Rect, b: Rect): boolean {
+  return a.x <= b.x + b.width && b.x <= a.x + a.width && a.y <= b.y + b.height && b.y <= a.y + a.height;
 }

@@ -44,6 +44,7 @@ export const chosenWay = byIdentity(
     const ofPin = (pin: PinRef) => pathOf(build, { kind: 'pin', pin }, state);
     switch (selection.kind) {
       case 'nothing':
+      case 'on-tray':
         return null;
       case 'connector': {
         const { connector, pin } = selection;

@@ -1,0 +1,24 @@
+import { Suspense } from 'react';
+import { useBuild } from '../../workbench';
+import { NoTray } from './no-tray';
+import { TrayPane } from './tray-pane';
+import { TrayTools } from './tray-tools';
+
+/** The map with its tools; where there is no tray yet, what one is for. */
+export function RoutePage() {
+  const { tray } = useBuild().case;
+  return (
+    <main className="route-page" aria-label="Cable map">
+      {tray === undefined ? (
+        <NoTray />
+      ) : (
+        <>
+          <TrayTools />
+          <Suspense fallback={<div className="tray-pane" />}>
+            <TrayPane tray={tray} />
+          </Suspense>
+        </>
+      )}
+    </main>
+  );
+}
