@@ -3,6 +3,7 @@ import type { Build } from '../document/build';
 import { connectorName, leadName, plugName } from '../document/names';
 import type { FieldProblem } from '../document/problem';
 import { count } from '../document/shown-value';
+import { trayPlaceName } from '../document/tray-names';
 import { refusalWords as fitWords } from '../fit/fit-words';
 import type { Countable, Refusal } from './refusal';
 
@@ -72,10 +73,34 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `${plugName(build, refusal)} is made for one shape of connector and cannot be split into single plugs.`;
     case 'pins-lost':
       return `${connectorName(build, refusal.connector)} would lose what is known of ${pins(refusal.pins)}. Choose a numbering that has the same labels.`;
+    case 'no-tray':
+      return 'This case has no tray yet. Begin one first.';
+    case 'tray-there':
+      return 'This case has a tray already. Change it, or remove it first.';
+    case 'unknown-place':
+      return `There is no place “${refusal.place}” in the tray.`;
+    case 'unknown-path':
+      return `There is no path “${refusal.path}” in the tray.`;
+    case 'other-kind':
+      return `${placeWords(refusal.place, build)} is something else already. Remove it, and add the other.`;
+    case 'named-twice':
+      return `The ${refusal.kind} “${refusal.id}” is named twice. Say once what becomes of it.`;
+    case 'in-a-wall':
+      return `${placeWords(refusal.place, build)} is in a wall of the case, and not on the tray. Choose another wall for it.`;
+    case 'supply-there':
+      return 'The tray has a place for the supply already. Move that one.';
+    case 'no-path-end':
+      return `No path leads to ${trayPlaceName(build.case.tray, refusal.place)}. Lead it to a point, an opening, a bay or the supply.`;
+    case 'path-loop':
+      return `A path from ${trayPlaceName(build.case.tray, refusal.place)} back to itself leads nowhere. Choose another end.`;
+    case 'path-sides':
+      return `Paths on the ${refusal.side} of the tray meet at ${trayPlaceName(build.case.tray, refusal.place)}. Only through an opening does a path come to the other side: put one in between, or change the side of all of them together.`;
     case 'full':
       return `${FULL[refusal.what]} ${count(refusal.limit)}\u00a0${refusal.what}.`;
   }
 }
+
+const TRAY_FULL = 'A tray can hold no more than';
 
 const FULL: Readonly<Record<Countable, string>> = {
   leads: 'A list of leads can hold no more than',
@@ -88,6 +113,12 @@ const FULL: Readonly<Record<Countable, string>> = {
   readings: 'A connector can hold no more than',
   letters: 'Notes can hold no more than',
   lines: 'The log of a trouble can hold no more than',
+  'tray points': TRAY_FULL,
+  openings: TRAY_FULL,
+  bays: TRAY_FULL,
+  'standoff places': TRAY_FULL,
+  'fan places': TRAY_FULL,
+  paths: TRAY_FULL,
 };
 
 function unknownObservationWords({
@@ -96,6 +127,12 @@ function unknownObservationWords({
 }: Extract<Refusal, { code: 'unknown-observation' }>): string {
   const meant = nearest === undefined ? '' : ` Perhaps “${nearest}” is meant.`;
   return `There is no observation “${observation}”. Name one that can be asked about.${meant}`;
+}
+
+/** The name of a place at the beginning of a sentence. */
+function placeWords(place: string, build: Build): string {
+  const name = trayPlaceName(build.case.tray, place);
+  return name.charAt(0).toUpperCase() + name.slice(1);
 }
 
 function invalidWords(field: FieldProblem | undefined): string {

@@ -1,5 +1,6 @@
 import type { PlugRef } from '../document/lookup';
 import type { FieldProblem } from '../document/problem';
+import type { TraySide } from '../document/tray';
 import type { FitRefusal } from '../fit/fit';
 
 /** What a build can only hold so many of. */
@@ -13,7 +14,13 @@ export type Countable =
   | 'letters'
   | 'photos'
   | 'points'
-  | 'lines';
+  | 'lines'
+  | 'tray points'
+  | 'openings'
+  | 'bays'
+  | 'standoff places'
+  | 'fan places'
+  | 'paths';
 
 /** Why a command was not carried out. Closed: every one has words in refusal-words.ts. */
 export type Refusal =
@@ -50,11 +57,26 @@ export type Refusal =
       readonly connector: string;
       readonly refusals: readonly FitRefusal[];
     }
-  | { readonly code: 'id-taken'; readonly kind: 'lead' | 'connector' | 'photo'; readonly id: string }
+  | {
+      readonly code: 'id-taken';
+      readonly kind: 'lead' | 'connector' | 'photo' | 'place' | 'path';
+      readonly id: string;
+    }
   | { readonly code: 'no-contact'; readonly lead: string; readonly plug: string; readonly hole?: string }
   | { readonly code: 'hole-blocked'; readonly lead: string; readonly plug: string; readonly hole: string }
   | { readonly code: 'hole-taken'; readonly lead: string; readonly plug: string; readonly hole: string }
   | { readonly code: 'single-already'; readonly lead: string; readonly plug: string }
   | { readonly code: 'shell'; readonly lead: string; readonly plug: string }
   | { readonly code: 'pins-lost'; readonly connector: string; readonly pins: readonly string[] }
+  | { readonly code: 'no-tray' }
+  | { readonly code: 'tray-there' }
+  | { readonly code: 'unknown-place'; readonly place: string }
+  | { readonly code: 'unknown-path'; readonly path: string }
+  | { readonly code: 'other-kind'; readonly place: string }
+  | { readonly code: 'named-twice'; readonly kind: 'place' | 'path'; readonly id: string }
+  | { readonly code: 'in-a-wall'; readonly place: string }
+  | { readonly code: 'supply-there' }
+  | { readonly code: 'no-path-end'; readonly place: string }
+  | { readonly code: 'path-loop'; readonly place: string }
+  | { readonly code: 'path-sides'; readonly place: string; readonly side: TraySide }
   | { readonly code: 'full'; readonly what: Countable; readonly limit: number };

@@ -16,6 +16,7 @@ import { type PartKindId, partKindOf } from '../../boards/signals/part-kinds';
 import { JOBS } from '../../boards/signals/signal';
 import { SIGNAL_IDS } from '../../boards/signals/signals';
 import { readingFor } from './arbitrary-reading';
+import { trayFor } from './arbitrary-tray';
 import { Dice } from './dice';
 
 /** Names as people type them, in any script, with quotes, and now and then any letters at all. */
@@ -231,14 +232,19 @@ export const arbitraryCase: fc.Arbitrary<CaseSheet> = fc
     name: arbitraryName,
     leads: fc.tuple(...['red', 'green', 'blue'].map(arbitraryLead)),
     kept: fc.integer({ min: 1, max: 3 }),
+    seed: arbitrarySeed,
   })
-  .map(({ name, leads, kept }) => ({
-    format: 'leadwright/case',
-    version: 1,
-    id: 'case',
-    name,
-    leads: leads.slice(0, kept),
-  }));
+  .map(({ name, leads, kept, seed }) => {
+    const dice = new Dice(seed);
+    return {
+      format: 'leadwright/case',
+      version: 1,
+      id: 'case',
+      name,
+      leads: leads.slice(0, kept),
+      ...(dice.oneIn(2) && { tray: trayFor(dice, name) }),
+    };
+  });
 
 /** A small build: one to three connectors, one to four leads, some of their plugs seated where they fit. */
 export const arbitraryBuild: fc.Arbitrary<Build> = fc

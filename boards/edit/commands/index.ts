@@ -1,21 +1,27 @@
 import { addConnector } from './add-connector';
 import { addLead } from './add-lead';
 import { addPhoto } from './add-photo';
+import { addToTray } from './add-to-tray';
 import { answerQuestion } from './answer-question';
 import { arrangePlugs } from './arrange-plugs';
+import { beginTray } from './begin-tray';
 import { believeSource } from './believe-source';
 import { changePin } from './change-pin';
 import { changePins } from './change-pins';
+import { changeTrayPaths } from './change-tray-paths';
+import { changeTrayPlace } from './change-tray-place';
 import { colourWire } from './colour-wire';
 import { dropLogLine } from './drop-log-line';
 import { dropReading } from './drop-reading';
 import { fillPins } from './fill-pins';
 import { fitOut } from './fit-out';
+import { layBoard } from './lay-board';
 import { markPlug } from './mark-plug';
 import { mergeBoard } from './merge-board';
 import { mergeCase } from './merge-case';
 import { mirrorPins } from './mirror-pins';
 import { moveContact } from './move-contact';
+import { moveInTray } from './move-in-tray';
 import { noteBoard } from './note-board';
 import { noteBuild } from './note-build';
 import { noteConnector } from './note-connector';
@@ -27,18 +33,22 @@ import { outlineBoard } from './outline-board';
 import { placeConnector } from './place-connector';
 import { pointPhoto } from './point-photo';
 import { removeConnector } from './remove-connector';
+import { removeFromTray } from './remove-from-tray';
 import { removeLead } from './remove-lead';
 import { removePhoto } from './remove-photo';
+import { removeTray } from './remove-tray';
 import { renameBoard } from './rename-board';
 import { renameBuild } from './rename-build';
 import { renameConnector } from './rename-connector';
 import { renameLead } from './rename-lead';
 import { replaceBoard } from './replace-board';
 import { replaceCase } from './replace-case';
+import { replaceTray } from './replace-tray';
 import { reshapeConnector } from './reshape-connector';
 import { seatPlug } from './seat-plug';
 import { setLeadAside } from './set-lead-aside';
 import { setPart } from './set-part';
+import { sizeTray } from './size-tray';
 import { splitPlug } from './split-plug';
 import { startOver } from './start-over';
 import { tickSteps } from './tick-steps';
@@ -97,4 +107,14 @@ export const COMMANDS = [
   replaceCase,
   mergeBoard,
   mergeCase,
+  beginTray,
+  replaceTray,
+  removeTray,
+  sizeTray,
+  layBoard,
+  addToTray,
+  moveInTray,
+  changeTrayPlace,
+  changeTrayPaths,
+  removeFromTray,
 ] as const;

@@ -23,13 +23,21 @@ import { MAKERS } from './command-makers';
 const NAMES = COMMANDS.map(({ name }) => name);
 
 /** `npm run trust` asks for more. */
-const SEQUENCES = Number(process.env.LEADWRIGHT_SEQUENCES ?? 2_000);
+const SEQUENCES = Number(process.env.LEADWRIGHT_SEQUENCES ?? 2_200);
 
-/** Seats are soon taken off again by much else, so they are made more often. */
-const SEATING: readonly CommandName[] = ['seat-plug', 'seat-plug', 'seat-plug', 'turn-plug', 'unseat-plug'];
+/** Seats are soon taken off again by much else, and not every case has paths, so these are made more often. */
+const OFTEN: readonly CommandName[] = [
+  'seat-plug',
+  'seat-plug',
+  'seat-plug',
+  'turn-plug',
+  'unseat-plug',
+  'change-tray-place',
+  'change-tray-paths',
+];
 
 const step = fc.record({
-  name: fc.constantFrom(...NAMES, ...SEATING),
+  name: fc.constantFrom(...NAMES, ...OFTEN),
   seed: arbitrarySeed,
   text: arbitraryName,
 });

@@ -1,14 +1,12 @@
 import { TURNS } from '../../../boards/base/units';
-import type { BoardSheet } from '../../../boards/document/board-sheet';
-import type { Build, Seat } from '../../../boards/document/build';
-import type { CaseSheet } from '../../../boards/document/case-sheet';
+import type { Seat } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
 import { FITTED } from '../../../boards/document/fitted';
 import { CONDITIONS, type Lead, type Plug, WIRE_COLOURS } from '../../../boards/document/lead';
 import { holeState, leadsOf, samePlug } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
 import { logOf } from '../../../boards/document/trouble';
-import type { Command, CommandName } from '../../../boards/edit/command';
+import type { CommandName } from '../../../boards/edit/command';
 import type { Choices } from '../../../boards/edit/compare/choices';
 import { TAKES } from '../../../boards/edit/compare/taking';
 import { placesOf } from '../../../boards/fit/places';
@@ -18,23 +16,12 @@ import { hasOneColour, isSwitch } from '../../../boards/signals/part-traits';
 import { numberingFor, outlineFor, photoFor, pinFor } from '../arbitrary-build';
 import { readingFor } from '../arbitrary-reading';
 import type { Dice } from '../dice';
-
-/** What a command is made up from: the build as it is now, things to put into it, and chance. */
-export interface Situation {
-  readonly build: Build;
-  readonly dice: Dice;
-  readonly text: string;
-  readonly lead: Lead;
-  readonly connector: Connector;
-  readonly board: BoardSheet;
-  readonly case: CaseSheet;
-}
+import type { ArgsOf, Situation } from './situation';
+import { TRAY_MAKERS } from './tray-makers';
 
 /** Few, so that they are soon answered again. */
 const QUESTIONS = ['nothing-on-press', 'standby-light', 'no-beep', 'smoke'] as const;
 const TRIED = ['bare-pins', 'exchange-buttons', 'back:power-switch', 'no-longer-tried'] as const;
-
-type ArgsOf<Name extends CommandName> = Extract<Command, { name: Name }>['args'];
 
 /**
  * For every command, arguments that mostly apply to the build at hand; undefined where there is nothing
@@ -245,6 +232,7 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
     'replace-case': (given) => ({ case: given.case }),
     'merge-board': ({ board, dice }) => ({ board, choices: choicesBy(dice) }),
     'merge-case': (given) => ({ case: given.case, choices: choicesBy(given.dice) }),
+    ...TRAY_MAKERS,
   };
 
 function choicesBy(dice: Dice): Choices {
