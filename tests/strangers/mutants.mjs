@@ -53,7 +53,7 @@ export function frozen() {
   /** @param {string} kind */
   const of = (kind) =>
     readdirSync(folder)
-      .filter((name) => name.endsWith(`.${kind}.json`))
+      .filter((name) => name === `everything.${kind}.json`)
       .map((name) => readFileSync(`${folder}/${name}`, 'utf8'));
   return { build: of('build'), board: of('board'), case: of('case') };
 }
