@@ -1,10 +1,12 @@
-import { assignRoutes, type Wanting } from './assign-routes';
+import type { Mm } from '../base/units';
+import { assignRoutes } from './assign-routes';
 import { roomFor } from './fill';
 import type { Cable, Laying } from './laying';
 import { type FoundRoute, leastRoutes } from './least-routes';
 import { kindOf, queryOf, type Reach, type Route, reachOf, routeFrom } from './reach';
 import { addRouteCosts, compareRouteCosts, LEFT_COST, NO_ROUTE_COST, type RouteCost } from './route-cost';
-import { trayGraph } from './tray-graph';
+import { toUm, trayGraph } from './tray-graph';
+import type { Wanting } from './wanting';
 
 /** What becomes of one cable among all. */
 type CableRoute =
@@ -38,11 +40,20 @@ export type RoutingProgress =
   | { readonly stage: 'ways'; readonly done: number; readonly of: number }
   | { readonly stage: 'search'; readonly branches: number };
 
+export interface RoutesAsked {
+  readonly limits?: RoutingLimits;
+  /** Is told now and then how far it has come. */
+  readonly tell?: (progress: RoutingProgress) => void;
+  /** Ways that are not to be changed, by the id of their cable. */
+  readonly pinned?: ReadonlyMap<string, Route>;
+}
+
 /** A cable that has a route by itself. */
 interface Able {
   readonly at: number;
   readonly cable: Cable;
   readonly diameterMm: number;
+  readonly best: FoundRoute;
 }
 
 /**
@@ -54,65 +65,81 @@ interface Able {
  * contested openings, and the choice between these is searched. What a round finds costs no more than the
  * answer, so the first that overfills nothing is the best there is. Nothing is left to chance or to a clock.
  *
- * @param tell is told now and then how far it has come
+ * Cables with a pinned way keep it, whatever it is worth, and take their room before all others.
  */
-export function allRoutes(
-  tray: Laying,
-  limits: RoutingLimits = ROUTING_LIMITS,
-  tell: (progress: RoutingProgress) => void = () => undefined,
-): AllRoutes {
-  const reaches = tray.cables.map((cable, at) => {
-    if (at % 16 === 0) tell({ stage: 'ways', done: at, of: tray.cables.length });
-    return reachOf(tray, cable);
+export function allRoutes(laying: Laying, asked: RoutesAsked = {}): AllRoutes {
+  const { limits = ROUTING_LIMITS, tell = () => undefined, pinned = new Map() } = asked;
+  const bests = laying.cables.map((cable, at) => {
+    if (at % 16 === 0) tell({ stage: 'ways', done: at, of: laying.cables.length });
+    return leastRoutes(trayGraph(laying), queryOf(laying, cable)).routes[0];
   });
-  const able = tray.cables.flatMap((cable, at): readonly Able[] =>
-    reaches[at]?.kind === 'reaches' ? [{ at, cable, diameterMm: kindOf(tray, cable).diameterMm }] : [],
-  );
+  const able = laying.cables.flatMap((cable, at): readonly Able[] => {
+    const best = pinned.has(cable.id) ? undefined : bests[at];
+    return best === undefined ? [] : [{ at, cable, diameterMm: kindOf(laying, cable).diameterMm, best }];
+  });
+  const held = heldBy(laying, pinned);
   const contested = new Set<number>();
   let steps = 0;
   for (;;) {
-    const { ways, complete } = waysOf(tray, able, contested, limits.labels);
+    const { ways, complete } = waysOf(laying, able, contested, limits.labels);
     const before = steps;
     const found = assignRoutes(
-      tray.openings,
+      laying.openings.map((opening, at) => ({ opening, heldMm: held[at] ?? [] })),
       wantings(able, ways, contested),
       limits.steps - before,
       (more) => tell({ stage: 'search', branches: before + more }),
     );
     steps += found.steps;
     const taken = able.map((_, at) => ways[at]?.[found.choices[at] ?? -1]);
-    const over = overfilled(tray, able, taken);
+    const over = overfilled(laying, able, taken, held);
     if (over.length > 0) {
       for (const opening of over) contested.add(opening);
       continue;
     }
     const routes = new Map(able.map(({ at }, place) => [at, taken[place]]));
-    const unreached = tray.cables
-      .filter((_, at) => reaches[at]?.kind !== 'reaches')
-      .reduce((sum) => addRouteCosts(sum, LEFT_COST), NO_ROUTE_COST);
+    const fixed = laying.cables.reduce((sum, { id }, at) => {
+      const way = pinned.get(id);
+      if (way !== undefined) return addRouteCosts(sum, costOf(way));
+      return bests[at] === undefined ? addRouteCosts(sum, LEFT_COST) : sum;
+    }, NO_ROUTE_COST);
     // Where ways are missing, the bound of the choice between them is none for the whole.
     const bound = complete ? found.bound : alone(ways);
     return {
-      cables: tray.cables.map((cable, at) => cableRoute(tray, cable, reaches[at], routes.get(at))),
-      cost: addRouteCosts(found.cost, unreached),
-      bound: addRouteCosts(bound, unreached),
+      cables: laying.cables.map((cable, at): CableRoute => {
+        const way = pinned.get(cable.id);
+        if (way !== undefined) return { kind: 'laid', cable: cable.id, route: way };
+        return cableRoute(laying, cable, bests[at], routes.get(at));
+      }),
+      cost: addRouteCosts(found.cost, fixed),
+      bound: addRouteCosts(bound, fixed),
       proved: complete && compareRouteCosts(found.bound, found.cost) === 0,
       steps,
     };
   }
 }
 
-/** For every cable its best way for each set of contested openings; at least its best way of all. */
-function waysOf(tray: Laying, able: readonly Able[], contested: ReadonlySet<number>, labels: number) {
-  const graph = trayGraph(tray);
+/**
+ * For every cable its best way for each set of contested openings; at least its best way of all, which is
+ * enough where it takes no room that others want.
+ */
+function waysOf(laying: Laying, able: readonly Able[], contested: ReadonlySet<number>, labels: number) {
+  const graph = trayGraph(laying);
+  const known = new Map<string, ReturnType<typeof leastRoutes>>();
   let complete = true;
-  const ways = able.map(({ cable }) => {
-    const query = queryOf(tray, cable);
-    const found = leastRoutes(graph, { ...query, contested, labels });
+  const ways = able.map(({ cable, best }) => {
+    if (!best.openings.some((opening) => contested.has(opening))) return [best];
+    const like = likeness(cable);
+    const found = known.get(like) ?? leastRoutes(graph, { ...queryOf(laying, cable), contested, labels });
+    known.set(like, found);
     complete &&= found.complete;
-    return found.routes.length > 0 ? found.routes : leastRoutes(graph, query).routes;
+    return found.routes.length > 0 ? found.routes : [best];
   });
   return { ways, complete };
+}
+
+/** Equal for cables that may change places without any effect. */
+function likeness({ kind, from, to, lengthMm }: Cable): string {
+  return [kind, from, to, lengthMm].join(' ');
 }
 
 function wantings(
@@ -120,9 +147,9 @@ function wantings(
   ways: readonly (readonly FoundRoute[])[],
   contested: ReadonlySet<number>,
 ): readonly Wanting[] {
-  return able.map(({ cable: { kind, from, to, lengthMm }, diameterMm }, at) => ({
+  return able.map(({ cable, diameterMm }, at) => ({
     diameterMm,
-    like: [kind, from, to, lengthMm].join(' '),
+    like: likeness(cable),
     choices: (ways[at] ?? []).map(({ visibleUm, totalUm, openings }) => ({
       cost: { left: 0, visibleUm, totalUm },
       openings: openings.filter((opening) => contested.has(opening)),
@@ -130,20 +157,28 @@ function wantings(
   }));
 }
 
+/** By opening: the thickness of what goes through it on a pinned way. */
+function heldBy(laying: Laying, pinned: ReadonlyMap<string, Route>): readonly (readonly Mm[])[] {
+  return laying.openings.map(({ id }) =>
+    laying.cables.flatMap((cable) =>
+      pinned.get(cable.id)?.openings.includes(id) === true ? [kindOf(laying, cable).diameterMm] : [],
+    ),
+  );
+}
+
 /** Openings that hold more than they have room for. */
 function overfilled(
-  tray: Laying,
+  laying: Laying,
   able: readonly Able[],
   taken: readonly (FoundRoute | undefined)[],
+  held: readonly (readonly Mm[])[],
 ): readonly number[] {
-  return tray.openings.flatMap((opening, at) => {
+  return laying.openings.flatMap((opening, at) => {
     const through = able.filter((_, place) => taken[place]?.openings.includes(at));
-    return roomFor(
-      opening,
-      through.map(({ diameterMm }) => diameterMm),
-    )
-      ? []
-      : [at];
+    // What pinned ways alone fill too much is not for others to make good.
+    if (through.length === 0) return [];
+    const own = through.map(({ diameterMm }) => diameterMm);
+    return roomFor(opening, [...own, ...(held[at] ?? [])]) ? [] : [at];
   });
 }
 
@@ -155,14 +190,18 @@ function alone(ways: readonly (readonly FoundRoute[])[]): RouteCost {
   );
 }
 
+function costOf({ visibleMm, totalMm }: Route): RouteCost {
+  return { left: 0, visibleUm: toUm(visibleMm), totalUm: toUm(totalMm) };
+}
+
 function cableRoute(
-  tray: Laying,
+  laying: Laying,
   cable: Cable,
-  reach: Reach | undefined,
-  found: FoundRoute | undefined,
+  best: FoundRoute | undefined,
+  taken: FoundRoute | undefined,
 ): CableRoute {
-  if (reach?.kind !== 'reaches')
-    return { kind: 'unreached', cable: cable.id, reach: reach ?? reachOf(tray, cable) };
-  if (found === undefined) return { kind: 'crowded-out', cable: cable.id, alone: reach.route };
-  return { kind: 'laid', cable: cable.id, route: routeFrom(tray, cable, found) };
+  if (best === undefined) return { kind: 'unreached', cable: cable.id, reach: reachOf(laying, cable) };
+  if (taken === undefined)
+    return { kind: 'crowded-out', cable: cable.id, alone: routeFrom(laying, cable, best) };
+  return { kind: 'laid', cable: cable.id, route: routeFrom(laying, cable, taken) };
 }

@@ -1,23 +1,10 @@
 import type { Mm } from '../base/units';
-import type { Opening } from '../document/tray';
 import { roomFor } from './fill';
 import { OpeningLoad } from './opening-load';
+import { boundOf } from './room-bound';
 import { addRouteCosts, compareRouteCosts, LEFT_COST, NO_ROUTE_COST, type RouteCost } from './route-cost';
 import { partsOf } from './route-parts';
-
-/** One way of a cable: what it costs, and which of the contested openings it takes room in. */
-interface RouteChoice {
-  readonly cost: RouteCost;
-  readonly openings: readonly number[];
-}
-
-/** A cable that is to be given one of its choices, the cheapest first, or to be left. */
-export interface Wanting {
-  readonly diameterMm: Mm;
-  readonly choices: readonly RouteChoice[];
-  /** Cables of one name have equal choices and thickness, and may change places without any effect. */
-  readonly like: string;
-}
+import type { RouteChoice, SharedOpening, Wanting } from './wanting';
 
 export interface Assignment {
   /** By cable: the place of its choice, or −1 for one that is left. */
@@ -35,7 +22,7 @@ export interface Assignment {
  * they run out, the best seen stands beside a bound.
  */
 export function assignRoutes(
-  openings: readonly Opening[],
+  openings: readonly SharedOpening[],
   cables: readonly Wanting[],
   mostSteps: number,
   tell: (steps: number) => void = () => undefined,
@@ -63,7 +50,7 @@ export function assignRoutes(
  * cheapest choices that each later cable still has room for, by itself, cost no less than the best seen.
  */
 function assignPart(
-  openings: readonly Opening[],
+  openings: readonly SharedOpening[],
   cables: readonly Wanting[],
   mostSteps: number,
   tell: (steps: number) => void,
@@ -75,7 +62,7 @@ function assignPart(
       (a, b) =>
         b.cable.diameterMm - a.cable.diameterMm || compareText(a.cable.like, b.cable.like) || a.at - b.at,
     );
-  const loads = openings.map((opening) => new OpeningLoad(opening));
+  const loads = openings.map(({ opening, heldMm }) => new OpeningLoad(opening, heldMm));
   const chosen = order.map(() => -1);
   let best = thinnestFirst(
     openings,
@@ -97,7 +84,11 @@ function assignPart(
     }
     return { left, visibleUm, totalUm };
   };
-  const bound = leastFrom(0);
+  const bound = boundOf(
+    openings,
+    order.map(({ cable }) => cable),
+    leastFrom(0),
+  );
 
   const branch = (depth: number, cost: RouteCost): void => {
     if (steps >= mostSteps) stopped = true;
@@ -138,8 +129,8 @@ function assignPart(
  * Every cable's cheapest choice that there is still room for, the thinnest first: not the best, but few are
  * left, and the search begins with something to be better than.
  */
-function thinnestFirst(openings: readonly Opening[], thickestFirst: readonly Wanting[]) {
-  const loads: Mm[][] = openings.map(() => []);
+function thinnestFirst(openings: readonly SharedOpening[], thickestFirst: readonly Wanting[]) {
+  const loads = openings.map(({ heldMm }) => [...heldMm]);
   const choices = thickestFirst.map(() => -1);
   let cost = NO_ROUTE_COST;
   const order = [...thickestFirst.entries()].sort(
@@ -149,8 +140,8 @@ function thinnestFirst(openings: readonly Opening[], thickestFirst: readonly Wan
     const { diameterMm } = cable;
     const fits = cable.choices.findIndex((choice) =>
       choice.openings.every((place) => {
-        const opening = openings[place];
-        return opening !== undefined && roomFor(opening, [...(loads[place] ?? []), diameterMm]);
+        const shared = openings[place];
+        return shared !== undefined && roomFor(shared.opening, [...(loads[place] ?? []), diameterMm]);
       }),
     );
     choices[at] = fits;

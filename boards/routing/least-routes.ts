@@ -1,5 +1,6 @@
+import { distancesTo, type Least, stepsAlong } from './distances';
 import { Heap } from './heap';
-import type { TrayGraph } from './tray-graph';
+import type { Step, TrayGraph } from './tray-graph';
 
 export interface RouteQuery {
   readonly from: number;
@@ -7,7 +8,7 @@ export interface RouteQuery {
   /** No route is longer than this. */
   readonly budgetUm: number;
   /** What is to be least; of routes that are equal in it, the other decides. */
-  readonly least: 'visible' | 'total';
+  readonly least: Least;
   /** By place in the list of openings: whether this cable goes through. */
   readonly passable: readonly boolean[];
   /** Openings that others want too: one route for each set of them that is worth its while. None: one route. */
@@ -32,20 +33,21 @@ export interface FoundRoutes {
   readonly labels: number;
 }
 
-/** A way from the beginning to a node, as a link to the label before it. */
-interface Label {
-  readonly node: number;
-  readonly visibleUm: number;
-  readonly totalUm: number;
+/** How a label came about. */
+interface From {
   /** Contested openings passed, a bit each, in two halves. */
   readonly low: number;
   readonly high: number;
-  /** What the whole way costs at least, by what is to be least and by the other. */
-  readonly first: number;
-  readonly second: number;
   readonly before: Label | undefined;
   readonly path: number;
   readonly opening: number;
+}
+
+/** A way from the beginning to a node, as a link to the label before it. */
+interface Label extends From {
+  readonly node: number;
+  readonly visibleUm: number;
+  readonly totalUm: number;
 }
 
 /**
@@ -57,27 +59,29 @@ interface Label {
  */
 export function leastRoutes(graph: TrayGraph, query: RouteQuery): FoundRoutes {
   const { from, to, budgetUm, least, passable, contested = new Set(), labels: most = Infinity } = query;
-  const toGo = distances(graph, to, passable, 'total');
-  const ahead = least === 'total' ? toGo : distances(graph, to, passable, 'visible');
+  const toGo = distancesTo(graph, to, passable, 'total');
+  const ahead = least === 'total' ? toGo : distancesTo(graph, to, passable, 'visible');
+  // The way with least of all is the answer where it is short enough, and only one is asked for.
+  const leastUm = ahead.totalUm[from] ?? Infinity;
+  if (leastUm === Infinity) return { routes: [], complete: true, labels: 0 };
+  if (contested.size === 0 && leastUm <= budgetUm)
+    return { routes: routesAlong(stepsAlong(graph, ahead, from)), complete: true, labels: 0 };
   const bitOf = new Map([...contested].map((opening, at) => [opening, at]));
   const settled: Label[][] = graph.steps.map(() => []);
   const found: Label[] = [];
   const all: Label[] = [];
-  const second = (label: Label) => (least === 'visible' ? label.totalUm : label.visibleUm);
-  const heap = new Heap((one, other) => {
-    const [a, b] = [all[one], all[other]];
-    if (a === undefined || b === undefined) return false;
-    return (a.first - b.first || a.second - b.second || one - other) < 0;
-  });
-  const open = (label: Omit<Label, 'first' | 'second'>) => {
-    const [visible, total] = [ahead.visibleUm[label.node] ?? Infinity, ahead.totalUm[label.node] ?? Infinity];
-    if (label.totalUm + (toGo.totalUm[label.node] ?? Infinity) > budgetUm) return;
-    const whole = [label.visibleUm + visible, label.totalUm + total] as const;
-    const [first, then] = least === 'visible' ? whole : [whole[1], whole[0]];
-    heap.push(all.push({ ...label, first, second: then }) - 1);
+  const isVisible = least === 'visible';
+  const second = (label: Label) => (isVisible ? label.totalUm : label.visibleUm);
+  const heap = new Heap();
+  const open = (node: number, visibleUm: number, totalUm: number, from: From) => {
+    if (totalUm + (toGo.totalUm[node] ?? Infinity) > budgetUm) return;
+    const visible = visibleUm + (ahead.visibleUm[node] ?? Infinity);
+    const total = totalUm + (ahead.totalUm[node] ?? Infinity);
+    heap.push(all.length, isVisible ? visible : total, isVisible ? total : visible);
+    const { low, high, before, path, opening } = from;
+    all.push({ node, visibleUm, totalUm, low, high, before, path, opening });
   };
-  const start = { node: from, visibleUm: 0, totalUm: 0, low: 0, high: 0 };
-  open({ ...start, before: undefined, path: -1, opening: -1 });
+  open(from, 0, 0, { low: 0, high: 0, before: undefined, path: -1, opening: -1 });
   let count = 0;
   for (let at = heap.pop(); at !== undefined; at = heap.pop()) {
     const label = all[at];
@@ -98,10 +102,7 @@ export function leastRoutes(graph: TrayGraph, query: RouteQuery): FoundRoutes {
     for (const { to: node, visibleUm, totalUm, path, opening } of graph.steps[label.node] ?? []) {
       if (opening >= 0 && passable[opening] !== true) continue;
       const bit = bitOf.get(opening);
-      open({
-        node,
-        visibleUm: label.visibleUm + visibleUm,
-        totalUm: label.totalUm + totalUm,
+      open(node, label.visibleUm + visibleUm, label.totalUm + totalUm, {
         low: bit !== undefined && bit < 32 ? label.low | (1 << bit) : label.low,
         high: bit !== undefined && bit >= 32 ? label.high | (1 << (bit - 32)) : label.high,
         before: label,
@@ -118,6 +119,18 @@ function passesAll(label: Label, other: Label): boolean {
   return (other.low & ~label.low) === 0 && (other.high & ~label.high) === 0;
 }
 
+function routesAlong(steps: readonly Step[]): readonly FoundRoute[] {
+  const sum = (of: (step: Step) => number) => steps.reduce((all, step) => all + of(step), 0);
+  return [
+    {
+      visibleUm: sum(({ visibleUm }) => visibleUm),
+      totalUm: sum(({ totalUm }) => totalUm),
+      paths: steps.flatMap(({ path }) => (path >= 0 ? [path] : [])),
+      openings: steps.flatMap(({ opening }) => (opening >= 0 ? [opening] : [])),
+    },
+  ];
+}
+
 function routeOf(end: Label): FoundRoute {
   const paths: number[] = [];
   const openings: number[] = [];
@@ -126,49 +139,4 @@ function routeOf(end: Label): FoundRoute {
     if (label.opening >= 0) openings.unshift(label.opening);
   }
   return { visibleUm: end.visibleUm, totalUm: end.totalUm, paths, openings };
-}
-
-interface Distances {
-  readonly visibleUm: Float64Array;
-  readonly totalUm: Float64Array;
-}
-
-/** How far every node is from one by the way with least of something, and of those least of the other (Dijkstra 1959). */
-function distances(
-  graph: TrayGraph,
-  from: number,
-  passable: readonly boolean[],
-  least: 'visible' | 'total',
-): Distances {
-  const visibleUm = new Float64Array(graph.steps.length).fill(Infinity);
-  const totalUm = visibleUm.slice();
-  const done = graph.steps.map(() => false);
-  const [first, second] = least === 'visible' ? [visibleUm, totalUm] : [totalUm, visibleUm];
-  const entries: { readonly node: number; readonly first: number; readonly second: number }[] = [];
-  const heap = new Heap((one, other) => {
-    const [a, b] = [entries[one], entries[other]];
-    return (
-      a !== undefined && b !== undefined && (a.first - b.first || a.second - b.second || one - other) < 0
-    );
-  });
-  const enter = (node: number, a: number, b: number) => {
-    const known = first[node] ?? 0;
-    if (a > known || (a === known && b >= (second[node] ?? 0))) return;
-    first[node] = a;
-    second[node] = b;
-    heap.push(entries.push({ node, first: a, second: b }) - 1);
-  };
-  enter(from, 0, 0);
-  for (let at = heap.pop(); at !== undefined; at = heap.pop()) {
-    const entry = entries[at];
-    if (entry === undefined || done[entry.node]) continue;
-    done[entry.node] = true;
-    if (graph.isEnd[entry.node] && entry.node !== from) continue;
-    for (const step of graph.steps[entry.node] ?? []) {
-      if (step.opening >= 0 && passable[step.opening] !== true) continue;
-      const [a, b] = least === 'visible' ? [step.visibleUm, step.totalUm] : [step.totalUm, step.visibleUm];
-      enter(step.to, entry.first + a, entry.second + b);
-    }
-  }
-  return { visibleUm, totalUm };
 }

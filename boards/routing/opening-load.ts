@@ -7,13 +7,18 @@ export class OpeningLoad {
   readonly #opening: Opening;
   readonly #diametersMm: Mm[] = [];
   readonly #fills: number[] = [];
+  readonly #heldMm: readonly Mm[];
 
-  constructor(opening: Opening) {
+  /** @param heldMm what lies in it for good */
+  constructor(opening: Opening, heldMm: readonly Mm[] = []) {
     this.#opening = opening;
+    this.#heldMm = heldMm;
   }
 
   /** The same as asking `roomFor` with all of them: of those that are in, only two and the sum can matter. */
   hasRoom(diameterMm: Mm): boolean {
+    if (this.#heldMm.length > 0)
+      return roomFor(this.#opening, [...this.#heldMm, ...this.#diametersMm, diameterMm]);
     const [first] = this.#diametersMm;
     if (first === undefined) return roomFor(this.#opening, [diameterMm]);
     if (this.#diametersMm.length === 1) return roomFor(this.#opening, [first, diameterMm]);

@@ -13,7 +13,7 @@ export function toUm(lengthMm: Mm): number {
 }
 
 /** One step from a node: along a path of the tray, or through an opening. */
-interface Step {
+export interface Step {
   readonly to: number;
   readonly visibleUm: number;
   readonly totalUm: number;
@@ -29,6 +29,8 @@ interface Step {
  */
 export interface TrayGraph {
   readonly steps: readonly (readonly Step[])[];
+  /** By node and step: the place of the same step the other way in the list of the node that it leads to. */
+  readonly back: readonly (readonly number[])[];
   readonly isEnd: readonly boolean[];
   /** The node of a point, a bay or the supply. */
   readonly nodeOf: ReadonlyMap<string, number>;
@@ -37,9 +39,11 @@ export interface TrayGraph {
 /** The graph of a tray, made once for each. What lies on the front is in sight. */
 export const trayGraph: (tray: Tray) => TrayGraph = byIdentity((tray: Tray): TrayGraph => {
   const steps: Step[][] = [];
+  const back: number[][] = [];
   const isEnd: boolean[] = [];
   const add = (end: boolean) => {
     isEnd.push(end);
+    back.push([]);
     return steps.push([]) - 1;
   };
   const nodeOf = new Map<string, number>();
@@ -48,6 +52,8 @@ export const trayGraph: (tray: Tray) => TrayGraph = byIdentity((tray: Tray): Tra
   if (tray.supply !== undefined) nodeOf.set(tray.supply.id, add(true));
 
   const join = (one: number, other: number, step: Omit<Step, 'to'>) => {
+    back[one]?.push(steps[other]?.length ?? 0);
+    back[other]?.push(steps[one]?.length ?? 0);
     steps[one]?.push({ ...step, to: other });
     steps[other]?.push({ ...step, to: one });
   };
@@ -63,5 +69,5 @@ export const trayGraph: (tray: Tray) => TrayGraph = byIdentity((tray: Tray): Tra
     const totalUm = toUm(lengthMm);
     join(one, other, { visibleUm: side === 'front' ? totalUm : 0, totalUm, path, opening: -1 });
   });
-  return { steps, isEnd, nodeOf };
+  return { steps, back, isEnd, nodeOf };
 });

@@ -68,7 +68,7 @@ function many(name, tray) {
   const told = [];
   let found;
   const took = timeOf(() => {
-    found = allRoutes(tray, undefined, (progress) => told.push(progress));
+    found = allRoutes(tray, { tell: (progress) => told.push(progress) });
   });
   const { cost, bound, proved, steps } = found;
   console.log(

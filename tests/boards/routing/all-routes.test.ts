@@ -94,7 +94,7 @@ describe('the routes of all cables by themselves', () => {
     fc.assert(
       fc.property(anyTray(10), (tray) => {
         const whole = allRoutes(tray);
-        const hasty = allRoutes(tray, { ...ROUTING_LIMITS, steps: 1 });
+        const hasty = allRoutes(tray, { limits: { ...ROUTING_LIMITS, steps: 1 } });
         expect(faultsOf(tray, hasty)).toEqual([]);
         expect(compareRouteCosts(hasty.bound, whole.cost)).toBeLessThanOrEqual(0);
         expect(compareRouteCosts(whole.cost, hasty.cost)).toBeLessThanOrEqual(0);
@@ -111,7 +111,7 @@ describe('the routes of all cables by themselves', () => {
     fc.assert(
       fc.property(anyTray(10), (tray) => {
         const whole = allRoutes(tray);
-        const hasty = allRoutes(tray, { ...ROUTING_LIMITS, labels: 5 });
+        const hasty = allRoutes(tray, { limits: { ...ROUTING_LIMITS, labels: 5 } });
         expect(faultsOf(tray, hasty)).toEqual([]);
         expect(compareRouteCosts(hasty.bound, whole.cost)).toBeLessThanOrEqual(0);
         if (!hasty.proved) unproved += 1;
@@ -122,11 +122,41 @@ describe('the routes of all cables by themselves', () => {
     expect(unproved).toBeGreaterThan(5);
   });
 
+  it('keep pinned ways, lay the rest round them, and are no better for it', () => {
+    let crowded = 0;
+    fc.assert(
+      fc.property(anyTray(8), fc.nat(), (tray, pick) => {
+        const whole = allRoutes(tray);
+        const able = tray.cables.flatMap((cable) => {
+          const reach = reachOf(tray, cable);
+          return reach.kind === 'reaches' ? [{ cable, route: reach.route }] : [];
+        });
+        const one = able[pick % Math.max(1, able.length)];
+        if (one === undefined) return;
+        const found = allRoutes(tray, { pinned: new Map([[one.cable.id, one.route]]) });
+        expect(found.cables.find(({ cable }) => cable === one.cable.id)).toEqual({
+          kind: 'laid',
+          cable: one.cable.id,
+          route: one.route,
+        });
+        expect(faultsOf(tray, found)).toEqual([]);
+        expect(compareRouteCosts(whole.cost, found.cost)).toBeLessThanOrEqual(0);
+        const others = tray.cables.filter(({ id }) => id !== one.cable.id);
+        // Without the room that it takes the others are laid no worse.
+        const free = allRoutes({ ...tray, cables: others });
+        if (free.cost.left < found.cost.left) crowded += 1;
+        expect(free.cost.left).toBeLessThanOrEqual(found.cost.left);
+      }),
+      { numRuns: 300, seed: 6 },
+    );
+    expect(crowded).toBeGreaterThan(5);
+  });
+
   it('tell how far they have come', () => {
     const [tray] = fc.sample(anyTray(40), { numRuns: 1, seed: 1 });
     if (tray === undefined) throw new Error('No tray');
     const told: unknown[] = [];
-    allRoutes(tray, ROUTING_LIMITS, (progress) => told.push(progress));
+    allRoutes(tray, { tell: (progress) => told.push(progress) });
     expect(told.slice(0, 3)).toEqual([0, 16, 32].map((done) => ({ stage: 'ways', done, of: 40 })));
   });
 });
