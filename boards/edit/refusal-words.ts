@@ -50,6 +50,16 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return reshapeWords(refusal, build);
     case 'plug-twice':
       return `${plugName(build, refusal)} is named twice. Say one place for it.`;
+    case 'run-twice':
+      return `Two runs of ${leadName(build, refusal.lead)} lead to ${plugName(build, refusal)}. Keep one: a plug is the far end of one run at most.`;
+    case 'run-ring':
+      return `The run to ${plugName(build, refusal)} comes back to where the cable has been. Let it begin at another plug.`;
+    case 'no-run':
+      return `No run of a measured cable leads to ${plugName(build, refusal)}. Measure ${leadName(build, refusal.lead)} first.`;
+    case 'no-way-chosen':
+      return `No way is chosen for ${plugName(build, refusal)} yet. Choose one first.`;
+    case 'way-gone':
+      return `There is no path “${refusal.path}” in the tray. Choose the way again, along paths that are there.`;
     case 'not-seated':
       return `${plugName(build, refusal)} does not sit anywhere. Seat it first.`;
     case 'no-fit':
@@ -119,6 +129,7 @@ const FULL: Readonly<Record<Countable, string>> = {
   'standoff places': TRAY_FULL,
   'fan places': TRAY_FULL,
   paths: TRAY_FULL,
+  'chosen ways': 'A build can hold no more than',
 };
 
 function unknownObservationWords({

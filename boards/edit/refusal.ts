@@ -20,7 +20,8 @@ export type Countable =
   | 'bays'
   | 'standoff places'
   | 'fan places'
-  | 'paths';
+  | 'paths'
+  | 'chosen ways';
 
 /** Why a command was not carried out. Closed: every one has words in refusal-words.ts. */
 export type Refusal =
@@ -49,6 +50,11 @@ export type Refusal =
       readonly plugs: readonly PlugRef[];
     }
   | { readonly code: 'plug-twice'; readonly lead: string; readonly plug: string }
+  | { readonly code: 'run-twice'; readonly lead: string; readonly plug: string }
+  | { readonly code: 'run-ring'; readonly lead: string; readonly plug: string }
+  | { readonly code: 'no-run'; readonly lead: string; readonly plug: string }
+  | { readonly code: 'no-way-chosen'; readonly lead: string; readonly plug: string }
+  | { readonly code: 'way-gone'; readonly path: string }
   | { readonly code: 'not-seated'; readonly lead: string; readonly plug: string }
   | {
       readonly code: 'no-fit';

@@ -6,6 +6,7 @@ import type { CaseSheet } from '../../boards/document/case-sheet';
 import { type Connector, type Pin, type Place, SIDES, SOURCE_KINDS } from '../../boards/document/connector';
 import { CORNERS, type Grid, type Numbering, SCHEMES } from '../../boards/document/grid';
 import { type Lead, type Plug, WIRE_COLOURS, type Wire } from '../../boards/document/lead';
+import { leadsOf } from '../../boards/document/lookup';
 import { gridIndex } from '../../boards/document/numbering';
 import { FORM_FACTORS, type Outline } from '../../boards/document/outline';
 import { PHOTO_TYPES, type Photo } from '../../boards/document/photo';
@@ -15,6 +16,7 @@ import { placesOf } from '../../boards/fit/places';
 import { type PartKindId, partKindOf } from '../../boards/signals/part-kinds';
 import { JOBS } from '../../boards/signals/signal';
 import { SIGNAL_IDS } from '../../boards/signals/signals';
+import { cableFor, routesFor } from './arbitrary-cable';
 import { readingFor } from './arbitrary-reading';
 import { trayFor } from './arbitrary-tray';
 import { Dice } from './dice';
@@ -152,7 +154,8 @@ export function arbitraryLead(id: string): fc.Arbitrary<Lead> {
       if (to === undefined) return [];
       return [dice.oneIn(3) ? { from, to, colour, stripe: 'white' } : { from, to, colour }];
     });
-    const lead: Lead = { id, name, parts, plugs, wires };
+    const cable = dice.oneIn(3) ? cableFor(dice, plugs) : undefined;
+    const lead: Lead = { id, name, parts, plugs, wires, ...(cable && { cable }) };
     return dice.oneIn(8) ? { ...lead, setAside: true } : lead;
   });
 }
@@ -272,5 +275,7 @@ export const arbitraryBuild: fc.Arbitrary<Build> = fc
         : undefined;
       if (seat !== undefined) build = { ...build, seats: [...build.seats, seat] };
     }
-    return build;
+    const paths = (build.case.tray?.paths ?? []).map(({ id }) => id);
+    const routes = routesFor(dice, leadsOf(build), paths);
+    return routes.length === 0 ? build : { ...build, routes };
   });

@@ -16,7 +16,9 @@ import { dropReading } from './drop-reading';
 import { fillPins } from './fill-pins';
 import { fitOut } from './fit-out';
 import { layBoard } from './lay-board';
+import { layRuns } from './lay-runs';
 import { markPlug } from './mark-plug';
+import { measureLead } from './measure-lead';
 import { mergeBoard } from './merge-board';
 import { mergeCase } from './merge-case';
 import { mirrorPins } from './mirror-pins';
@@ -30,6 +32,7 @@ import { noteRemark } from './note-remark';
 import { noteTrial } from './note-trial';
 import { numberConnector } from './number-connector';
 import { outlineBoard } from './outline-board';
+import { pinRun } from './pin-run';
 import { placeConnector } from './place-connector';
 import { pointPhoto } from './point-photo';
 import { removeConnector } from './remove-connector';
@@ -73,6 +76,9 @@ export const COMMANDS = [
   splitPlug,
   colourWire,
   markPlug,
+  measureLead,
+  layRuns,
+  pinRun,
   renameBuild,
   noteBuild,
   turnView,

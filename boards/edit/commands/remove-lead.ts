@@ -4,19 +4,21 @@ import { leadOf } from '../../document/lookup';
 import { leadName } from '../../document/names';
 import { IdZ } from '../../document/text';
 import { defineCommand } from '../definition';
+import { withoutStrayRoutes } from '../routes';
 
-/** Removes a lead and takes its plugs off the board. */
+/** Removes a lead, takes its plugs off the board and its cable out of the tray. */
 export const removeLead = defineCommand({
   name: 'remove-lead',
   args: z.strictObject({ lead: IdZ }),
   label: (build, { lead }) => `Remove ${leadName(build, lead)}`,
   apply: (build, { lead: id }) => {
     if (leadOf(build, id) === undefined) return refuse({ code: 'unknown-lead', lead: id });
-    return ok({
+    const without = {
       ...build,
       case: { ...build.case, leads: build.case.leads.filter((lead) => lead.id !== id) },
       extras: build.extras.filter((lead) => lead.id !== id),
       seats: build.seats.filter((seat) => seat.lead !== id),
-    });
+    };
+    return ok(withoutStrayRoutes(without, id));
   },
 });

@@ -23,9 +23,9 @@ import { MAKERS } from './command-makers';
 const NAMES = COMMANDS.map(({ name }) => name);
 
 /** `npm run trust` asks for more. */
-const SEQUENCES = Number(process.env.LEADWRIGHT_SEQUENCES ?? 2_200);
+const SEQUENCES = Number(process.env.LEADWRIGHT_SEQUENCES ?? 2_500);
 
-/** Seats are soon taken off again by much else, and not every case has paths, so these are made more often. */
+/** Seats and ways are soon taken off by much else, and not every case has paths, so these are made more often. */
 const OFTEN: readonly CommandName[] = [
   'seat-plug',
   'seat-plug',
@@ -34,6 +34,8 @@ const OFTEN: readonly CommandName[] = [
   'unseat-plug',
   'change-tray-place',
   'change-tray-paths',
+  'lay-runs',
+  'pin-run',
 ];
 
 const step = fc.record({

@@ -16,6 +16,7 @@ import { hasOneColour, isSwitch } from '../../../boards/signals/part-traits';
 import { numberingFor, outlineFor, photoFor, pinFor } from '../arbitrary-build';
 import { readingFor } from '../arbitrary-reading';
 import type { Dice } from '../dice';
+import { CABLE_MAKERS } from './cable-makers';
 import type { ArgsOf, Situation } from './situation';
 import { TRAY_MAKERS } from './tray-makers';
 
@@ -233,6 +234,7 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
     'merge-board': ({ board, dice }) => ({ board, choices: choicesBy(dice) }),
     'merge-case': (given) => ({ case: given.case, choices: choicesBy(given.dice) }),
     ...TRAY_MAKERS,
+    ...CABLE_MAKERS,
   };
 
 function choicesBy(dice: Dice): Choices {
