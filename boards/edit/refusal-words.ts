@@ -58,8 +58,6 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `No run of a measured cable leads to ${plugName(build, refusal)}. Measure ${leadName(build, refusal.lead)} first.`;
     case 'no-way-chosen':
       return `No way is chosen for ${plugName(build, refusal)} yet. Choose one first.`;
-    case 'way-gone':
-      return `There is no path “${refusal.path}” in the tray. Choose the way again, along paths that are there.`;
     case 'not-seated':
       return `${plugName(build, refusal)} does not sit anywhere. Seat it first.`;
     case 'no-fit':

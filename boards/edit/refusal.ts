@@ -54,7 +54,6 @@ export type Refusal =
   | { readonly code: 'run-ring'; readonly lead: string; readonly plug: string }
   | { readonly code: 'no-run'; readonly lead: string; readonly plug: string }
   | { readonly code: 'no-way-chosen'; readonly lead: string; readonly plug: string }
-  | { readonly code: 'way-gone'; readonly path: string }
   | { readonly code: 'not-seated'; readonly lead: string; readonly plug: string }
   | {
       readonly code: 'no-fit';

@@ -38,7 +38,7 @@ export const layRuns = defineCommand({
         return refuse({ code: 'plug-twice', lead: ref.lead, plug: ref.plug });
     }
     const gone = routes.flatMap((route) => route.paths.filter((path) => !paths.has(path)));
-    if (gone[0] !== undefined) return refuse({ code: 'way-gone', path: gone[0] });
+    if (gone[0] !== undefined) return refuse({ code: 'unknown-path', path: gone[0] });
     // In the order they had, so that laying a run as it lies changes nothing.
     const { routes: before = [] } = build;
     const kept = before.flatMap((was) => {
