@@ -18,6 +18,14 @@ export function checkTray(tray: Tray | undefined, path: string, list: ProblemLis
       places.enter(id, `${path}.${key}[${at}].id`);
     });
   if (supply !== undefined) places.enter(supply.id, `${path}.supply.id`);
+  standoffs.forEach(({ fixed, seen }, at) => {
+    if (fixed && seen === 'empty')
+      list.add(() => ({
+        path: `${path}.standoffs[${at}].seen`,
+        expected: 'a standoff in it, since it is “fixed”',
+        found: shownText('empty'),
+      }));
+  });
   const joined = [...points, ...openings, ...bays, ...(supply === undefined ? [] : [supply])];
   checkPaths(tray, new Set(joined.map(({ id }) => id)), path, list);
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { PlaceKind } from './place-names';
 import { type Tray, TrayZ } from './tray';
 
 const { points, openings, bays, supply, standoffs, fans, paths } = TrayZ.shape;
@@ -16,7 +17,6 @@ export const TrayPlaceZ = z.discriminatedUnion('what', [
 export const TrayPathZ = paths.element;
 
 export type TrayPlace = z.infer<typeof TrayPlaceZ>;
-export type TrayPlaceKind = TrayPlace['what'];
 export type TrayPath = z.infer<typeof TrayPathZ>;
 
 const known = new WeakMap<Tray, readonly TrayPlace[]>();
@@ -68,6 +68,6 @@ export function trayPathOf(tray: Tray, id: string): TrayPath | undefined {
 }
 
 /** Whether paths lead to a thing of this kind. Standoffs and fans are no stations of a cable. */
-export function hasPaths(what: TrayPlaceKind): boolean {
+export function hasPaths(what: PlaceKind): boolean {
   return what !== 'standoff' && what !== 'fan';
 }

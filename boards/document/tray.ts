@@ -15,6 +15,9 @@ const WALLS = ['front', 'rear', 'top', 'bottom', 'side'] as const;
 /** Where the side of a fan with the struts looks. */
 const STRUTS_FACE = ['inward', 'outward'] as const;
 
+/** What is seen at a place of a standoff: one is in it, or none. */
+export const SEEN_AT_STANDOFF = ['set', 'empty'] as const;
+
 /** What a point is: a place where cables are tied down, one where they bend, or one where they end. */
 const POINT_KINDS = ['tie', 'bend', 'end'] as const;
 
@@ -64,6 +67,8 @@ const StandoffZ = z.strictObject({
   yMm: PlaceMmZ,
   /** Pressed into the metal: it cannot be taken out. */
   fixed: z.literal(true).optional(),
+  /** Whether a standoff is in it; nothing where nobody has looked, or it is fixed. */
+  seen: z.enum(SEEN_AT_STANDOFF).optional(),
 });
 
 /** A place for a fan that moves air through a wall of the case. */

@@ -3,9 +3,9 @@ import type { Build } from '../document/build';
 import { connectorName, leadName, plugName } from '../document/names';
 import type { FieldProblem } from '../document/problem';
 import { count } from '../document/shown-value';
-import { trayPlaceName } from '../document/tray-names';
 import { refusalWords as fitWords } from '../fit/fit-words';
 import type { Countable, Refusal } from './refusal';
+import { trayPlaceName } from './tray-words';
 
 /** Why a command was not carried out, and what would help, in one or two sentences. */
 export function refusalWords(refusal: Refusal, build: Build): string {
@@ -95,6 +95,8 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `The ${refusal.kind} “${refusal.id}” is named twice. Say once what becomes of it.`;
     case 'in-a-wall':
       return `${placeWords(refusal.place, build)} is in a wall of the case, and not on the tray. Choose another wall for it.`;
+    case 'fixed-standoff':
+      return `${placeWords(refusal.place, build)} is pressed into the metal, so it cannot be empty. Say first that it can be taken out, if it can.`;
     case 'supply-there':
       return 'The tray has a place for the supply already. Move that one.';
     case 'no-path-end':

@@ -80,6 +80,7 @@ export type Refusal =
   | { readonly code: 'other-kind'; readonly place: string }
   | { readonly code: 'named-twice'; readonly kind: 'place' | 'path'; readonly id: string }
   | { readonly code: 'in-a-wall'; readonly place: string }
+  | { readonly code: 'fixed-standoff'; readonly place: string }
   | { readonly code: 'supply-there' }
   | { readonly code: 'no-path-end'; readonly place: string }
   | { readonly code: 'path-loop'; readonly place: string }

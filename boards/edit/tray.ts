@@ -1,8 +1,9 @@
 import { type Result, refuse } from '../base/result';
 import type { Build } from '../document/build';
 import { LIMITS } from '../document/limits';
+import type { PlaceKind } from '../document/place-names';
 import type { Tray, TraySide } from '../document/tray';
-import { hasPaths, type TrayPath, type TrayPlaceKind, trayPlaces } from '../document/tray-places';
+import { hasPaths, type TrayPath, trayPlaces } from '../document/tray-places';
 import type { Countable, Refusal } from './refusal';
 import { soundBuild } from './sound';
 
@@ -26,7 +27,7 @@ export function withTray(build: Build, tray: Tray): Build {
   return { ...build, case: { ...build.case, tray } };
 }
 
-const HOLDS: readonly (readonly [TrayPlaceKind, Countable, number])[] = [
+const HOLDS: readonly (readonly [PlaceKind, Countable, number])[] = [
   ['point', 'tray points', LIMITS.trayPoints],
   ['opening', 'openings', LIMITS.trayOpenings],
   ['bay', 'bays', LIMITS.trayBays],

@@ -1,4 +1,5 @@
 import type { Outline } from '../document/outline';
+import { placeName } from '../document/place-names';
 import type { Tray } from '../document/tray';
 import type { StandoffFinding } from './standoffs';
 
@@ -9,13 +10,8 @@ export const STANDOFF_SOURCE =
 /** What a finding about standoffs says, and what to do. */
 export function standoffWords(finding: StandoffFinding, outline: Outline, tray: Tray): string {
   switch (finding.code) {
-    case 'short': {
-      const standoff = standoffName(finding.standoff, tray);
-      const why = `No hole of the board lies over ${standoff}: its metal would touch the underside and short it.`;
-      return finding.fixed
-        ? `${why} It cannot be taken out, so this board does not go into this case; look into the manuals of both.`
-        : `${why} Take the standoff out before the board goes in.`;
-    }
+    case 'short':
+      return shortWords(finding, tray);
     case 'off': {
       const standoff = standoffName(finding.standoff, tray);
       const by = `${finding.byMm.toFixed(1)}\u00a0mm`;
@@ -28,11 +24,27 @@ export function standoffWords(finding: StandoffFinding, outline: Outline, tray: 
   }
 }
 
-function standoffName(id: string, tray: Tray): string {
-  return `standoff\u00a0${tray.standoffs?.find((each) => each.id === id)?.name ?? id}`;
+function shortWords(
+  { level, fixed, standoff }: Extract<StandoffFinding, { code: 'short' }>,
+  tray: Tray,
+): string {
+  const name = standoffName(standoff, tray);
+  if (level === 'doubt')
+    return `No hole of the board lies over ${name}. Look that nothing is in that place: metal there would touch the underside of the board and short it.`;
+  const why = `No hole of the board lies over ${name}: its metal would touch the underside and short it.`;
+  return fixed
+    ? `${why} It cannot be taken out, so this board does not go into this case; look into the manuals of both.`
+    : `${why} Take the standoff out before the board goes in.`;
 }
 
-function holeName(id: string, outline: Outline): string {
+/** "standoff C": its name, with what it is where the name does not say so. */
+export function standoffName(id: string, tray: Tray): string {
+  const name = placeName(tray, id);
+  return /standoff/iu.test(name) ? name : `standoff\u00a0${name}`;
+}
+
+/** "hole C": by the letter that specifications give it. */
+export function holeName(id: string, outline: Outline): string {
   return `hole\u00a0${outline.holes?.find((each) => each.id === id)?.label ?? id}`;
 }
 

@@ -22,8 +22,13 @@ type StandoffUse =
 
 /** What has to be known before the board is laid on the tray. */
 export type StandoffFinding =
-  /** Metal under the board with no hole above it. `fixed`: it cannot be taken out. */
-  | { readonly code: 'short'; readonly level: 'danger'; readonly standoff: string; readonly fixed: boolean }
+  /** Metal under the board with no hole above it. `fixed`: it cannot be taken out. A doubt where nobody has looked. */
+  | {
+      readonly code: 'short';
+      readonly level: 'danger' | 'doubt';
+      readonly standoff: string;
+      readonly fixed: boolean;
+    }
   | {
       readonly code: 'off';
       readonly level: 'doubt';
@@ -129,20 +134,32 @@ function findingsOf(
   standoffs: readonly Standoff[],
   unsure: ReadonlySet<string>,
 ): readonly StandoffFinding[] {
-  const fixed = new Set(standoffs.filter((each) => each.fixed).map(({ id }) => id));
-  const shorts: StandoffFinding[] = [];
-  const doubts: StandoffFinding[] = [];
-  for (const use of uses) {
-    const { standoff } = use;
-    if (use.kind === 'empty')
-      shorts.push({ code: 'short', level: 'danger', standoff, fixed: fixed.has(standoff) });
-    if (use.kind === 'off')
-      doubts.push({ code: 'off', level: 'doubt', standoff, hole: use.hole, byMm: use.byMm });
-    if (use.kind === 'set' && unsure.has(use.hole))
-      doubts.push({ code: 'unsure-hole', level: 'doubt', standoff, hole: use.hole });
-  }
+  const known = new Map(standoffs.map((each) => [each.id, each]));
+  const found = uses.flatMap((use) => foundAt(use, known.get(use.standoff) ?? {}, unsure));
   const notes = without.map((hole): StandoffFinding => ({ code: 'unsupported', level: 'note', hole }));
-  return [...shorts, ...doubts, ...notes];
+  const isShort = ({ code }: StandoffFinding) => code === 'short';
+  return [
+    ...found.filter(({ level }) => level === 'danger'),
+    ...found.filter((each) => each.level === 'doubt' && isShort(each)),
+    ...found.filter((each) => each.level === 'doubt' && !isShort(each)),
+    ...notes,
+  ];
+}
+
+function foundAt(
+  use: StandoffUse,
+  { fixed, seen }: Pick<Standoff, 'fixed' | 'seen'>,
+  unsure: ReadonlySet<string>,
+): readonly StandoffFinding[] {
+  const { kind, standoff } = use;
+  if (kind === 'set')
+    return unsure.has(use.hole) ? [{ code: 'unsure-hole', level: 'doubt', standoff, hole: use.hole }] : [];
+  // Where nothing is, nothing touches the board.
+  if (kind === 'beside' || seen === 'empty') return [];
+  if (kind === 'off') return [{ code: 'off', level: 'doubt', standoff, hole: use.hole, byMm: use.byMm }];
+  return [
+    { code: 'short', level: fixed || seen === 'set' ? 'danger' : 'doubt', standoff, fixed: fixed === true },
+  ];
 }
 
 function apart(one: Point, other: Point): Mm {

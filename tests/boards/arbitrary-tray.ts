@@ -35,7 +35,13 @@ export function trayPlaceFor(id: string, dice: Dice, text: string): TrayPlace {
     case 3:
       return {
         what: 'standoff',
-        place: { ...named, xMm: mm(dice), yMm: mm(dice), ...(dice.oneIn(4) && { fixed: true as const }) },
+        place: {
+          ...named,
+          xMm: mm(dice),
+          yMm: mm(dice),
+          ...(dice.oneIn(4) && { fixed: true as const }),
+          ...(dice.oneIn(4) && { seen: 'set' as const }),
+        },
       };
     case 4:
     case 5:

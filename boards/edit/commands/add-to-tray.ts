@@ -1,11 +1,10 @@
 import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { LIMITS } from '../../document/limits';
-import { nameOfPath, nameOfPlace } from '../../document/tray-names';
 import { TrayPathZ, TrayPlaceZ, trayPlaces, withPlaces } from '../../document/tray-places';
 import { defineCommand } from '../definition';
 import { changeTray, pathRefusal, twiceIn } from '../tray';
-import { countedPlaces, manyWords } from '../tray-words';
+import { manyWords, namedPath, newPlaces } from '../tray-words';
 
 /**
  * Adds places and paths to the tray in one step; the paths may lead to the new places. Refuses an id that is
@@ -18,12 +17,11 @@ export const addToTray = defineCommand({
     paths: z.array(TrayPathZ).max(LIMITS.trayPaths),
   }),
   label: ({ case: { tray } }, { places, paths }) => {
-    const [place] = places;
     const [path] = paths;
-    if (place && places.length === 1) return `Add ${nameOfPlace(place)}`;
-    if (place) return `Add ${countedPlaces(places)}`;
-    if (path && paths.length === 1) return `Add ${nameOfPath(tray, path)}`;
-    return `Add ${manyWords(paths.length, 'path', 'paths')}`;
+    if (places.length > 0) return `Add ${newPlaces(places)}`;
+    return tray && path && paths.length === 1
+      ? `Add ${namedPath(tray, path)}`
+      : `Add ${manyWords(paths.length, 'path', 'paths')}`;
   },
   apply: (build, { places, paths }) =>
     changeTray(build, (tray) => {

@@ -1,11 +1,10 @@
 import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { LIMITS } from '../../document/limits';
-import { trayPathName } from '../../document/tray-names';
 import { TrayPathZ, trayPathOf } from '../../document/tray-places';
 import { defineCommand } from '../definition';
 import { changeTray, pathRefusal, twiceIn } from '../tray';
-import { manyWords } from '../tray-words';
+import { manyWords, trayPathName } from '../tray-words';
 
 /**
  * Writes what is known of any number of paths: length, side, ends. In one step, because paths that meet at a

@@ -1,9 +1,9 @@
 import { ok, refuse } from '../../base/result';
-import { nameOfPlace } from '../../document/tray-names';
 import { type TrayPlace, TrayPlaceZ, trayPlaceOf, trayPlaces, withPlaces } from '../../document/tray-places';
 import { differingFields } from '../compare/differing-fields';
 import { defineCommand } from '../definition';
 import { changeTray } from '../tray';
+import { trayPlaceName } from '../tray-words';
 
 /**
  * Writes what is known of one place of the tray, in place of what was known. Refuses one that is not there,
@@ -14,9 +14,8 @@ export const changeTrayPlace = defineCommand({
   args: TrayPlaceZ,
   label: ({ case: { tray } }, to) => {
     const before = tray && trayPlaceOf(tray, to.place.id);
-    return before === undefined
-      ? `Change ${nameOfPlace(to)}`
-      : `${whatChanges(before, to)} ${nameOfPlace(before)}`;
+    const what = before === undefined ? 'Change' : whatChanges(before, to);
+    return `${what} ${trayPlaceName(tray, to.place.id)}`;
   },
   apply: (build, to) =>
     changeTray(build, (tray) => {

@@ -29,6 +29,7 @@ import { noteBuild } from './note-build';
 import { noteConnector } from './note-connector';
 import { noteReading } from './note-reading';
 import { noteRemark } from './note-remark';
+import { noteStandoffs } from './note-standoffs';
 import { noteTrial } from './note-trial';
 import { numberConnector } from './number-connector';
 import { outlineBoard } from './outline-board';
@@ -121,6 +122,7 @@ export const COMMANDS = [
   addToTray,
   moveInTray,
   changeTrayPlace,
+  noteStandoffs,
   changeTrayPaths,
   removeFromTray,
 ] as const;

@@ -3,12 +3,11 @@ import { ok, type Result, refuse } from '../../base/result';
 import { LIMITS } from '../../document/limits';
 import { IdZ } from '../../document/text';
 import { TrayZ } from '../../document/tray';
-import { trayPlaceName } from '../../document/tray-names';
 import { type TrayPlace, trayPlaces, withPlaces } from '../../document/tray-places';
 import { defineCommand } from '../definition';
 import type { Refusal } from '../refusal';
 import { changeTray, twiceIn } from '../tray';
-import { manyWords } from '../tray-words';
+import { manyWords, trayPlaceName } from '../tray-words';
 
 const { xMm, yMm } = TrayZ.shape.points.element.shape;
 const MoveZ = z.strictObject({ place: IdZ, xMm, yMm });

@@ -3,11 +3,10 @@ import { ok, refuse } from '../../base/result';
 import { LIMITS } from '../../document/limits';
 import { IdZ } from '../../document/text';
 import type { Tray } from '../../document/tray';
-import { trayPathName, trayPlaceName } from '../../document/tray-names';
 import { trayPlaceOf, trayPlaces, withPlaces } from '../../document/tray-places';
 import { defineCommand } from '../definition';
 import { changeTray } from '../tray';
-import { countedPlaces, manyWords } from '../tray-words';
+import { countedPlaces, manyWords, trayPathName, trayPlaceName } from '../tray-words';
 
 const ArgsZ = z.strictObject({
   places: z.array(IdZ).max(LIMITS.trayPoints),

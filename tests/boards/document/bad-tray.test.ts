@@ -87,6 +87,13 @@ describe('the tray of a case', () => {
     ]);
   });
 
+  it('has no standoff that cannot be taken out and yet is not there', () => {
+    expect(faultsWith('standoffs.1.seen', 'empty')).toEqual([
+      'case.tray.standoffs[1].seen: expected a standoff in it, since it is “fixed”, found “empty”',
+    ]);
+    expect(() => faultsWith('standoffs.1.seen', 'set')).toThrow('It was opened');
+  });
+
   it('has each place for a fan once, with a flow of a size', () => {
     expect(faultsWith('fans.1.id', 'low')).toEqual([
       'case.tray.fans[1].id: expected an id that is not at case.tray.fans[0].id already, found “low”',

@@ -13,6 +13,7 @@ export const TRAY_MAKERS: Makers<
   | 'add-to-tray'
   | 'move-in-tray'
   | 'change-tray-place'
+  | 'note-standoffs'
   | 'change-tray-paths'
   | 'remove-from-tray'
 > = {
@@ -58,6 +59,14 @@ export const TRAY_MAKERS: Makers<
         if (to.what === before.what || given.dice.oneIn(100)) return to;
       }
       return before;
+    }),
+  'note-standoffs': (given) =>
+    withTray(given, ({ standoffs = [] }) => {
+      const seen = standoffs.map(({ id, fixed }) => ({
+        standoff: id,
+        seen: given.dice.pick(['set', fixed ? 'set' : 'empty', null] as const) ?? null,
+      }));
+      return seen.length === 0 ? undefined : { seen };
     }),
   'change-tray-paths': (given) =>
     withTray(given, (tray) => {

@@ -148,9 +148,9 @@ describe('adding to a tray', () => {
     ];
     expect(labels.map((command) => labelOf(drawn, command))).toEqual([
       'Add Rear fan',
-      'Add opening lower',
-      `Add 2${NBSP}points and 1${NBSP}standoff place`,
-      'Add the path from Low tie to point main',
+      `Add 1${NBSP}opening`,
+      `Add 2${NBSP}points and 1${NBSP}standoff`,
+      `Add the path from Low tie to tie point${NBSP}3`,
       `Add 2${NBSP}paths`,
     ]);
   });
@@ -264,7 +264,7 @@ describe('changing a place of a tray', () => {
       'High tie',
       undefined,
     ]);
-    expect(labelOf(drawn, named)).toBe('Rename point high');
+    expect(labelOf(drawn, named)).toBe(`Rename tie point${NBSP}2`);
     const turnedFan = change({ ...fan, place: { ...fan.place, wall: 'top', strutsFace: 'outward' } });
     expect(trayOf(done(drawn, turnedFan)).fans).toEqual([
       { id: 'behind', name: 'Rear fan', wall: 'top', strutsFace: 'outward' },
@@ -281,18 +281,44 @@ describe('changing a place of a tray', () => {
   });
 });
 
+describe('noting what is in places of standoffs', () => {
+  const note = (...seen: readonly [standoff: string, seen: 'set' | 'empty' | null][]): Command => ({
+    name: 'note-standoffs',
+    args: { seen: seen.map(([id, look]) => ({ standoff: id, seen: look })) },
+  });
+  const two = done(drawn, add([{ what: 'standoff', place: { id: 'fixed', xMm: 1, yMm: 1, fixed: true } }]));
+
+  it('writes it for any number of places in one step, and forgets it again', () => {
+    const seen = done(two, note(['at-c', 'empty'], ['fixed', 'set']));
+    expect(trayOf(seen).standoffs?.map((each) => each.seen)).toEqual(['empty', 'set']);
+    expect(labelOf(two, note(['at-c', 'empty']))).toBe('Note what is in C');
+    expect(labelOf(two, note(['at-c', 'empty'], ['fixed', 'set']))).toBe(
+      `Note what is in 2${NBSP}standoff places`,
+    );
+    expect(done(seen, note(['at-c', null], ['fixed', null]))).toEqual(two);
+  });
+
+  it('refuses a place that is not there, one named twice, and an empty one that cannot be', () => {
+    expect(toldNo(two, note(['low', 'set']))).toBe('There is no place “low” in the tray.');
+    expect(toldNo(two, note(['at-c', 'set'], ['at-c', 'empty']))).toContain('is named twice');
+    expect(toldNo(two, note(['fixed', 'empty']))).toBe(
+      `Standoff${NBSP}2 is pressed into the metal, so it cannot be empty. Say first that it can be taken out, if it can.`,
+    );
+  });
+});
+
 describe('changing paths of a tray', () => {
   it('says another length, other ends, another side', () => {
     const longer = changePaths({ ...path('up', 'supply', 'low'), lengthMm: 150.5 });
     expect(trayOf(done(drawn, longer)).paths[0]?.lengthMm).toBe(150.5);
-    expect(labelOf(drawn, longer)).toBe('Change the length of the path from the supply to Low tie');
+    expect(labelOf(drawn, longer)).toBe('Change the length of the path from supply unit to Low tie');
     const elsewhere = changePaths(path('up', 'supply', 'high'));
     expect(trayOf(done(drawn, elsewhere)).paths[0]?.to).toBe('high');
-    expect(labelOf(drawn, elsewhere)).toBe('Change the ends of the path from the supply to Low tie');
+    expect(labelOf(drawn, elsewhere)).toBe('Change the ends of the path from supply unit to Low tie');
     const alone = done(begun, add([supply, opening], [path('up', 'supply', 'lower')]));
     const front = changePaths(path('up', 'supply', 'lower', 'front'));
     expect(trayOf(done(alone, front)).paths[0]?.side).toBe('front');
-    expect(labelOf(alone, front)).toBe('Put the path from the supply to opening lower on the front');
+    expect(labelOf(alone, front)).toBe(`Put the path from supply unit to opening${NBSP}1 on the front`);
   });
 
   it('lets paths that meet at points change sides together only', () => {
@@ -321,7 +347,7 @@ describe('removing from a tray', () => {
   it('takes the paths along that lead to a place, and says how many', () => {
     expect(pathIds(done(drawn, remove(['low'])))).toEqual(['over', 'in']);
     expect(labelOf(drawn, remove(['low']))).toBe(`Remove Low tie with 2${NBSP}paths`);
-    expect(labelOf(drawn, remove(['supply']))).toBe(`Remove the supply with 1${NBSP}path`);
+    expect(labelOf(drawn, remove(['supply']))).toBe(`Remove supply unit with 1${NBSP}path`);
     expect(labelOf(drawn, remove(['at-c']))).toBe('Remove C');
   });
 
@@ -330,8 +356,10 @@ describe('removing from a tray', () => {
     const left = trayOf(done(drawn, command));
     expect(left.paths).toEqual([]);
     expect(left).not.toHaveProperty('fans');
-    expect(labelOf(drawn, command)).toBe(`Remove 2${NBSP}points and 1${NBSP}fan place with 4${NBSP}paths`);
-    expect(labelOf(drawn, remove([], ['in']))).toBe('Remove the path from opening lower to point main');
+    expect(labelOf(drawn, command)).toBe(`Remove 2${NBSP}points and 1${NBSP}fan with 4${NBSP}paths`);
+    expect(labelOf(drawn, remove([], ['in']))).toBe(
+      `Remove the path from opening${NBSP}1 to tie point${NBSP}3`,
+    );
     expect(labelOf(drawn, remove([], ['in', 'up']))).toBe(`Remove 2${NBSP}paths`);
   });
 

@@ -107,20 +107,35 @@ describe('the standoffs of a case with every published place', () => {
 describe('what is said of standoffs', () => {
   const outline = formFactorOutline('atx', 'left');
 
-  it('is a danger for each that has no hole above it, first of all', () => {
-    const tray = trayWith(GRID);
+  const withB = (over: Partial<Standoff>) =>
+    trayWith(GRID.map((each) => (each.name === 'B' ? { ...each, ...over } : each)));
+
+  it('is to look whether a place that has no hole above it is empty, while nobody has', () => {
+    const tray = withB({});
+    const [first] = known(standoffsFor(outline, tray)).findings;
+    expect(first).toEqual({ code: 'short', level: 'doubt', standoff: 'at-B', fixed: false });
+    expect(first && standoffWords(first, outline, tray)).toBe(
+      'No hole of the board lies over standoff\u00a0B. Look that nothing is in that place: metal there would touch the underside of the board and short it.',
+    );
+  });
+
+  it('is a danger once a standoff was seen there, first of all, and nothing once the place was seen empty', () => {
+    const tray = withB({ seen: 'set' });
     const [first] = known(standoffsFor(outline, tray)).findings;
     expect(first).toEqual({ code: 'short', level: 'danger', standoff: 'at-B', fixed: false });
     expect(first && standoffWords(first, outline, tray)).toBe(
       'No hole of the board lies over standoff\u00a0B: its metal would touch the underside and short it. Take the standoff out before the board goes in.',
     );
     expect(STANDOFF_SOURCE).toContain('page 10');
+    const empty = known(standoffsFor(outline, withB({ seen: 'empty' })));
+    expect(empty.findings).toEqual([]);
+    expect(empty.uses).toContainEqual({ kind: 'empty', standoff: 'at-B' });
   });
 
   it('is that the board does not go in where such a one cannot be taken out', () => {
-    const tray = trayWith(GRID.map((each) => (each.name === 'B' ? { ...each, fixed: true as const } : each)));
+    const tray = withB({ fixed: true });
     const [first] = known(standoffsFor(outline, tray)).findings;
-    expect(first).toMatchObject({ code: 'short', fixed: true });
+    expect(first).toMatchObject({ code: 'short', level: 'danger', fixed: true });
     expect(first && standoffWords(first, outline, tray)).toContain('this board does not go into this case');
   });
 
@@ -133,6 +148,8 @@ describe('what is said of standoffs', () => {
       /^Standoff\u00a0H is 4\.0\u00a0mm away from hole\u00a0H\./,
     );
     expect(said.without).toEqual(['h']);
+    const bare = { ...tray, standoffs: tray.standoffs?.map((each) => ({ ...each, seen: 'empty' as const })) };
+    expect(known(standoffsFor(outline, bare)).findings.map(({ code }) => code)).toEqual(['unsupported']);
   });
 
   it('is to look through a hole whose place no two accounts agree on, and to mind one with nothing below', () => {
