@@ -53,6 +53,7 @@ export const MENU_BAR: readonly Menu[] = [
       { id: 'area.document', label: 'Document', accelerator: 'CmdOrCtrl+1' },
       { id: 'area.wire', label: 'Wire', accelerator: 'CmdOrCtrl+2' },
       { id: 'area.route', label: 'Route', accelerator: 'CmdOrCtrl+3' },
+      { id: 'area.diagnose', label: 'Diagnose', accelerator: 'CmdOrCtrl+4' },
       { id: 'area.hand-over', label: 'Hand over', accelerator: 'CmdOrCtrl+5' },
       'line',
       { id: 'view.zoom-in', label: 'Zoom in', accelerator: 'CmdOrCtrl+Plus' },

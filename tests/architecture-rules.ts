@@ -87,6 +87,8 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/pinout/photo',
     'boards/planner',
     'boards/routing',
+    'boards/diagnosis',
+    'boards/diagnosis/observations',
     'boards/analyse.ts',
     'boards/handover',
     'boards/host.ts',

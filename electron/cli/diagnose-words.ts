@@ -1,4 +1,4 @@
-import { percent } from '../../boards/pinout/meter/words';
+import { percent } from '../../boards/base/percent';
 import type { DiagnoseReport } from './diagnose-report';
 import { type Paint, visible } from './terminal';
 

@@ -1,4 +1,5 @@
-import { percent, signalWords } from '../../boards/pinout/meter/words';
+import { percent } from '../../boards/base/percent';
+import { signalWords } from '../../boards/pinout/meter/words';
 import type { ConnectorReport, IdentifyReport } from './identify-report';
 import { type Paint, visible } from './terminal';
 

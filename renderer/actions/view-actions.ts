@@ -49,6 +49,15 @@ function areaActions(workbench: Workbench): readonly Action[] {
       run: () => goTo('route'),
     },
     {
+      id: 'area.diagnose',
+      ...view(0),
+      label: 'Diagnose',
+      shortcuts: ['Mod+4'],
+      enabled,
+      chosen: area === 'diagnose',
+      run: () => goTo('diagnose'),
+    },
+    {
       id: 'area.hand-over',
       ...view(0),
       label: 'Hand over',
@@ -63,7 +72,7 @@ function areaActions(workbench: Workbench): readonly Action[] {
 function canvasActions(workbench: Workbench): readonly Action[] {
   const build = workbench.editor.getState().open?.history.present;
   const { area, page } = workbench.session.getState();
-  const wired = build !== undefined && area === 'wire';
+  const wired = build !== undefined && (area === 'wire' || area === 'diagnose');
   const turned = wired || (build !== undefined && area === 'hand-over');
   const onTray = build?.case.tray !== undefined && area === 'route';
   const enabled = wired || onTray || (build !== undefined && area === 'document' && page === 'plan');
@@ -149,12 +158,13 @@ function settingActions(workbench: Workbench): readonly Action[] {
 }
 
 function largeSteps({ editor, session }: Workbench): Action {
+  const { area, openDialog } = session.getState();
   return {
     id: 'view.large-steps',
     ...view(4),
-    label: 'Steps in large letters',
+    label: area === 'diagnose' ? 'What to do next in large letters' : 'Steps in large letters',
     shortcuts: ['F9'],
     enabled: editor.getState().open !== null,
-    run: () => session.getState().openDialog({ kind: 'large-steps' }),
+    run: () => openDialog({ kind: area === 'diagnose' ? 'large-trial' : 'large-steps' }),
   };
 }

@@ -108,6 +108,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <PrintPinout onClose={close} />;
     case 'large-steps':
       return <LargeSteps onClose={close} />;
+    case 'large-trial':
+      return null;
     case 'print-bench-sheet':
       return <PrintBenchSheet onClose={close} />;
     case 'header-picture':

@@ -14,6 +14,10 @@ const RouteArea = lazy(() =>
   import('../areas/route/route-area').then((part) => ({ default: part.RouteArea })),
 );
 
+const DiagnoseArea = lazy(() =>
+  import('../areas/diagnose/diagnose-area').then((part) => ({ default: part.DiagnoseArea })),
+);
+
 const HandOverArea = lazy(() =>
   import('../areas/hand-over/hand-over-area').then((part) => ({ default: part.HandOverArea })),
 );
@@ -43,6 +47,8 @@ function Shown({ area }: { readonly area: Area }) {
       return <WireArea />;
     case 'route':
       return <RouteArea />;
+    case 'diagnose':
+      return <DiagnoseArea />;
     case 'hand-over':
       return <HandOverArea />;
   }

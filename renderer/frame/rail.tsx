@@ -1,4 +1,4 @@
-import { Cable, FileText, ListChecks, type LucideIcon, Route } from 'lucide-react';
+import { Cable, FileText, ListChecks, type LucideIcon, Route, Stethoscope } from 'lucide-react';
 import { Button } from 'react-aria-components/Button';
 import type { Area } from '../store/session';
 import { useSession, useWorkbench } from '../workbench';
@@ -14,6 +14,7 @@ const ENTRIES: readonly RailEntry[] = [
   { area: 'document', label: 'Document', icon: FileText },
   { area: 'wire', label: 'Wire', icon: Cable },
   { area: 'route', label: 'Route', icon: Route },
+  { area: 'diagnose', label: 'Diagnose', icon: Stethoscope },
   { area: 'hand-over', label: 'Hand over', icon: ListChecks },
 ];
 

@@ -14,7 +14,8 @@ import { useBuild, useSession, useWorkbench } from '../workbench';
 /** What the pointer is over, in words; how the board lies; the cautions, always. */
 export function Strip() {
   const drawing = useSession(
-    ({ area, page }) => area === 'wire' || area === 'route' || (area === 'document' && page === 'plan'),
+    ({ area, page }) =>
+      area === 'wire' || area === 'route' || area === 'diagnose' || (area === 'document' && page === 'plan'),
   );
   return (
     <footer className="strip">
@@ -32,6 +33,7 @@ const HINTS: Readonly<Record<Area, string>> = {
   document: 'Choose a connector or a lead to see what is known of it.',
   wire: 'Drag a lead onto the board, or choose it and press Place.',
   route: 'Choose a place of the tray or a path. From the back the tray is seen mirrored.',
+  diagnose: 'Answer what you see: Y and N on a question. F9 shows what to do next in large letters.',
   'hand-over': 'Choose a step, do it, tick it. F9 shows the steps in letters to be read from two metres.',
 };
 

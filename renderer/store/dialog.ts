@@ -39,7 +39,10 @@ export type Dialog =
         | 'add-lead'
         | 'print-pinout'
         | 'print-bench-sheet'
-        | 'large-steps';
+        | 'large-steps'
+        /** Shown by the Diagnose area itself, which knows what to do next. */
+        | 'large-trial'
+        | 'print-trouble';
     }
   | { readonly kind: 'places'; readonly plug: PlugRef }
   | { readonly kind: 'number-connector'; readonly connector: string }

@@ -44,6 +44,10 @@ export interface Session {
   readonly machine: MachineState;
   /** The step that is shown in the Hand over area; null: the first that is not done. */
   readonly step: string | null;
+  /** The cause that is shown in the Diagnose area; null: the likeliest. */
+  readonly suspect: string | null;
+  /** The trial that is shown there, by its id; null: the best one. */
+  readonly trial: string | null;
   /** Open dialogs, the topmost last. */
   readonly dialogs: readonly Dialog[];
   /** What was last said to screen readers; the number tells repeats apart. */
@@ -71,6 +75,8 @@ export interface Session {
   readonly lookFrom: (side: TraySide) => void;
   readonly keepCopy: (connector: Connector) => void;
   readonly showStep: (step: string | null) => void;
+  readonly showSuspect: (cause: string | null) => void;
+  readonly showTrial: (trial: string | null) => void;
   readonly openDialog: (dialog: Dialog) => void;
   /** Closes the topmost dialog, or all of them. */
   readonly closeDialog: (dialog: Dialog) => void;
@@ -101,6 +107,8 @@ export function createSession(): SessionStore {
     hovered: null,
     machine: RESTING,
     step: null,
+    suspect: null,
+    trial: null,
     dialogs: [],
     announcement: { text: '', count: 0 },
     message: null,
@@ -142,6 +150,8 @@ export function createSession(): SessionStore {
     lookFrom: (traySide) => set({ traySide }),
     keepCopy: (copied) => set({ copied }),
     showStep: (step) => set({ step }),
+    showSuspect: (suspect) => set({ suspect }),
+    showTrial: (trial) => set({ trial }),
     openDialog: (dialog) => set(({ dialogs }) => ({ dialogs: [...dialogs, dialog] })),
     closeDialog: (dialog) => set(({ dialogs }) => ({ dialogs: dialogs.filter((open) => open !== dialog) })),
     announce: (text) =>

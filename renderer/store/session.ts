@@ -3,7 +3,7 @@ import type { Place } from '../../boards/document/connector';
 import type { PinRef, PlugRef } from '../../boards/document/lookup';
 import type { PlaceKind } from '../../boards/document/place-names';
 
-export type Area = 'document' | 'wire' | 'route' | 'hand-over';
+export type Area = 'document' | 'wire' | 'route' | 'diagnose' | 'hand-over';
 
 /** What stands in the middle of the Document area. */
 export type DocumentPage = 'plan' | 'connector' | 'lead';

@@ -1,5 +1,6 @@
+import { percent } from '../../boards/base/percent';
 import type { MeterQuestion, MeterRisk } from '../../boards/pinout/meter/identification';
-import { type MeterState, percent } from '../../boards/pinout/meter/words';
+import type { MeterState } from '../../boards/pinout/meter/words';
 
 const NBSP = '\u00a0';
 

@@ -3,7 +3,7 @@ export const MOMENTS = ['before-press', 'on-press', 'after-seconds', 'in-use'] a
 export type Moment = (typeof MOMENTS)[number];
 
 /** How a person comes to know of it. */
-type Sense = 'see' | 'hear' | 'smell' | 'feel' | 'read' | 'measure' | 'try';
+export type Sense = 'see' | 'hear' | 'smell' | 'feel' | 'read' | 'measure' | 'try';
 
 /** One thing that a person at the bench can notice without knowing what is wrong. */
 export interface Observation<Id extends string = string> {

@@ -2,7 +2,7 @@ import type { ObservationId } from '../observations/observations';
 import type { ResultId, Trial } from './trial';
 
 /** All prose about trials. */
-interface TrialWords {
+export interface TrialWords {
   readonly title: string;
   readonly steps: readonly string[];
 }

@@ -20,7 +20,7 @@ export const answerQuestion = defineCommand({
   }),
   label: (_, { observation, answer }) => {
     const asked = observationNamed(observation)?.question ?? observation;
-    return answer === null ? `Take back: ${asked}` : `Answer ${answer}: ${asked}`;
+    return answer === null ? `Take back the answer to “${asked}”` : `Answer “${asked}” with ${answer}`;
   },
   apply: (build, { observation: name, answer, day }) => {
     const observation = observationNamed(name);

@@ -1,6 +1,7 @@
+import { percent } from '../../base/percent';
 import type { Ohms, Volts } from '../../base/units';
 import type { MeterQuestion, NextReading } from '../meter/identification';
-import { lampWords, percent, signalWords, touchWords } from '../meter/words';
+import { lampWords, signalWords, touchWords } from '../meter/words';
 import type { Outcome, Shown } from './outcomes';
 
 const NBSP = '\u00a0';

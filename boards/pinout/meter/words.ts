@@ -1,4 +1,5 @@
 import { listed } from '../../base/listed';
+import { percent } from '../../base/percent';
 import type { PinReading } from '../../document/pin-reading';
 import { signalOf } from '../../signals/signals';
 import type {
@@ -144,13 +145,6 @@ export function verdictWords({ verdict, layouts, noneOfThese }: Identification):
     'none-of-these': `Most likely this is none of the known layouts (${share(noneOfThese)}). Each pin is told by itself.`,
   };
   return words[verdict];
-}
-
-/** "64 %", and never "100 %" for what is only nearly sure. */
-export function percent(chance: number): string {
-  if (chance > 0.9995) return `over 99.9${NBSP}%`;
-  if (chance >= 0.995) return `${(Math.floor(chance * 1_000) / 10).toFixed(1)}${NBSP}%`;
-  return chance > 0 && chance < 0.005 ? `under 1${NBSP}%` : `${Math.round(chance * 100)}${NBSP}%`;
 }
 
 /** "power LED +, or message LED +": a signal, and those no reading tells from it. */

@@ -113,7 +113,7 @@ describe('the log of a machine that does not start', () => {
   });
 
   it('is called by what was said', () => {
-    expect(labelOf(machine, answer('smoke', 'yes'))).toBe('Answer yes: Is there smoke?');
-    expect(labelOf(machine, answer('smoke', null))).toBe('Take back: Is there smoke?');
+    expect(labelOf(machine, answer('smoke', 'yes'))).toBe('Answer “Is there smoke?” with yes');
+    expect(labelOf(machine, answer('smoke', null))).toBe('Take back the answer to “Is there smoke?”');
   });
 });

@@ -1,6 +1,7 @@
 import { listed } from '../../../../boards/base/listed';
+import { percent } from '../../../../boards/base/percent';
 import type { Identification } from '../../../../boards/pinout/meter/identification';
-import { originWords, percent, questionName, verdictWords } from '../../../../boards/pinout/meter/words';
+import { originWords, questionName, verdictWords } from '../../../../boards/pinout/meter/words';
 import { ChanceBar } from './chance-cell';
 import { standingOf } from './standing';
 

@@ -1,4 +1,4 @@
-import { percent } from '../../../../boards/pinout/meter/words';
+import { percent } from '../../../../boards/base/percent';
 import { sayingWords, shownWords } from '../../../../boards/pinout/meter-run/outcome-words';
 import type { Outcome } from '../../../../boards/pinout/meter-run/outcomes';
 import { ChanceBar } from './chance-cell';

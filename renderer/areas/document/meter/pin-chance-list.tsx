@@ -1,5 +1,6 @@
+import { percent } from '../../../../boards/base/percent';
 import type { PinChances } from '../../../../boards/pinout/meter/identification';
-import { percent, signalWords } from '../../../../boards/pinout/meter/words';
+import { signalWords } from '../../../../boards/pinout/meter/words';
 import { ChanceBar } from './chance-cell';
 
 const SHOWN = 5;

@@ -1,5 +1,5 @@
+import { percent } from '../../../../boards/base/percent';
 import type { Identification, PinChances } from '../../../../boards/pinout/meter/identification';
-import { percent } from '../../../../boards/pinout/meter/words';
 import { shareAmongAlike } from '../../../../boards/pinout/meter-run/measured-pins';
 import { signalOf } from '../../../../boards/signals/signals';
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { percent } from '../../../../boards/base/percent';
 import type { PinReading } from '../../../../boards/document/pin-reading';
 import type { MeterQuestion } from '../../../../boards/pinout/meter/identification';
 import { identifyPins } from '../../../../boards/pinout/meter/identify';
 import {
   METER_CAUTIONS,
   originWords,
-  percent,
   problemWords,
   questionName,
   questionWords,

@@ -1,0 +1,71 @@
+import { byIdentity } from '../../base/by-identity';
+import type { Build, Seat } from '../../document/build';
+import { leadsOf, type PlugRef, samePlug, seatOf } from '../../document/lookup';
+import { findingsOf } from '../../findings/findings';
+import { properSeats } from '../../fit/proper-seats';
+import { wiringOf } from '../../fit/seated-plug';
+import type { Fault } from './fault';
+import { faultsOf } from './faults';
+
+/** How likely the wiring that is written down as wrong is the trouble, beside everything else together. */
+const WRITTEN_SHARE = 0.5;
+
+/**
+ * Everything that may be wrong with a machine, taken from its wiring as it is meant: where the build itself has a
+ * plug on wrong pins, or off, that is one of the faults, and weighs as much as all the others together.
+ */
+export const faultsAsWritten = byIdentity((build: Build): readonly Fault[] => {
+  const wrong = wrongPlugs(build);
+  if (wrong.length === 0) return faultsOf(build);
+  const meant = wrong.reduce(putRight, build);
+  const written = new Set(wrong.map((plug) => writtenAs(plug, seatOf(build, plug))));
+  const faults = faultsOf(meant);
+  const isWritten = ({ id }: Fault) => {
+    const [lead, plug, , where] = id.split('/');
+    return written.has(`${lead}/${plug}/${where}`);
+  };
+  const count = faults.filter(isWritten).length;
+  if (count === 0) return faults;
+  const others = faults.reduce((sum, fault) => sum + (isWritten(fault) ? 0 : fault.weight), 0);
+  const weight = (others * WRITTEN_SHARE) / (1 - WRITTEN_SHARE) / count;
+  return faults.map((fault) => (isWritten(fault) ? { ...fault, weight } : fault));
+}, wiringOf);
+
+/** Plugs that the checks find a danger or a fault with, and that have a proper place elsewhere. */
+function wrongPlugs(build: Build): readonly PlugRef[] {
+  const leads = new Set(
+    findingsOf(build)
+      .filter(({ severity }) => severity === 'danger' || severity === 'fault')
+      .flatMap((finding) => finding.leads),
+  );
+  return leadsOf(build)
+    .filter(({ id, setAside }) => leads.has(id) && !setAside)
+    .flatMap(({ id: lead, plugs }) => plugs.map((plug) => ({ lead, plug: plug.id })))
+    .filter((plug) => {
+      const proper = properSeats(without(build, plug), plug);
+      const now = seatOf(build, plug);
+      return proper.length > 0 && !proper.some((seat) => now && sameCells(seat, now));
+    });
+}
+
+/** The plug in its best place; left where it is while another plug has that place. */
+function putRight(build: Build, plug: PlugRef): Build {
+  const off = without(build, plug);
+  const [best] = properSeats(off, plug);
+  if (best === undefined) return build;
+  const now = build.seats.findIndex((seat) => samePlug(seat, plug));
+  return { ...build, seats: now < 0 ? [...build.seats, best] : build.seats.with(now, best) };
+}
+
+function without(build: Build, plug: PlugRef): Build {
+  return { ...build, seats: build.seats.filter((seat) => !samePlug(seat, plug)) };
+}
+
+function sameCells(a: Seat, b: Seat): boolean {
+  return a.connector === b.connector && a.turn === b.turn && a.at[0] === b.at[0] && a.at[1] === b.at[1];
+}
+
+/** The place of a plug, as the ids of generated faults name it. */
+function writtenAs({ lead, plug }: PlugRef, seat: Seat | undefined): string {
+  return `${lead}/${plug}/${seat ? `${seat.connector}:${seat.at.join('.')}:${seat.turn}` : ''}`;
+}

@@ -1,0 +1,25 @@
+import { Heading } from 'react-aria-components/Heading';
+import type { ObservationId } from '../../../../boards/diagnosis/observations/observations';
+import { stopWords } from '../../../../boards/diagnosis/trials/words';
+import { SeveritySign } from '../../../look/severity-sign';
+
+/** What to do at once, in large letters. */
+export function LargeStop({ stops }: { readonly stops: readonly ObservationId[] }) {
+  const [first, ...more] = stopWords(stops);
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what does not fit is scrolled to by keys
+    <section className="large-scroll large-stop" aria-label="Stop" tabIndex={0}>
+      <div className="large-stop-first">
+        <SeveritySign severity="danger" spoken />
+        <Heading slot="title" level={2} className="large-title">
+          {first}
+        </Heading>
+      </div>
+      {more.map((line) => (
+        <p key={line} className="large-warning">
+          {line}
+        </p>
+      ))}
+    </section>
+  );
+}

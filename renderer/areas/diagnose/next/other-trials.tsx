@@ -1,0 +1,79 @@
+import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-words';
+import { tellingLines } from '../../../../boards/diagnosis/log/read-log';
+import type { ReasonedTrial } from '../../../../boards/diagnosis/log/reckoning';
+import type { Trial } from '../../../../boards/diagnosis/trials/trial';
+import { Button } from '../../../look/button';
+import { effortWords, gainWords, RISK_WORDS, TELLS_NOTHING, waitsWords } from '../../../words/trouble-words';
+import { useWorkbench } from '../../../workbench';
+import type { Diagnosis } from '../use-diagnosis';
+
+interface OtherTrialsProps {
+  readonly diagnosis: Diagnosis;
+  readonly shown: string | undefined;
+}
+
+/** What else may be tried, the best first, and what is held back, with the reason. */
+export function OtherTrials({ diagnosis, shown }: OtherTrialsProps) {
+  const { session } = useWorkbench();
+  const { build, trials, reckoning, lines } = diagnosis;
+  if (reckoning === null) return null;
+  const reasoned = new Map(reckoning.trials.map((each) => [each.trial, each]));
+  const made = new Set(
+    tellingLines(lines).flatMap(({ told }) => (told.kind === 'tried' ? [told.tried.trial.id] : [])),
+  );
+  const open = reckoning.trials.flatMap((each): readonly (readonly [Trial, ReasonedTrial])[] => {
+    const trial = trials.find(({ id }) => id === each.trial);
+    return trial && each.risk === undefined && each.trial !== shown ? [[trial, each]] : [];
+  });
+  const held = trials.filter(({ id }) => !made.has(id) && reasoned.get(id)?.risk !== undefined);
+  const idle = trials.filter(({ id, lead }) => !made.has(id) && !reasoned.has(id) && lead === undefined);
+  const back = trials.filter(({ id, lead }) => !made.has(id) && !reasoned.has(id) && lead !== undefined);
+  const waits = (trial: Trial) => whyNot(diagnosis, trial);
+  return (
+    <section className="other-trials" aria-label="Other trials">
+      <h3>Other trials</h3>
+      <ul>
+        {open.map(([trial, { gainBits, effort }]) => (
+          <li key={trial.id}>
+            <Button kind="link" onPress={() => session.getState().showTrial(trial.id)}>
+              {trialWordsIn(build, trial).title}
+            </Button>
+            <span className="soft small">
+              {gainWords(gainBits)}, {effortWords(effort)}
+            </span>
+          </li>
+        ))}
+        {held.map((trial) => (
+          <li key={trial.id} className="other-held">
+            <span>{trialWordsIn(build, trial).title}</span>
+            <span className="small">{RISK_WORDS[reasoned.get(trial.id)?.risk ?? 'may-burn']}</span>
+          </li>
+        ))}
+        {idle.map((trial) => (
+          <li key={trial.id} className="other-idle">
+            <span className="soft">{trialWordsIn(build, trial).title}</span>
+            <span className="soft small">{waits(trial)}</span>
+          </li>
+        ))}
+        {back[0] && (
+          <li className="other-idle">
+            <span className="soft">Put one lead back at a time</span>
+            <span className="soft small">{waits(back[0])}</span>
+          </li>
+        )}
+      </ul>
+    </section>
+  );
+}
+
+/** Why a trial is not among those to be made. */
+function whyNot({ build, trials, lines }: Diagnosis, { after }: Trial): string {
+  const before = after && trials.find(({ id }) => id === after.trial);
+  const isMet = tellingLines(lines).some(
+    ({ told }) =>
+      told.kind === 'tried' && told.tried.trial.id === after?.trial && told.tried.result === after.result,
+  );
+  return before && after && !isMet
+    ? waitsWords(trialWordsIn(build, before).title, resultName(after.result))
+    : TELLS_NOTHING;
+}

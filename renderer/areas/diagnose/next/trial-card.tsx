@@ -1,0 +1,58 @@
+import { percent } from '../../../../boards/base/percent';
+import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
+import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-words';
+import { resultWords } from '../../../../boards/diagnosis/trials/words';
+import { Button } from '../../../look/button';
+import { effortWords, gainWords, trialCautions } from '../../../words/trouble-words';
+import { useWorkbench } from '../../../workbench';
+import { noteResult } from '../doings';
+import type { Diagnosis } from '../use-diagnosis';
+import type { ShownTrial } from './use-shown-trial';
+
+interface TrialCardProps {
+  readonly diagnosis: Diagnosis;
+  readonly shown: ShownTrial;
+}
+
+/** One trial: how it is made, what to mind, and what each result would say. */
+export function TrialCard({ diagnosis: { build, reckoning }, shown: { trial, reasoned } }: TrialCardProps) {
+  const workbench = useWorkbench();
+  const { title, steps } = trialWordsIn(build, trial);
+  const isBest = reckoning?.trials[0]?.trial === trial.id;
+  return (
+    <section className="trial" aria-label={title}>
+      <p className="soft small">
+        {isBest ? 'Most telling for its work' : 'Chosen by you'}: {gainWords(reasoned.gainBits)},{' '}
+        {effortWords(reasoned.effort)}, mains {trial.powered ? 'on' : 'off'}
+      </p>
+      <h3 className="trial-title">{title}</h3>
+      <ul className="step-cautions" aria-label="Mind">
+        {trialCautions(trial).map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+      <ol className="trial-steps" aria-label="Steps">
+        {steps.map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+      <h4 className="trial-ask">What came of it?</h4>
+      <ul className="trial-results" aria-label="Results">
+        {reasoned.results.map(({ result, chance, believed }) => (
+          <li key={result}>
+            <Button onPress={() => noteResult(workbench, trial, result)}>{resultName(result)}</Button>
+            <p className="small">
+              {resultWords(result)}{' '}
+              <span className="soft">
+                Expected in {percent(chance)};{' '}
+                {believed
+                  ? `then likeliest: ${CAUSES[believed.cause]}, ${percent(believed.chance)}.`
+                  : 'then none of these is likeliest.'}
+              </span>
+            </p>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,125 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { byIdentity } from '../../../../boards/base/by-identity';
+import type { Reckoning } from '../../../../boards/diagnosis/log/reckoning';
+import type { Build } from '../../../../boards/document/build';
+import { type LogEntry, logOf } from '../../../../boards/document/trouble';
+import { wiringOf } from '../../../../boards/fit/seated-plug';
+import { type ReckonTask, reckoner } from './work-out';
+
+/** What the desk needs of a worker. */
+export type WorkerLike = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
+
+/** A reckoning, and what it is of. */
+export interface Reckoned {
+  readonly wiring: number;
+  readonly log: readonly LogEntry[];
+  readonly reckoning: Reckoning;
+}
+
+export interface DeskState {
+  readonly last: Reckoned | null;
+  /** Whether the person stopped what was being worked out. */
+  readonly stopped: boolean;
+}
+
+/** Where the log of a build is reckoned with, one after the other; of those that wait only the newest counts. */
+export interface Desk {
+  readonly state: StoreApi<DeskState>;
+  /** What is asked about a build: a number for its wiring, the same for builds that differ in names and notes alone. */
+  readonly taskOf: (build: Build) => Pick<ReckonTask, 'wiring' | 'log'>;
+  readonly ask: (build: Build) => void;
+  /** Nothing that was asked is answered any more, until it is asked again. */
+  readonly stop: () => void;
+}
+
+type Asked = Required<ReckonTask>;
+
+/** Where no worker can be had the window does it itself, and stands still meanwhile. */
+export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
+  const state = createStore<DeskState>()(() => ({ last: null, stopped: false }));
+  let worker: WorkerLike | null = null;
+  /** The wiring that the worker has the build of. */
+  let sent: number | null = null;
+  let asked: Asked | null = null;
+  let waiting: Asked | null = null;
+  let broken = false;
+  let wirings = 0;
+  const numberOf = byIdentity((_: Build) => ++wirings, wiringOf);
+  const taskOf = (build: Build) => ({ wiring: numberOf(build), log: logOf(build) });
+
+  const done = ({ wiring, log }: Asked, reckoning: Reckoning) => {
+    asked = null;
+    state.setState({ last: { wiring, log, reckoning } });
+    const next = waiting;
+    waiting = null;
+    if (next !== null) put(next);
+  };
+  const byHand = (task: Asked) => {
+    // Not at once: the window shows first that it is at work.
+    setTimeout(() => asked === task && done(task, inWindow(task)));
+  };
+  const failed = () => {
+    worker?.terminate();
+    [worker, sent, broken] = [null, null, true];
+    if (asked !== null) byHand(asked);
+  };
+  const opened = (): WorkerLike => {
+    const fresh = open();
+    fresh.onmessage = ({ data }: MessageEvent<Reckoning>) => asked !== null && done(asked, data);
+    fresh.onerror = failed;
+    return fresh;
+  };
+  const put = (task: Asked) => {
+    asked = task;
+    if (broken) {
+      byHand(task);
+      return;
+    }
+    try {
+      worker ??= opened();
+      const { build, ...known } = task;
+      worker.postMessage(sent === task.wiring ? known : { ...known, build: bare(build) });
+      sent = task.wiring;
+    } catch {
+      failed();
+    }
+  };
+  return {
+    state,
+    taskOf,
+    ask: (build) => {
+      const task = { ...taskOf(build), build };
+      const newest = waiting ?? asked ?? state.getState().last;
+      if (newest && isOf(newest, task)) return;
+      state.setState({ stopped: false });
+      if (asked === null) put(task);
+      else waiting = task;
+    },
+    stop: () => {
+      if (asked === null) return;
+      worker?.terminate();
+      [worker, sent, asked, waiting] = [null, null, null, null];
+      state.setState({ stopped: true });
+    },
+  };
+}
+
+/** Whether a reckoning is of just this wiring and this log. */
+export function isOf(
+  reckoned: { readonly wiring: number; readonly log: readonly LogEntry[] },
+  task: { readonly wiring: number; readonly log: readonly LogEntry[] },
+): boolean {
+  const { length } = task.log;
+  return (
+    reckoned.wiring === task.wiring &&
+    reckoned.log.length === length &&
+    reckoned.log.every((entry, at) => entry === task.log[at])
+  );
+}
+
+/** What the dictionary rests on: no photos, no log. */
+function bare(build: Build): Build {
+  const { trouble: _, ...plain } = build;
+  const { photos: __, ...board } = build.board;
+  return { ...plain, board };
+}

@@ -1,0 +1,21 @@
+import type { ObservationId } from '../../../boards/diagnosis/observations/observations';
+import { stopWords } from '../../../boards/diagnosis/trials/words';
+import { SeveritySign } from '../../look/severity-sign';
+
+/** What to do at once, in place of any trial; nobody can look past it. */
+export function StopBanner({ stops }: { readonly stops: readonly ObservationId[] }) {
+  const [first, ...more] = stopWords(stops);
+  return (
+    <section className="stop-banner" role="alert" aria-label="Stop">
+      <SeveritySign severity="danger" spoken />
+      <div>
+        <p className="stop-first">{first}</p>
+        <ul>
+          {more.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,61 @@
+import { percent } from '../../../../boards/base/percent';
+import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
+import { lineWords } from '../../../../boards/diagnosis/log/log-words';
+import type { ReasonedSuspect } from '../../../../boards/diagnosis/log/reckoning';
+import type { Diagnosis } from '../use-diagnosis';
+import { capital } from './suspect-list';
+
+interface ReasonsProps {
+  readonly diagnosis: Diagnosis;
+  readonly suspect: ReasonedSuspect;
+}
+
+/** What of a cause is likeliest, and what was said for it, against it, and of neither. */
+export function Reasons({ diagnosis, suspect }: ReasonsProps) {
+  const { build, lines } = diagnosis;
+  const { cause, faults, chance, speaksFor, speaksAgainst, silent } = suspect;
+  const said = (places: readonly number[]) =>
+    places.flatMap((at) => {
+      const line = lines[at];
+      return line === undefined ? [] : [{ at, ...lineWords(build, line) }];
+    });
+  const groups = [
+    { title: 'For it', sign: '+', said: said(speaksFor) },
+    { title: 'Against it', sign: '−', said: said(speaksAgainst) },
+    { title: 'Says nothing of it', sign: '·', said: said(silent) },
+  ].filter((group) => group.said.length > 0);
+  return (
+    <section className="reasons" aria-label={`Reasons: ${CAUSES[cause]}`}>
+      <h3>
+        {capital(CAUSES[cause])}, {percent(chance)}
+      </h3>
+      {faults.length > 1 && (
+        <ul className="reasons-faults" aria-label="Which of them">
+          {faults.map(({ id, name, chance: share }) => (
+            <li key={id}>
+              <span className="reasons-chance">{percent(share)}</span>
+              <span>{name}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+      {groups.map(({ title, sign, said: lined }) => (
+        <div key={title} className="reasons-group">
+          <h4>{title}</h4>
+          <ul>
+            {lined.map(({ at, what, came }) => (
+              <li key={at}>
+                <span className="reasons-sign mono" aria-hidden="true">
+                  {sign}
+                </span>
+                <span>
+                  {what} <strong>{came}</strong>
+                </span>
+              </li>
+            ))}
+          </ul>
+        </div>
+      ))}
+    </section>
+  );
+}
