@@ -1,7 +1,8 @@
 import type { LogEntry } from '../../document/trouble';
+import type { Dictionary } from '../dictionary';
 import type { CauseId } from '../faults/causes';
 import type { ObservationId } from '../observations/observations';
-import { type Dictionary, type Suspicion, suspicionOf } from '../posterior';
+import { type Suspicion, suspicionOf } from '../posterior';
 import { nextLooks, nextTrials, stopsIn, weighedTrials } from '../trials/next-trials';
 import type { ResultId, Trial } from '../trials/trial';
 import { evidenceOf, readLog, type TellingLine, type Told, tellingLines } from './read-log';

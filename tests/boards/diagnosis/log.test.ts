@@ -1,11 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { type Dictionary, dictionaryOf } from '../../../boards/diagnosis/dictionary';
 import { faultsAsWritten } from '../../../boards/diagnosis/faults/as-written';
 import { CAUSES } from '../../../boards/diagnosis/faults/causes';
 import { faultsOf } from '../../../boards/diagnosis/faults/faults';
 import { lineWords } from '../../../boards/diagnosis/log/log-words';
 import { evidenceOf, readLog, tellingLines } from '../../../boards/diagnosis/log/read-log';
 import { type Reckoning, reckon } from '../../../boards/diagnosis/log/reckoning';
-import { type Dictionary, dictionaryOf, suspicionOf } from '../../../boards/diagnosis/posterior';
+import { suspicionOf } from '../../../boards/diagnosis/posterior';
 import { trialsOf } from '../../../boards/diagnosis/trials/trials';
 import type { Build } from '../../../boards/document/build';
 import type { LogEntry } from '../../../boards/document/trouble';

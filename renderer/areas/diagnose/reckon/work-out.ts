@@ -1,6 +1,6 @@
+import { type Dictionary, dictionaryOf } from '../../../../boards/diagnosis/dictionary';
 import { faultsAsWritten } from '../../../../boards/diagnosis/faults/as-written';
 import { type Reckoning, reckon } from '../../../../boards/diagnosis/log/reckoning';
-import { type Dictionary, dictionaryOf } from '../../../../boards/diagnosis/posterior';
 import { trialsOf } from '../../../../boards/diagnosis/trials/trials';
 import type { Build } from '../../../../boards/document/build';
 import type { LogEntry } from '../../../../boards/document/trouble';
