@@ -20,6 +20,21 @@ export interface PinRef {
   readonly pin: string;
 }
 
+type Named = { readonly id: string };
+const indexes = new WeakMap<readonly Named[], ReadonlyMap<string, Named>>();
+/** A list as short as this is gone through faster than it is indexed. */
+const SHORT = 8;
+
+/** What has an id in a list that is never changed: found as fast in a long list as in a short one. */
+function withId<T extends Named>(list: readonly T[], id: string): T | undefined {
+  if (list.length <= SHORT) return list.find((each) => each.id === id);
+  const known = indexes.get(list);
+  const index = known ?? new Map(list.toReversed().map((each) => [each.id, each]));
+  if (known === undefined) indexes.set(list, index);
+  // An index is only ever made of the very list that it is kept for.
+  return index.get(id) as T | undefined;
+}
+
 export function samePlug(a: PlugRef, b: PlugRef): boolean {
   return a.lead === b.lead && a.plug === b.plug;
 }
@@ -30,7 +45,7 @@ export function leadsOf(build: Build): readonly Lead[] {
 }
 
 export function leadOf(build: Build, id: string): Lead | undefined {
-  return build.case.leads.find((lead) => lead.id === id) ?? build.extras.find((lead) => lead.id === id);
+  return withId(build.case.leads, id) ?? withId(build.extras, id);
 }
 
 export function plugOf(build: Build, ref: PlugRef): Plug | undefined {
@@ -38,7 +53,7 @@ export function plugOf(build: Build, ref: PlugRef): Plug | undefined {
 }
 
 export function connectorOf(board: BoardSheet, id: string): Connector | undefined {
-  return board.connectors.find((connector) => connector.id === id);
+  return withId(board.connectors, id);
 }
 
 const NO_UNITS: readonly Unit[] = [];

@@ -1,18 +1,18 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Span } from '../../circuit/corner';
 import type { NodeName } from '../../circuit/device';
-import { type Element, elementsOf, pinElement, pinNode } from '../../circuit/elements';
-import { groupsOf } from '../../circuit/groups';
+import { type Element, pinElement, pinNode } from '../../circuit/elements';
 import { type Button, type MachineState, RESTING } from '../../circuit/machine-state';
 import type { Build } from '../../document/build';
 import type { CONDITIONS, Lead, Part, Wire } from '../../document/lead';
-import type { PinRef } from '../../document/lookup';
+import { connectorOf, type PinRef } from '../../document/lookup';
 import type { Leg, SeatedPart } from '../../findings/seated-part';
 import { pairOf, seatedPartsOf } from '../../findings/seated-part';
 import { jointsOf } from '../../fit/joints';
 import { wiringOf } from '../../fit/seated-plug';
 import { partKindOf } from '../../signals/part-kinds';
 import { isLed, isSwitch } from '../../signals/part-traits';
+import { type Neighbourhood, neighbourhoodOf } from './neighbourhood';
 import { type MeterMode, type Reading, shownBy } from './probe';
 
 /** In what the build is otherwise than it should be, so that the meter would show something else. */
@@ -50,13 +50,20 @@ const UNPLUGGED: MachineState = { ...RESTING, supply: 'unplugged' };
  */
 export const meterStepsOf = byIdentity((build: Build): readonly MeterStep[] => {
   const parts = seatedPartsOf(jointsOf(build));
+  const wired: Wired = { build, near: neighbourhoodOf(build) };
   return [
-    ...parts.flatMap((part) => partStep(build, part)),
-    ...supplyPins(parts).map((pins) => supplyStep(build, pins)),
+    ...parts.flatMap((part) => partStep(wired, part)),
+    ...supplyPins(parts).map((pins) => supplyStep(wired, pins)),
   ];
 }, wiringOf);
 
-function partStep(build: Build, seated: SeatedPart): readonly MeterStep[] {
+/** A build, and what in it a change or a probe can reach. */
+interface Wired {
+  readonly build: Build;
+  readonly near: Neighbourhood;
+}
+
+function partStep(wired: Wired, seated: SeatedPart): readonly MeterStep[] {
   const pair = pairOf(seated);
   if (pair === undefined) return [];
   const [first, second] = pair.map(refOf) as [PinRef, PinRef];
@@ -70,7 +77,7 @@ function partStep(build: Build, seated: SeatedPart): readonly MeterStep[] {
       { kind: 'off' },
     ];
     const read = (when: 'released' | 'pressed', state: MachineState) =>
-      expectedReading(build, { when, mode: 'ohms', red: first, black: second, state }, seated, causes);
+      expectedReading(wired, { when, mode: 'ohms', red: first, black: second, state }, seated, causes);
     return [
       {
         kind: 'switch',
@@ -83,7 +90,7 @@ function partStep(build: Build, seated: SeatedPart): readonly MeterStep[] {
   if (!isLed(kind)) return [];
   const causes: readonly Cause[] = [{ kind: 'off' }, { kind: 'turned' }];
   const read = (when: 'red-on-plus' | 'red-on-minus', red: PinRef, black: PinRef) =>
-    expectedReading(build, { when, mode: 'diode', red, black, state: UNPLUGGED }, seated, causes);
+    expectedReading(wired, { when, mode: 'diode', red, black, state: UNPLUGGED }, seated, causes);
   return [
     {
       kind: 'lamp',
@@ -114,13 +121,13 @@ function supplyPins(parts: readonly SeatedPart[]): readonly (readonly [PinRef, P
   );
 }
 
-function supplyStep(build: Build, [supply, ground]: readonly [PinRef, PinRef]): MeterStep {
+function supplyStep({ build, near }: Wired, [supply, ground]: readonly [PinRef, PinRef]): MeterStep {
   const asked = { when: 'as-it-is', mode: 'ohms', red: supply, black: ground, state: UNPLUGGED } as const;
   return {
     kind: 'supply',
     lead: undefined,
     part: undefined,
-    readings: [{ ...probesOf(asked), expected: shownOn(build, asked), otherwise: [] }],
+    readings: [{ ...probesOf(asked), expected: shownOn(build, asked, near), otherwise: [] }],
   };
 }
 
@@ -137,14 +144,16 @@ function probesOf({ when, mode, red, black }: Asked) {
 }
 
 function expectedReading(
-  build: Build,
+  { build, near }: Wired,
   asked: Asked,
   seated: SeatedPart,
   causes: readonly Cause[],
 ): ExpectedReading {
-  const expected = shownOn(build, asked);
+  const expected = shownOn(build, asked, near);
+  const around = near.aroundLead(seated.lead.id);
   const otherwise = causes.flatMap((cause) => {
-    const shown = shownOn(withCause(build, seated, cause), asked);
+    const changed = withCause(around, seated, cause);
+    const shown = shownOn(changed, asked, neighbourhoodOf(changed));
     return overlaps(expected, shown) ? [] : [{ cause, shown }];
   });
   return { ...probesOf(asked), expected, otherwise };
@@ -155,12 +164,9 @@ function overlaps(one: Span, other: Span): boolean {
 }
 
 /** What the meter shows on a wiring between two pins: everything that either pin hangs together with takes part. */
-function shownOn(build: Build, { mode, red, black, state }: Asked): Span {
+function shownOn(build: Build, { mode, red, black, state }: Asked, near: Neighbourhood): Span {
   const reading: Reading = { mode, red: nodeOf(red), black: nodeOf(black), state };
-  const touched = groupsOf(elementsOf(build, jointsOf(build))).filter(({ elements }) =>
-    elements.some(({ nodes }) => nodes.includes(reading.red) || nodes.includes(reading.black)),
-  );
-  const elements = touched.flatMap((group) => group.elements);
+  const elements = near.groupsAt([reading.red, reading.black]).flatMap((group) => group.elements);
   return shownBy([...elements, ...untouched(build, elements, [red, black])], reading);
 }
 
@@ -169,8 +175,7 @@ function untouched(build: Build, elements: readonly Element[], pins: readonly Pi
   return pins
     .filter((ref) => !elements.some(({ id }) => id === nodeOf(ref)))
     .flatMap((ref) => {
-      const connector = build.board.connectors.find(({ id }) => id === ref.connector);
-      const pin = connector?.pins.find((each) => each.pin === ref.pin);
+      const pin = connectorOf(build.board, ref.connector)?.pins.find((each) => each.pin === ref.pin);
       return pin ? [pinElement(ref.connector, pin)] : [];
     });
 }

@@ -21,21 +21,34 @@ export interface Ring {
  * free task taken in place of any.
  */
 export function inOrder<T extends Task>(tasks: readonly T[]): Result<readonly T[], Ring> {
-  const known = new Set(tasks.map(({ id }) => id));
-  const waiting = new Map(
-    tasks.map(({ id, after }) => [id, new Set(after.filter((each) => known.has(each)))]),
-  );
-  const left = [...tasks];
+  const placeOf = new Map(tasks.map(({ id }, at) => [id, at]));
+  const waits = tasks.map(({ after }) => new Set(after.filter((each) => placeOf.has(each))));
+  const waitedFor: number[][] = tasks.map(() => []);
+  for (const [at, others] of waits.entries())
+    for (const other of others) waitedFor[placeOf.get(other) ?? at]?.push(at);
+  const open = waits.map(({ size }) => size);
+  const free = open.flatMap((count, at) => (count === 0 ? [at] : []));
   const order: T[] = [];
-  while (left.length > 0) {
-    const at = left.findIndex(({ id }) => waiting.get(id)?.size === 0);
-    const next = left[at];
-    if (next === undefined) return refuse({ code: 'ring', ids: ringIn(left) });
-    left.splice(at, 1);
-    order.push(next);
-    for (const others of waiting.values()) others.delete(next.id);
+  for (let at = free.shift(); at !== undefined; at = free.shift()) {
+    order.push(tasks[at] as T);
+    for (const next of waitedFor[at] ?? []) {
+      open[next] = (open[next] ?? 0) - 1;
+      if (open[next] === 0) putIn(free, next);
+    }
   }
-  return ok(order);
+  if (order.length === tasks.length) return ok(order);
+  return refuse({ code: 'ring', ids: ringIn(tasks.filter((_, at) => open[at] !== 0)) });
+}
+
+/** Puts a number into its place in a list that is sorted. */
+function putIn(sorted: number[], number: number): void {
+  let [low, high] = [0, sorted.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((sorted[middle] ?? 0) < number) low = middle + 1;
+    else high = middle;
+  }
+  sorted.splice(low, 0, number);
 }
 
 /** Follows what each waits for until one comes again: every task that is left waits for another that is. */
