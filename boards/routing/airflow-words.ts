@@ -1,3 +1,4 @@
+import { capital } from '../base/capital';
 import { listed } from '../base/listed';
 import type { FanPlace } from '../document/tray';
 import { type Airflow, directionOf } from './airflow';
@@ -59,8 +60,4 @@ function counted(count: number, way: 'in' | 'out', flow: number | undefined): st
 
 function nameOf(id: string, fans: readonly FanPlace[]): string {
   return fans.find((each) => each.id === id)?.name ?? id;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

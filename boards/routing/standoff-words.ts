@@ -1,3 +1,4 @@
+import { capital } from '../base/capital';
 import type { Outline } from '../document/outline';
 import { placeName } from '../document/place-names';
 import type { Tray } from '../document/tray';
@@ -46,8 +47,4 @@ export function standoffName(id: string, tray: Tray): string {
 /** "hole C": by the letter that specifications give it. */
 export function holeName(id: string, outline: Outline): string {
   return `hole\u00a0${outline.holes?.find((each) => each.id === id)?.label ?? id}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
