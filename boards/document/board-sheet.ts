@@ -3,6 +3,7 @@ import { ConnectorZ } from './connector';
 import { LIMITS } from './limits';
 import { OutlineZ } from './outline';
 import { PhotoZ } from './photo';
+import { DrivePlaceZ } from './rating';
 import { IdZ, NameZ, NotesZ, SchemaAddressZ } from './text';
 
 /** What is known of one board. */
@@ -14,6 +15,8 @@ export const BoardSheetZ = z.strictObject({
   name: NameZ,
   outline: OutlineZ,
   connectors: z.array(ConnectorZ).max(LIMITS.connectors),
+  /** Places for drives without cables (M.2). */
+  drivePlaces: z.array(DrivePlaceZ).max(LIMITS.drivePlaces).optional(),
   photos: z.array(PhotoZ).max(LIMITS.photos).optional(),
   notes: NotesZ.optional(),
 });

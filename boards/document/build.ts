@@ -4,6 +4,7 @@ import { CaseSheetZ } from './case-sheet';
 import { FITTED, FittedZ } from './fitted';
 import { LeadZ } from './lead';
 import { LIMITS } from './limits';
+import { ChoiceZ } from './rating';
 import { RouteZ } from './route';
 import { IdZ, NameZ, NotesZ, SchemaAddressZ, StepIdZ } from './text';
 import { TroubleZ } from './trouble';
@@ -51,6 +52,8 @@ export const BuildZ = z.strictObject({
   seats: z.array(SeatZ).max(LIMITS.seats),
   /** Ways through the tray that were chosen for runs of cables. */
   routes: z.array(RouteZ).max(LIMITS.routes).optional(),
+  /** Where drives and fans go because a person said so. One that the machine no longer has does no harm. */
+  choices: z.array(ChoiceZ).max(LIMITS.choices).optional(),
   view: ViewZ,
   /** What else is built in; what is usual where nothing is said. */
   fitted: z.array(FittedZ).max(FITTED.length).optional(),

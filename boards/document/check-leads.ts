@@ -1,5 +1,5 @@
 import { partKindOf } from '../signals/part-kinds';
-import { hasOneColour, isSwitch } from '../signals/part-traits';
+import { hasOneColour, isFan, isSwitch } from '../signals/part-traits';
 import { checkCells, checkGrid } from './check-grid';
 import { type Lead, type Part, type Plug, splitEnd } from './lead';
 import { LIMITS } from './limits';
@@ -91,8 +91,8 @@ function checkCable({ cable, plugs }: Lead, path: string, list: ProblemList): vo
   }
 }
 
-/** Only an LED of one colour has a colour, and only a switch can be stuck or broken. */
-function checkPart({ kind: id, colour, condition }: Part, path: string, list: ProblemList): void {
+/** Only an LED of one colour has a colour, only a switch can be stuck or broken, and only a fan takes what a fan does. */
+function checkPart({ kind: id, colour, condition, fan }: Part, path: string, list: ProblemList): void {
   const kind = partKindOf(id);
   if (colour !== undefined && !hasOneColour(kind))
     list.add(() => ({
@@ -105,6 +105,12 @@ function checkPart({ kind: id, colour, condition }: Part, path: string, list: Pr
       path: `${path}.condition`,
       expected: `no condition for a ${kind.name}`,
       found: shownText(condition),
+    }));
+  if (fan !== undefined && !isFan(kind))
+    list.add(() => ({
+      path: `${path}.fan`,
+      expected: `no figures of a fan for a ${kind.name}`,
+      found: 'figures',
     }));
 }
 

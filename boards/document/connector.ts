@@ -6,6 +6,7 @@ import { WAKE_SUPPLIES } from '../signals/stub-of';
 import { GridZ } from './grid';
 import { LIMITS } from './limits';
 import { PinReadingZ } from './pin-reading';
+import { RatingZ } from './rating';
 import { IdZ, LabelZ, LineZ, NotesZ, shaped } from './text';
 
 export const SOURCE_KINDS = ['standard', 'manual', 'print', 'measured', 'guessed'] as const;
@@ -87,6 +88,8 @@ export const ConnectorZ = z.strictObject({
   shroud: ShroudZ.optional(),
   /** Centre of the first cell, from the board's top left corner; turned about that cell. */
   place: PlaceZ,
+  /** What it may be asked for. */
+  rating: RatingZ.optional(),
   /** What was measured on it, in the order in which it was noted. */
   readings: z.array(PinReadingZ).max(LIMITS.readingsPerConnector).optional(),
   notes: NotesZ.optional(),

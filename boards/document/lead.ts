@@ -5,6 +5,7 @@ import { CableZ } from './cable';
 import { ChannelZ, FamilyZ, SIDES } from './connector';
 import { GridZ } from './grid';
 import { LIMITS } from './limits';
+import { FanRatingZ } from './rating';
 import { IdZ, LabelZ, LineZ, NameZ, NotesZ, shaped } from './text';
 
 /** The colour words of IEC 60757. */
@@ -41,6 +42,8 @@ const PartZ = z.strictObject({
   /** Of an LED, where it is known. */
   colour: LampColourZ.optional(),
   condition: ConditionZ.optional(),
+  /** Of a fan, where its label was read. */
+  fan: FanRatingZ.optional(),
 });
 
 /** A plug as it lies on the pins, seen from above with the wires towards you. */

@@ -44,6 +44,8 @@ export const LIMITS = {
   trayStandoffs: 64,
   trayFans: 64,
   trayPaths: 10_000,
+  drivePlaces: 16,
+  choices: 1_000,
   units: 64,
   connectorsPerUnit: 64,
   routes: 10_000,

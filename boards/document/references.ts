@@ -1,3 +1,4 @@
+import type { BoardSheet } from './board-sheet';
 import type { Build } from './build';
 import { checkConnectors } from './check-connectors';
 import { checkLeads } from './check-leads';
@@ -7,6 +8,7 @@ import { checkSeats } from './check-seats';
 import { checkTray } from './check-tray';
 import { checkUnits } from './check-units';
 import type { Document } from './document';
+import { Once } from './once';
 import { type FieldProblems, ProblemList } from './problem-list';
 
 /**
@@ -20,6 +22,7 @@ export function referenceProblems(document: Document): FieldProblems {
       checkOutline(document.outline, 'outline', list);
       checkConnectors([{ path: 'connectors', connectors: document.connectors }], list);
       checkPhotos(document, 'photos', list);
+      checkDrivePlaces(document, 'drivePlaces', list);
       break;
     case 'leadwright/case':
       checkLeads([{ path: 'leads', leads: document.leads }], list);
@@ -35,8 +38,16 @@ function checkBuild(build: Build, list: ProblemList): void {
   checkOutline(build.board.outline, 'board.outline', list);
   checkUnits(build, list);
   checkPhotos(build.board, 'board.photos', list);
+  checkDrivePlaces(build.board, 'board.drivePlaces', list);
   const ofCase = { path: 'case.leads', leads: build.case.leads };
   checkLeads([ofCase, { path: 'extras', leads: build.extras }], list);
   checkTray(build.case.tray, 'case.tray', list);
   checkSeats(build, list);
+}
+
+function checkDrivePlaces({ drivePlaces }: BoardSheet, path: string, list: ProblemList): void {
+  const ids = new Once('an id', list);
+  drivePlaces?.forEach(({ id }, at) => {
+    ids.enter(id, `${path}[${at}].id`);
+  });
 }

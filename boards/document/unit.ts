@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { ConnectorZ } from './connector';
 import { LIMITS } from './limits';
+import { DriveRatingZ, HubRatingZ } from './rating';
 import { IdZ, NameZ, NotesZ } from './text';
 
 /** What a unit is, as far as the wiring depends on it. */
@@ -14,10 +15,14 @@ export const UnitZ = z.strictObject({
   id: IdZ,
   name: NameZ,
   kind: z.enum(UNIT_KINDS),
-  /** Where it sits: a point, a bay or the supply of the tray. */
+  /** Where it sits: a point, a bay or the supply of the tray; or a place for drives on the board. */
   at: IdZ.optional(),
   /** Ids are their own over the board and all units together, because seats name them. */
   connectors: z.array(ConnectorZ).max(LIMITS.connectorsPerUnit),
+  /** Of a drive, where its label was read. */
+  drive: DriveRatingZ.optional(),
+  /** Of a hub for fans. */
+  hub: HubRatingZ.optional(),
   notes: NotesZ.optional(),
 });
 

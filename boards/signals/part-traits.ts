@@ -13,3 +13,7 @@ export function hasOneColour(kind: PartKind): boolean {
 export function isSwitch(kind: PartKind): boolean {
   return kind.path === 'closes-when-pressed' || (kind.path === 'one-way' && !isLed(kind));
 }
+
+export function isFan({ job }: PartKind): boolean {
+  return job === 'fan';
+}

@@ -1,5 +1,5 @@
 import highsLoader from 'highs';
-import type { AllotItem } from '../../boards/routing/allot';
+import type { AllotItem } from '../../boards/routing/assign/allot';
 
 interface AllotOptimum {
   readonly leftOut: number;

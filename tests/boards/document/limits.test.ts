@@ -303,6 +303,20 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     path: 'tray.paths',
     expected: 'a list of at most 10,000 entries',
   },
+  drivePlaces: {
+    make: (size) =>
+      board([], { drivePlaces: many(size, (at) => ({ id: `place-${at}`, name: `M.2 ${at}` })) }),
+    path: 'drivePlaces',
+    expected: 'a list of at most 16 entries',
+  },
+  choices: {
+    make: (size) => ({
+      ...bench([], []),
+      choices: many(size, (at) => ({ kind: 'header', of: `fan-${at}`, on: 'fan-1' })),
+    }),
+    path: 'choices',
+    expected: 'a list of at most 1,000 entries',
+  },
   units: {
     make: (size) => ({ ...bench([], []), units: many(size, (at) => unit(`unit-${at}`)) }),
     path: 'units',

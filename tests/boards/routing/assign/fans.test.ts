@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Fan, type FanHeader, fansToHeaders } from '../../../boards/routing/assign-fans';
+import { type Fan, type FanHeader, fansToHeaders } from '../../../../boards/routing/assign/fans';
 
 /**
  * Ratings as a maker of boards prints them: 2.0 A for the processor's fan, 1.5 A for those of the case (a

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { type DataDrive, type DataPort, drivesToPorts } from '../../../boards/routing/assign-drives';
-import { type Fan, type FanHeader, fansToHeaders } from '../../../boards/routing/assign-fans';
+import { type DataDrive, type DataPort, drivesToPorts } from '../../../../boards/routing/assign/drives';
+import { type Fan, type FanHeader, fansToHeaders } from '../../../../boards/routing/assign/fans';
 import {
   ASSIGN_SOURCES,
   fanPlaceWords,
   loadWords,
   portWords,
   provenWords,
-} from '../../../boards/routing/assign-words';
+} from '../../../../boards/routing/assign/words';
 
 const PORTS: readonly DataPort[] = [
   { id: 'D1', lineRateGbps: 3 },

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type AllotItem, allot } from '../../../boards/routing/allot';
-import { allotProgram } from '../../reference/allot-program';
-import { Dice } from '../dice';
+import { type AllotItem, allot } from '../../../../boards/routing/assign/allot';
+import { allotProgram } from '../../../reference/allot-program';
+import { Dice } from '../../dice';
 
 let reference: Awaited<ReturnType<typeof allotProgram>>;
 beforeAll(async () => {

@@ -1,6 +1,6 @@
-import type { Amps } from '../base/units';
-import type { DriveOnPort } from './assign-drives';
-import type { FanOnHeader, HeaderLoad } from './assign-fans';
+import type { Amps } from '../../base/units';
+import type { DriveOnPort } from './drives';
+import type { FanOnHeader, HeaderLoad } from './fans';
 
 /** Published papers and habits that assignments rest on. */
 export const ASSIGN_SOURCES = {

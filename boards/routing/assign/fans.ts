@@ -1,8 +1,6 @@
-import type { Amps } from '../base/units';
+import type { Amps } from '../../base/units';
+import type { SpeedMode } from '../../document/rating';
 import { allot } from './allot';
-
-/** How a header sets the speed: by pulses on a fourth wire, or by the voltage itself. */
-type SpeedMode = 'pwm' | 'dc';
 
 /** A part with several fan connectors on one header. */
 interface FanHub {
@@ -135,9 +133,9 @@ export function fansToHeaders(fans: readonly Fan[], headers: readonly FanHeader[
       return { fan: fan.id, header: header.id, ...(outlet !== undefined && { outlet }), reason };
     }),
     loads: headers.map((header, at) =>
-      loadOf(
+      headerLoad(
         header,
-        items.filter((_, fan) => places[fan] === at),
+        fans.filter((_, fan) => places[fan] === at),
       ),
     ),
   };
@@ -175,12 +173,13 @@ function outletsOf({ hub }: FanHeader, fans: readonly Fan[]): ReadonlyMap<string
   return new Map(first.flatMap(({ id }, at) => (order[at] === undefined ? [] : [[id, order[at]] as const])));
 }
 
-function loadOf(header: FanHeader, items: readonly { readonly takes: readonly number[] }[]): HeaderLoad {
-  const sumA = (of: number) => items.reduce((sum, { takes }) => sum + (takes[of] ?? 0), 0) / MA_PER_A;
+/** What a header, or the supply of its hub, has to carry with these fans on it. */
+export function headerLoad(header: FanHeader, fans: readonly Fan[]): HeaderLoad {
+  const sumA = (of: (fan: Fan) => Amps) => fans.reduce((sum, fan) => sum + milliamps(of(fan)), 0) / MA_PER_A;
   return {
     header: header.id,
-    startA: sumA(1),
-    runningA: sumA(2),
+    startA: sumA(({ startA }) => startA),
+    runningA: sumA(({ runningA }) => runningA),
     ratedA: carriedA(header),
     from: header.hub?.fedBy ?? 'header',
   };

@@ -5,7 +5,7 @@ import {
   drivesToBranches,
   drivesToPorts,
   payloadMBps,
-} from '../../../boards/routing/assign-drives';
+} from '../../../../boards/routing/assign/drives';
 
 const PORTS: readonly DataPort[] = [
   { id: 'slow-1', lineRateGbps: 3 },

@@ -1,8 +1,6 @@
-import type { Amps } from '../base/units';
+import type { Amps } from '../../base/units';
+import type { LineRateGbps } from '../../document/rating';
 import { allot } from './allot';
-
-/** Line rates of the three published generations, in Gb/s (Serial ATA revisions 1, 2 and 3). */
-type LineRateGbps = 1.5 | 3 | 6;
 
 /** A socket of the board for a drive's data cable. */
 export interface DataPort {

@@ -1,0 +1,55 @@
+import { byIdentity } from '../../base/by-identity';
+import type { Build } from '../../document/build';
+import { unitsOf } from '../../document/lookup';
+import { type BuildDrives, drivesOf } from './build-drives';
+import { type Assumed, type BuildFans, fansOf } from './build-fans';
+import { drivesToBranches, drivesToPorts } from './drives';
+import { fansToHeaders, type HeaderLoad, headerLoad } from './fans';
+
+/** Where every drive and fan of a build goes best, beside where it is now. */
+export interface Assignments {
+  readonly ports: ReturnType<typeof drivesToPorts>;
+  readonly branches: ReturnType<typeof drivesToBranches>;
+  readonly fans: ReturnType<typeof fansToHeaders>;
+  /** What the headers carry as the fans are plugged in now; only those with a fan on them. */
+  readonly loadsNow: readonly HeaderLoad[];
+  readonly ofDrives: BuildDrives;
+  readonly ofFans: BuildFans;
+  /** What was taken as usual because the sheet is silent. */
+  readonly assumed: readonly Assumed[];
+}
+
+/** Works out the places of all drives and fans, and keeps them while nothing that they depend on changes. */
+export const assignmentsOf = byIdentity(
+  (build: Build): Assignments => {
+    const ofDrives = drivesOf(build);
+    const ofFans = fansOf(build);
+    return {
+      ports: drivesToPorts(ofDrives.data, ofDrives.ports, ofDrives.usedPlaces),
+      branches: drivesToBranches(ofDrives.powered, ofDrives.branches),
+      fans: fansToHeaders(ofFans.fans, ofFans.headers),
+      loadsNow: loadsNow(ofFans),
+      ofDrives,
+      ofFans,
+      assumed: [...ofDrives.assumed, ...ofFans.assumed],
+    };
+  },
+  (build) => [
+    build.board,
+    unitsOf(build),
+    build.case.leads,
+    build.extras,
+    build.seats,
+    build.choices ?? NO_CHOICES,
+  ],
+);
+
+const NO_CHOICES: readonly never[] = [];
+
+/** What every header with a fan on it carries as they are plugged in now. */
+export function loadsNow({ fans, headers, now }: BuildFans): readonly HeaderLoad[] {
+  return headers.flatMap((header) => {
+    const own = fans.filter(({ id }) => now.get(id)?.header === header.id);
+    return own.length === 0 ? [] : [headerLoad(header, own)];
+  });
+}

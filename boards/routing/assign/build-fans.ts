@@ -1,0 +1,129 @@
+import type { Build } from '../../document/build';
+import type { Connector } from '../../document/connector';
+import { leadsOf, seatOf, unitsOf } from '../../document/lookup';
+import type { FanRating } from '../../document/rating';
+import type { Unit } from '../../document/unit';
+import type { SignalId } from '../../signals/signals';
+import type { Fan, FanHeader } from './fans';
+
+/** What is taken where nobody has read a label or a manual. */
+export const USUAL_FAN: FanRating = { runningAmps: 0.2, startAmps: 0.5, cools: 'case' };
+/** A header may carry about 1 A (common practice, no source). */
+export const USUAL_HEADER_AMPS = 1;
+
+/** Something that was assumed, because the sheet is silent about it. */
+export type Assumed =
+  | { readonly code: 'fan'; readonly lead: string }
+  | { readonly code: 'header-amps'; readonly connector: string }
+  | { readonly code: 'watched'; readonly connector: string }
+  | { readonly code: 'line-rate'; readonly connector: string }
+  | { readonly code: 'drive'; readonly unit: string }
+  | { readonly code: 'branch-amps'; readonly lead: string };
+
+/** A hub with the connectors that its fans go on, the one that reports its speed first. */
+interface JoinedHub {
+  readonly unit: Unit;
+  readonly outlets: readonly string[];
+}
+
+/** The fans of a build and the headers that they may go on. */
+export interface BuildFans {
+  /** By the id of their lead. */
+  readonly fans: readonly Fan[];
+  /** By the id of their connector. */
+  readonly headers: readonly FanHeader[];
+  /** By header: the hub on it. */
+  readonly hubs: ReadonlyMap<string, JoinedHub>;
+  /** By fan: the header that it is on now, by itself or over a hub, and the connector it sits on. */
+  readonly now: ReadonlyMap<string, { readonly header: string; readonly connector: string }>;
+  readonly assumed: readonly Assumed[];
+}
+
+export function hasSignal({ pins }: Connector, signal: SignalId): boolean {
+  return pins.some((pin) => pin.signal === signal);
+}
+
+/** What a build says of its fans, headers and hubs; what it does not say is taken as usual, and named. */
+export function fansOf(build: Build): BuildFans {
+  const assumed: Assumed[] = [];
+  const sockets = build.board.connectors.filter((connector) => hasSignal(connector, 'fan-supply'));
+  const watchedSaid = sockets.some(({ rating }) => rating?.watched === true);
+  const hubs = hubsOn(build, sockets);
+  const headers = sockets.map((connector): FanHeader => {
+    const { id, rating = {}, print } = connector;
+    if (rating.amps === undefined) assumed.push({ code: 'header-amps', connector: id });
+    // Where no manual was read, the print says which header is the processor's.
+    const byPrint = !watchedSaid && /cpu/i.test(print);
+    if (byPrint) assumed.push({ code: 'watched', connector: id });
+    const hub = hubs.get(id);
+    return {
+      id,
+      modes: rating.fanModes ?? (hasSignal(connector, 'fan-pwm') ? ['pwm'] : ['dc']),
+      ratedA: rating.amps ?? USUAL_HEADER_AMPS,
+      ...((rating.watched === true || byPrint) && { watched: true as const }),
+      ...(hub?.unit.hub && {
+        hub: {
+          outlets: hub.outlets.length,
+          fedBy: hub.unit.hub.fedBy,
+          ratedA: hub.unit.hub.amps,
+          ...(hub.unit.hub.speedOutlet !== undefined && { speedOutlet: 1 }),
+        },
+      }),
+    };
+  });
+  const now = new Map<string, { header: string; connector: string }>();
+  const fans = leadsOf(build).flatMap((lead): readonly Fan[] => {
+    const part = lead.parts.find(({ kind }) => kind === 'fan');
+    if (part === undefined || lead.setAside === true) return [];
+    if (part.fan === undefined) assumed.push({ code: 'fan', lead: lead.id });
+    const { runningAmps, startAmps, cools } = part.fan ?? USUAL_FAN;
+    for (const plug of lead.plugs) {
+      const connector = seatOf(build, { lead: lead.id, plug: plug.id })?.connector;
+      const header =
+        connector === undefined
+          ? undefined
+          : headers.some(({ id }) => id === connector)
+            ? connector
+            : [...hubs].find(([, { outlets }]) => outlets.includes(connector))?.[0];
+      if (connector !== undefined && header !== undefined) now.set(lead.id, { header, connector });
+    }
+    const hasPulses = lead.wires.some(({ from, to }) => [from, to].includes(`${part.id}.pwm`));
+    const pinned = choiceOf(build, 'header', lead.id);
+    return [
+      {
+        id: lead.id,
+        wires: hasPulses ? 4 : 3,
+        cools,
+        runningA: runningAmps,
+        startA: Math.max(startAmps, runningAmps),
+        ...(pinned !== undefined && { pinned }),
+      },
+    ];
+  });
+  return { fans, headers, hubs, now, assumed };
+}
+
+export function choiceOf(build: Build, kind: 'port' | 'header' | 'branch', of: string): string | undefined {
+  return build.choices?.find((choice) => choice.kind === kind && choice.of === of)?.on;
+}
+
+/** A hub is on the header that one of its leads comes from. */
+function hubsOn(build: Build, headers: readonly Connector[]): ReadonlyMap<string, JoinedHub> {
+  const found = new Map<string, JoinedHub>();
+  for (const unit of unitsOf(build)) {
+    if (unit.kind !== 'hub' || unit.hub === undefined) continue;
+    for (const lead of leadsOf(build)) {
+      const seats = lead.plugs.flatMap(
+        ({ id }) => seatOf(build, { lead: lead.id, plug: id })?.connector ?? [],
+      );
+      const header = headers.find(({ id }) => seats.includes(id));
+      const input = unit.connectors.find(({ id }) => seats.includes(id));
+      if (header === undefined || input === undefined || lead.parts.length > 0) continue;
+      const outlets = unit.connectors.filter((each) => each.id !== input.id && hasSignal(each, 'fan-supply'));
+      const speed = unit.hub.speedOutlet;
+      const order = outlets.toSorted((a, b) => Number(b.id === speed) - Number(a.id === speed));
+      found.set(header.id, { unit, outlets: order.map(({ id }) => id) });
+    }
+  }
+  return found;
+}
