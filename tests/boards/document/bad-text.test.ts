@@ -155,7 +155,7 @@ describe('a file made to bring the program down', () => {
       fields: [
         {
           path: '__proto__',
-          expected: `${only} $schema, format, version, id, name, board, case, extras, units, seats, routes, view, fitted, done, trouble, notes`,
+          expected: `${only} $schema, format, version, id, name, board, case, extras, units, seats, routes, choices, view, fitted, done, trouble, notes`,
           found: '“__proto__”',
         },
       ],
