@@ -97,6 +97,29 @@ export const MENU_BAR: readonly Menu[] = [
     ],
   },
   {
+    label: 'Tray',
+    items: [
+      { id: 'tray.tie', label: 'Add a tie point' },
+      { id: 'tray.bend', label: 'Add a bend' },
+      { id: 'tray.end', label: 'Add a cable end' },
+      { id: 'tray.opening', label: 'Add an opening' },
+      { id: 'tray.bay', label: 'Add a bay' },
+      { id: 'tray.supply', label: 'Add the supply unit' },
+      { id: 'tray.standoff', label: 'Add a standoff' },
+      { id: 'tray.fan', label: 'Add a fan' },
+      { id: 'tray.path', label: 'Draw a path' },
+      'line',
+      { id: 'tray.turn-board', label: 'Turn the board on the tray' },
+      { id: 'tray.remove', label: 'Remove the chosen place from the tray' },
+      'line',
+      {
+        id: 'tray.other-side',
+        label: 'Look at the tray from the other side',
+        accelerator: 'CmdOrCtrl+Shift+B',
+      },
+    ],
+  },
+  {
     label: 'Help',
     items: [
       { id: 'help.keys', label: 'Keys…', accelerator: 'F1' },

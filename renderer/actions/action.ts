@@ -1,6 +1,6 @@
 import type { Shortcut } from './shortcut';
 
-export const MENUS = ['file', 'edit', 'view', 'board', 'help'] as const;
+export const MENUS = ['file', 'edit', 'view', 'board', 'tray', 'help'] as const;
 export type MenuName = (typeof MENUS)[number];
 
 /** Something a person can do, as menus, keys, the search and toolbars all know it. */

@@ -8,6 +8,7 @@ import { libraryActions } from './library-actions';
 import { paperActions } from './paper-actions';
 import { planActions } from './plan-actions';
 import { seatingActions } from './seating-actions';
+import { trayActions } from './tray-actions';
 import { viewActions } from './view-actions';
 
 function helpActions({ session }: Workbench): readonly Action[] {
@@ -42,6 +43,7 @@ export function actionsOf(workbench: Workbench): readonly Action[] {
     ...planActions(workbench),
     ...libraryActions(workbench),
     ...seatingActions(workbench),
+    ...trayActions(workbench),
     ...helpActions(workbench),
   ];
 }

@@ -16,6 +16,7 @@ const TITLES: Readonly<Record<MenuName, string>> = {
   edit: 'Edit',
   view: 'View',
   board: 'Board',
+  tray: 'Tray',
   help: 'Help',
 };
 

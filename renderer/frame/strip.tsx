@@ -9,6 +9,7 @@ import type { Area, DocumentPage } from '../store/session';
 import type { Session } from '../store/session-store';
 import { CAUTION_LINE } from '../words/caution-words';
 import { pointedWords } from '../words/pointed-words';
+import { NO_TRAY_HINT, TOOL_HINTS } from '../words/tray-words';
 import { useBuild, useSession, useWorkbench } from '../workbench';
 
 /** What the pointer is over, in words; how the board lies; the cautions, always. */
@@ -32,7 +33,7 @@ export function Strip() {
 const HINTS: Readonly<Record<Area, string>> = {
   document: 'Choose a connector or a lead to see what is known of it.',
   wire: 'Drag a lead onto the board, or choose it and press Place.',
-  route: 'Choose a place of the tray or a path. From the back the tray is seen mirrored.',
+  route: TOOL_HINTS.choose,
   diagnose: 'Answer what you see: Y and N on a question. F9 shows what to do next in large letters.',
   'hand-over': 'Choose a step, do it, tick it. F9 shows the steps in letters to be read from two metres.',
 };
@@ -44,7 +45,8 @@ const PAGE_HINTS: Readonly<Record<DocumentPage, string>> = {
   lead: 'Compare every wire with the plug in your hand: its colour, and the hole it ends in.',
 };
 
-function hintFor({ area, page, selection }: Session): string {
+function hintFor({ area, page, selection, trayTool }: Session): string {
+  if (area === 'route') return TOOL_HINTS[trayTool];
   if (area !== 'document') return HINTS[area];
   const shown = page === 'plan' || selection.kind === (page === 'lead' ? 'plug' : 'connector');
   return shown ? PAGE_HINTS[page] : HINTS.document;
@@ -56,7 +58,9 @@ function Pointed() {
   const hovered = useSession((session) => session.hovered);
   const machine = useSession((session) => session.machine);
   const hint = useSession(hintFor);
-  const words = (hovered && pointedWords(build, hovered, machine)) ?? message ?? hint;
+  const noTray = useSession(({ area }) => area === 'route') && build.case.tray === undefined;
+  const words =
+    (hovered && pointedWords(build, hovered, machine)) ?? message ?? (noTray ? NO_TRAY_HINT : hint);
   return <p className="strip-pointed">{words}</p>;
 }
 

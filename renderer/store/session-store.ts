@@ -16,6 +16,8 @@ import {
   pageOf,
   type Selection,
   type ShelfTab,
+  type TrayDraft,
+  type TrayTool,
 } from './session';
 
 /** What the person is doing now. Nothing of it is saved or undone. */
@@ -39,6 +41,8 @@ export interface Session {
   readonly copied: Connector | null;
   /** From which side the tray is looked at; only in the Route area. */
   readonly traySide: TraySide;
+  readonly trayTool: TrayTool;
+  readonly trayDraft: TrayDraft | null;
   readonly hovered: Hovered | null;
   /** What the power bar asks the circuit about. */
   readonly machine: MachineState;
@@ -73,6 +77,8 @@ export interface Session {
   readonly move: (moving: Moving | null) => void;
   readonly snapTo: (step: PlanStep) => void;
   readonly lookFrom: (side: TraySide) => void;
+  readonly pickTool: (tool: TrayTool) => void;
+  readonly draft: (draft: TrayDraft | null) => void;
   readonly keepCopy: (connector: Connector) => void;
   readonly showStep: (step: string | null) => void;
   readonly showSuspect: (cause: string | null) => void;
@@ -104,6 +110,8 @@ export function createSession(): SessionStore {
     planStep: 'tenth-mm',
     copied: null,
     traySide: 'front',
+    trayTool: 'choose',
+    trayDraft: null,
     hovered: null,
     machine: RESTING,
     step: null,
@@ -120,6 +128,8 @@ export function createSession(): SessionStore {
         placing: null,
         planned: null,
         moving: null,
+        trayDraft: null,
+        trayTool: 'choose',
         page: pageOf(selection) ?? page,
       })),
     showPage: (page) => set({ page, moving: null }),
@@ -137,7 +147,7 @@ export function createSession(): SessionStore {
     aim: (candidate) => set(({ placing }) => (placing ? { placing: { ...placing, candidate } } : {})),
     turnInHand: (turn, candidate) =>
       set(({ placing }) => (placing ? { placing: { ...placing, turn, candidate } } : {})),
-    letGo: () => set({ placing: null, moving: null }),
+    letGo: () => set({ placing: null, moving: null, trayDraft: null }),
     openSeating: (seatingOpen) => set({ seatingOpen, planned: null }),
     keep: (plug, kept) =>
       set(({ kept: before }) => {
@@ -148,6 +158,8 @@ export function createSession(): SessionStore {
     move: (moving) => set({ moving }),
     snapTo: (planStep) => set({ planStep }),
     lookFrom: (traySide) => set({ traySide }),
+    pickTool: (trayTool) => set({ trayTool, trayDraft: null }),
+    draft: (trayDraft) => set({ trayDraft }),
     keepCopy: (copied) => set({ copied }),
     showStep: (step) => set({ step }),
     showSuspect: (suspect) => set({ suspect }),

@@ -2,6 +2,8 @@ import type { Seat } from '../../boards/document/build';
 import type { Place } from '../../boards/document/connector';
 import type { PinRef, PlugRef } from '../../boards/document/lookup';
 import type { PlaceKind } from '../../boards/document/place-names';
+import type { BoardPlace } from '../../boards/document/tray';
+import type { TrayPlace } from '../../boards/document/tray-places';
 
 export type Area = 'document' | 'wire' | 'route' | 'diagnose' | 'hand-over';
 
@@ -75,3 +77,28 @@ export interface Moving {
 /** What a connector that is dragged over the plan snaps to: tenths of a millimetre, tenths of an inch, nothing. */
 export const PLAN_STEPS = ['tenth-mm', 'tenth-inch', 'free'] as const;
 export type PlanStep = (typeof PLAN_STEPS)[number];
+
+/** What a press on the map does: choose and move what is there, or add something. */
+export const TRAY_TOOLS = [
+  'choose',
+  'tie',
+  'bend',
+  'end',
+  'opening',
+  'bay',
+  'supply',
+  'standoff',
+  'fan',
+  'path',
+] as const;
+export type TrayTool = (typeof TRAY_TOOLS)[number];
+
+/** Something of the tray on its way, before anything is changed; all as the sheet has it. */
+export type TrayDraft =
+  /** A place that is there, as it would be. */
+  | { readonly kind: 'place'; readonly place: TrayPlace }
+  /** One that would be added. */
+  | { readonly kind: 'new'; readonly place: TrayPlace }
+  | { readonly kind: 'board'; readonly board: BoardPlace }
+  /** A path from a place to one that is still to be pointed at. */
+  | { readonly kind: 'path'; readonly from: string };

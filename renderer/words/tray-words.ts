@@ -3,8 +3,8 @@ import type { Build } from '../../boards/document/build';
 import { pathName, placeName, sidesOfPoints } from '../../boards/document/place-names';
 import type { FanPlace, Opening, Tray, TraySide } from '../../boards/document/tray';
 import { directionOf } from '../../boards/routing/airflow';
-import type { TrayPart } from '../store/session';
-import { mmWords } from './length-words';
+import type { TrayPart, TrayTool } from '../store/session';
+import { type LengthBounds, mmWords } from './length-words';
 import { counted } from './list-words';
 
 const NBSP = '\u00a0';
@@ -116,3 +116,41 @@ export function mapWords(tray: Tray, side: TraySide): string {
   ];
   return `The tray from the ${SIDE_WORDS[side]}, ${sizeWords(tray)}, with ${listed(counts)}`;
 }
+
+/** What each tool does, as its button and the menu say it. */
+export const TOOL_WORDS: Readonly<Record<TrayTool, string>> = {
+  choose: 'Choose and move',
+  tie: 'Add a tie point',
+  bend: 'Add a bend',
+  end: 'Add a cable end',
+  opening: 'Add an opening',
+  bay: 'Add a bay',
+  supply: 'Add the supply unit',
+  standoff: 'Add a standoff',
+  fan: 'Add a fan',
+  path: 'Draw a path',
+};
+
+/** What to do with the tool in the hand. */
+export const TOOL_HINTS: Readonly<Record<TrayTool, string>> = {
+  choose:
+    'Choose a place or a path and drag it, or use the arrow keys. From the back the tray is seen mirrored.',
+  tie: 'Press where cables are tied down.',
+  bend: 'Press where cables bend round something.',
+  end: 'Press where a cable ends that is no plug of the board.',
+  opening: 'Draw the opening from corner to corner, or press for one of a usual size.',
+  bay: 'Draw the bay from corner to corner, or press for that of a 3.5 in drive.',
+  supply: 'Draw where the supply unit sits from corner to corner, or press for one of the usual size.',
+  standoff: 'Press where a standoff is, or can be screwed in.',
+  fan: 'Press beside the wall of the case that the fan is on.',
+  path: 'Drag from the place where the path begins to the one where it ends, or press one after the other.',
+};
+
+export const NO_TRAY_HINT = 'Measure the tray of the case and draw it; its places and paths come after.';
+
+export const SUPPLY_THERE_WORDS = 'The tray has a place for the supply unit already. Move that one.';
+
+/** What a place of the tray may be, what a size, and what the length of a path. */
+export const TRAY_PLACE_BOUNDS: LengthBounds = { leastMm: -2_000, mostMm: 2_000 };
+export const TRAY_SIZE_BOUNDS: LengthBounds = { leastMm: 0.01, mostMm: 2_000 };
+export const PATH_BOUNDS: LengthBounds = { leastMm: 0.01, mostMm: 20_000 };

@@ -1,6 +1,6 @@
 import { RoutePage } from './route-page';
 import { RoutePanel } from './route-panel';
-import { TrayShelf } from './tray-shelf';
+import { TrayShelf } from './tray/tray-shelf';
 import '../wire/shelf.css';
 import '../wire/wire.css';
 import './route.css';

@@ -1,8 +1,8 @@
 import { Suspense } from 'react';
 import { useBuild } from '../../workbench';
-import { NoTray } from './no-tray';
-import { TrayPane } from './tray-pane';
-import { TrayTools } from './tray-tools';
+import { NoTray } from './tray/no-tray';
+import { TrayPane } from './tray/tray-pane';
+import { TrayTools } from './tray/tray-tools';
 
 /** The map with its tools; where there is no tray yet, what one is for. */
 export function RoutePage() {

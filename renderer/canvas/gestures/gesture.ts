@@ -22,7 +22,7 @@ export interface Bench extends Ground {
   readonly props: () => CanvasProps;
 }
 
-export type Cursor = 'default' | 'pointer' | 'grab' | 'grabbing';
+export type Cursor = 'default' | 'pointer' | 'grab' | 'grabbing' | 'crosshair';
 
 /** One press of the pointer, from down to up. Positions are CSS pixels from the canvas's corner. */
 export interface Gesture {

@@ -28,13 +28,13 @@ export interface Guide {
 }
 
 /** A side or a middle that something may stand level with. */
-interface Level {
+export interface Level {
   readonly atMm: Mm;
   readonly fromMm: Mm;
   readonly toMm: Mm;
 }
 
-type Levels = Readonly<Record<Guide['axis'], readonly Level[]>>;
+export type Levels = Readonly<Record<Guide['axis'], readonly Level[]>>;
 
 /**
  * Where a dragged connector comes to stand: level with another connector or the edge where that is no
@@ -70,8 +70,11 @@ export function snappedPlace(
 
 /** Every line along which the connector, standing there, is level with another or with the edge. */
 export function guidesAt(board: BoardSheet, connector: Connector, place: Place): readonly Guide[] {
-  const own = levelsOf(boxAt(connector, place));
-  const others = levelsBeside(board, connector.id);
+  return guidesBetween(levelsOf(boxAt(connector, place)), levelsBeside(board, connector.id));
+}
+
+/** Every line along which something with these levels stands level with others. */
+export function guidesBetween(own: Levels, others: Levels): readonly Guide[] {
   return (['x', 'y'] as const).flatMap((axis) =>
     own[axis].flatMap((level): readonly Guide[] => {
       const met = others[axis].filter(({ atMm }) => Math.abs(atMm - level.atMm) < SAME_MM);
@@ -91,7 +94,7 @@ export function guidesAt(board: BoardSheet, connector: Connector, place: Place):
 }
 
 /** The shortest way to any level that is near enough; undefined where none is. */
-function nearestPull(own: readonly Level[], others: readonly Level[], reachMm: Mm): Mm | undefined {
+export function nearestPull(own: readonly Level[], others: readonly Level[], reachMm: Mm): Mm | undefined {
   let best: Mm | undefined;
   for (const { atMm } of own)
     for (const other of others) {
@@ -111,7 +114,8 @@ function levelsBeside({ connectors, outline }: BoardSheet, id: string): Levels {
   };
 }
 
-function levelsOf({ leftMm, topMm, rightMm, bottomMm }: Box): Levels {
+/** The sides and the middles of a box. */
+export function levelsOf({ leftMm, topMm, rightMm, bottomMm }: Box): Levels {
   const down = { fromMm: topMm, toMm: bottomMm };
   const across = { fromMm: leftMm, toMm: rightMm };
   return {

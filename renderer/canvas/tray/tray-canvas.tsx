@@ -9,8 +9,12 @@ import { usePalette } from '../use-palette';
 import { usePixelRatio } from '../use-pixel-ratio';
 import { useSize } from '../use-size';
 import { useView } from '../use-view';
+import { draftedTray } from './drafted';
 import { drawChosen, drawChosenConnector, drawPointed } from './draw-chosen';
+import { drawDraft, drawHandles } from './draw-draft';
 import { drawNames, drawTray } from './draw-tray';
+import { chosenArea } from './gestures/choose-part';
+import { rectFromSide } from './tray-look';
 import type { TrayProps } from './tray-props';
 import { traySceneOf } from './tray-scene';
 import { useTrayGround } from './use-tray-ground';
@@ -25,13 +29,14 @@ interface TrayCanvasProps extends TrayProps {
  * the shelf, the keys and the forms are the equal way.
  */
 export function TrayCanvas({ ref, ...props }: TrayCanvasProps) {
-  const { build, tray, board, side, selection, theme, label } = props;
+  const { build, tray, board, side, selection, draft, theme, label } = props;
   const wrapper = useRef<HTMLDivElement>(null);
   const topLayer = useRef<Konva.Layer | null>(null);
   const [stage, setStage] = useState<Konva.Stage | null>(null);
   const size = useSize(wrapper);
   const palette = usePalette(wrapper, theme);
-  const scene = useMemo(() => traySceneOf(tray, board, side), [tray, board, side]);
+  const shown = useMemo(() => draftedTray(tray, draft), [tray, draft]);
+  const scene = useMemo(() => traySceneOf(shown, board, side), [shown, board, side]);
   const viewed = useMemo(() => viewedTray(build, scene), [build, scene]);
   const { view, commands } = useView(stage, size, viewed, ref, 'fit again');
   usePixelRatio(stage);
@@ -48,10 +53,14 @@ export function TrayCanvas({ ref, ...props }: TrayCanvasProps) {
     [scene],
   );
   const top = (pen: Pen) => {
+    drawDraft(pen, scene, tray, draft, pointed.hovered());
+    if (draft?.kind === 'new') return;
     if (selection.kind === 'on-tray') drawChosen(pen, scene, selection.part);
     if (selection.kind === 'connector') drawChosenConnector(pen, scene, selection.connector);
+    const area = chosenArea({ selection, tray: shown });
+    if (area) drawHandles(pen, rectFromSide(scene.look, area.area));
     const target = pointed.hovered();
-    if (target) drawPointed(pen, scene, target);
+    if (target && draft === null) drawPointed(pen, scene, target);
   };
 
   return (

@@ -1,8 +1,8 @@
-import type { Build } from '../../../boards/document/build';
-import { type PlaceRef, placesOf } from '../../../boards/document/place-names';
-import type { Tray } from '../../../boards/document/tray';
-import type { TrayPart } from '../../store/session';
-import { trayPartName, trayPartSaid } from '../../words/tray-words';
+import type { Build } from '../../../../boards/document/build';
+import { type PlaceRef, placesOf } from '../../../../boards/document/place-names';
+import type { Tray } from '../../../../boards/document/tray';
+import type { TrayPart } from '../../../store/session';
+import { trayPartName, trayPartSaid } from '../../../words/tray-words';
 
 /** One thing of the tray as the shelf lists it. */
 export interface TrayRow {

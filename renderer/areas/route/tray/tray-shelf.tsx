@@ -3,7 +3,7 @@ import { Header } from 'react-aria-components/Header';
 import { ListBox, ListBoxItem, ListBoxSection } from 'react-aria-components/ListBox';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import { ListLayout, Virtualizer } from 'react-aria-components/Virtualizer';
-import { useBuild, useSession, useWorkbench } from '../../workbench';
+import { useBuild, useSession, useWorkbench } from '../../../workbench';
 import { partKey, pathSections, placeSections, type TrayRow, type TraySection } from './tray-rows';
 
 /** Everything of the tray, as lists: the map, told in words. */

@@ -1,0 +1,148 @@
+import { type KeyboardEvent, Suspense, useEffect, useMemo, useRef } from 'react';
+import type { Tray } from '../../../../boards/document/tray';
+import type { Point } from '../../../../boards/drawing/geometry';
+import type { Target } from '../../../canvas/canvas-props';
+import type { TrayTarget } from '../../../canvas/tray/tray-hits';
+import { usePart } from '../../../fetched';
+import { useShownTheme } from '../../../look/use-media';
+import type { TrayDraft, TrayTool } from '../../../store/session';
+import { mapWords } from '../../../words/tray-words';
+import { useBuild, useSession, useWorkbench, type Workbench } from '../../../workbench';
+import { TRAY_CANVAS } from './tray-canvas-part';
+import { isArrow, trayKey } from './tray-keys';
+import {
+  beginNew,
+  cancel,
+  drop,
+  grow,
+  join,
+  lookFromOther,
+  makePlace,
+  nudge,
+  put,
+  remove,
+  turnBoard,
+  walk,
+} from './tray-moves';
+
+const KEYS =
+  'Tab goes from place to place, arrows move the chosen one by a millimetre, Shift by ten, Alt makes it larger, letters add places, P draws a path from the chosen one, Enter puts down, Delete removes, M looks from the other side, Escape and then Tab leaves the map';
+
+/** The map in the middle: the pointer and the keys draw the tray on it. */
+export function TrayPane({ tray }: { readonly tray: Tray }) {
+  const workbench = useWorkbench();
+  const pane = useRef<HTMLDivElement>(null);
+  /** Escape was pressed last: the next Tab goes on past the map. */
+  const leaving = useRef(false);
+  // A new place waits for the keys, wherever it was asked for. A menu gives the focus back first.
+  const waits = useSession(({ trayDraft }) => trayDraft?.kind === 'new' || trayDraft?.kind === 'path');
+  useEffect(() => {
+    if (!waits) return;
+    const timer = setTimeout(() => pane.current?.focus(), 50);
+    return () => clearTimeout(timer);
+  }, [waits]);
+  return (
+    <div
+      ref={pane}
+      className="tray-pane"
+      role="application"
+      aria-label={`Map of the tray. ${KEYS}.`}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: it takes the keys for what is chosen
+      tabIndex={0}
+      onKeyDown={(event) => {
+        const leaves = leaving.current && event.key === 'Tab';
+        leaving.current = event.key === 'Escape';
+        if (!leaves) onKey(workbench, event);
+      }}
+      onKeyUp={({ key }) => {
+        if (isArrow(key)) dropMoved(workbench);
+      }}
+      onBlur={() => dropMoved(workbench)}
+    >
+      <Suspense fallback={null}>
+        <Drawing tray={tray} />
+      </Suspense>
+    </div>
+  );
+}
+
+/** Puts down what was moved; what is new waits for Enter, and a path for its other end. */
+function dropMoved(workbench: Workbench): void {
+  const { trayDraft } = workbench.session.getState();
+  if (trayDraft?.kind === 'place' || trayDraft?.kind === 'board') drop(workbench);
+}
+
+function Drawing({ tray }: { readonly tray: Tray }) {
+  const TrayCanvas = usePart(TRAY_CANVAS);
+  const workbench = useWorkbench();
+  const { session } = workbench;
+  const build = useBuild();
+  const side = useSession((state) => state.traySide);
+  const tool = useSession((state) => state.trayTool);
+  const draft = useSession((state) => state.trayDraft);
+  const selection = useSession((state) => state.selection);
+  const theme = useShownTheme(useSession((state) => state.settings.theme));
+  const listeners = useMemo(
+    () => ({
+      onChoose: (target: TrayTarget | null) => session.getState().select(target ?? { kind: 'nothing' }),
+      onHover: (target: Target | null) => session.getState().hover(target),
+      makePlace: (with_: TrayTool, from: Point, to: Point | null) => makePlace(workbench, with_, from, to),
+      onDraft: (next: TrayDraft | null) => session.getState().draft(next),
+      onDrop: () => drop(workbench),
+      onPath: (from: string, to: string) => join(workbench, from, to),
+    }),
+    [session, workbench],
+  );
+  return (
+    <TrayCanvas
+      ref={workbench.canvas}
+      build={build.id}
+      tray={tray}
+      board={build.board}
+      side={side}
+      tool={tool}
+      draft={draft}
+      selection={selection}
+      label={mapWords(tray, side)}
+      theme={theme}
+      {...listeners}
+    />
+  );
+}
+
+function onKey(workbench: Workbench, event: KeyboardEvent): void {
+  const key = trayKey(event);
+  if (key === undefined || workbench.session.getState().dialogs.length > 0) return;
+  // Past the last place Tab is an ordinary Tab.
+  if (key.kind === 'walk' && !walk(workbench, key.by)) return;
+  event.preventDefault();
+  // From the back right is left on the sheet.
+  const across = workbench.session.getState().traySide === 'front' ? 1 : -1;
+  switch (key.kind) {
+    case 'walk':
+      break;
+    case 'nudge':
+      nudge(workbench, key.x * across, key.y);
+      break;
+    case 'grow':
+      grow(workbench, key.x, key.y);
+      break;
+    case 'tool':
+      beginNew(workbench, key.tool);
+      break;
+    case 'other-side':
+      lookFromOther(workbench);
+      break;
+    case 'turn':
+      turnBoard(workbench);
+      break;
+    case 'put':
+      put(workbench);
+      break;
+    case 'remove':
+      remove(workbench);
+      break;
+    case 'cancel':
+      cancel(workbench);
+  }
+}
