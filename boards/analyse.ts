@@ -16,8 +16,11 @@ export interface Analysis {
   readonly findings: readonly Finding[];
 }
 
+/** Stands for the tray of a case that has none. */
+const NO_TRAY = {};
+
 /**
- * Works out everything about a build, once for the same connectors, leads and seats: a new name, a note
+ * Works out everything about a build, once for the same connectors, leads, seats and tray: a new name, a note
  * or a turn of the view costs nothing, and undo finds what was known before.
  */
 export const analyse = byIdentity(
@@ -26,5 +29,5 @@ export const analyse = byIdentity(
     joints: jointsOf(build),
     findings: findingsOf(build),
   }),
-  wiringOf,
+  (build) => [...wiringOf(build), build.board.outline, build.case.tray ?? NO_TRAY],
 );

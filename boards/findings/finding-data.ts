@@ -1,4 +1,4 @@
-import type { Amps, Volts } from '../base/units';
+import type { Amps, Mm, Volts } from '../base/units';
 import type { Span } from '../circuit/corner';
 import type { Level } from '../circuit/readings/level';
 import type { StandbyLoad } from '../circuit/readings/standby-load';
@@ -123,4 +123,8 @@ export interface FindingData {
   readonly 'lead-left-over': PlugOnConnector;
   readonly 'place-taken': { readonly plug: PlugRef; readonly by: readonly PlugRef[] };
   readonly 'no-place': { readonly plug: PlugRef; readonly job: Job };
+
+  /** Fixed: it cannot be taken out. */
+  readonly 'standoff-short': { readonly standoff: string; readonly fixed: boolean };
+  readonly 'standoff-beside-hole': { readonly standoff: string; readonly hole: string; readonly byMm: Mm };
 }

@@ -12,6 +12,7 @@ const MEASURES: ReadonlyMap<string, string> = new Map([
   ['volts', 'volts'],
   ['reverseVolts', 'reverseVolts'],
   ['arrives', 'arrivesVolts'],
+  ['byMm', 'byMm'],
 ]);
 
 /** As fine as the solver is held against another one; what comes after is noise. */

@@ -29,9 +29,15 @@ export type FindingOf<Codes extends FindingCode> = {
 /** One result of a check. */
 export type Finding = FindingOf<FindingCode>;
 
-/** The plug or part that a finding is about, by its id in the lead; empty where it is about more than one. */
+/** The place of the tray that a finding is about, where it is about one. */
+export function placeInTray({ data }: Finding): string | undefined {
+  return 'standoff' in data ? data.standoff : undefined;
+}
+
+/** The plug or part that a finding is about, by its id in the lead, or the standoff; empty where it is about more than one. */
 function subjectOf({ data }: Finding): string {
   if ('part' in data) return data.part;
+  if ('standoff' in data) return data.standoff;
   return 'plug' in data && data.plug ? data.plug.plug : '';
 }
 

@@ -6,8 +6,15 @@ import { LEFT_OVER_WORDS } from './words/left-over';
 import { PANEL_WORDS } from './words/panel';
 import { PORT_WORDS } from './words/ports';
 import { SEAT_WORDS } from './words/seats';
+import { STANDOFF_WORDS } from './words/standoffs';
 
-const WORDS: WordsFor<FindingCode> = { ...SEAT_WORDS, ...PANEL_WORDS, ...PORT_WORDS, ...LEFT_OVER_WORDS };
+const WORDS: WordsFor<FindingCode> = {
+  ...SEAT_WORDS,
+  ...PANEL_WORDS,
+  ...PORT_WORDS,
+  ...LEFT_OVER_WORDS,
+  ...STANDOFF_WORDS,
+};
 
 const SOURCES = new Map(RULES.map(({ id, source }) => [id, source]));
 

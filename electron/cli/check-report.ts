@@ -21,6 +21,8 @@ const FindingZ = z.strictObject({
   remedies: z.array(z.string()),
   leads: z.array(z.string()),
   pins: z.array(z.strictObject({ connector: z.string(), pin: z.string() })),
+  /** Ids of places of the case's tray. Absent where the finding is about none. */
+  places: z.array(z.string()).optional(),
   /**
    * What the finding rests on, each number named with its unit: "amps", "watts". Of a value that
    * depends on the board: "ampsUsual", "ampsLow", "ampsHigh". Absent where there are none.

@@ -5,6 +5,7 @@ import type { Document } from '../../boards/document/document';
 import { parseDocument } from '../../boards/document/parse';
 import type { OpenProblem } from '../../boards/document/problem';
 import { type OpenWords, openProblemWords } from '../../boards/document/problem-words';
+import { placeInTray } from '../../boards/findings/finding';
 import { numbersOf } from '../../boards/findings/finding-numbers';
 import { wordsOf } from '../../boards/findings/words';
 import { DISK } from '../host/file-system';
@@ -56,8 +57,13 @@ function findingsIn(build: Build): Extract<FileReport, { outcome: 'checked' }>['
     remedies: finding.remedies.map(({ text }) => text),
     leads: [...finding.leads],
     pins: finding.pins.map(({ connector, pin }) => ({ connector, pin })),
+    ...placed(placeInTray(finding)),
     ...measured(numbersOf(finding)),
   }));
+}
+
+function placed(place: string | undefined) {
+  return place === undefined ? {} : { places: [place] };
 }
 
 function measured(numbers: Readonly<Record<string, number>>) {

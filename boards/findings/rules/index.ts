@@ -28,6 +28,8 @@ import { reversed } from './reversed';
 import { seatImpossible } from './seat-impossible';
 import { shifted } from './shifted';
 import { standbyOverload } from './standby-overload';
+import { standoffBesideHole } from './standoff-beside-hole';
+import { standoffShort } from './standoff-short';
 import { supplyJoined } from './supply-joined';
 import { supplyOnWire } from './supply-on-wire';
 import { supplyReversed } from './supply-reversed';
@@ -39,6 +41,7 @@ import { wrongPins } from './wrong-pins';
 /** Every rule. Within one severity findings are told in this order: what harms first, hints last. */
 export const RULES: readonly Rule[] = freezeDeep([
   seatImpossible,
+  standoffShort,
   usbOn1394,
   ieee1394OnUsb,
   panelOnSerial,
@@ -68,6 +71,7 @@ export const RULES: readonly Rule[] = freezeDeep([
   requiredLeadMissing,
   standbyOverload,
   ledDepends,
+  standoffBesideHole,
   pinUnsure,
   leadLeftOver,
   placeTaken,

@@ -51,6 +51,21 @@ export function adapterText(): string {
   return 'Or use an adapter from the wide plug to two neighbouring pins.';
 }
 
+/** Of a place of the tray; "there": a standoff was seen in it. */
+export function standoffEmptyText(there: boolean): string {
+  return there
+    ? 'Take the standoff out, and note that its place is empty.'
+    : 'Look there, and note that the place is empty.';
+}
+
+export function fixedStandoffText(): string {
+  return 'Put this board into another case.';
+}
+
+export function measureAgainText(): string {
+  return 'Measure the standoff and the hole again.';
+}
+
 function samePins(some: readonly PinRef[], others: readonly PinRef[]): boolean {
   const names = (pins: readonly PinRef[]) => pins.map(({ connector, pin }) => `${connector}.${pin}`).sort();
   return names(some).join() === names(others).join();

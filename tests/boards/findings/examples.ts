@@ -29,6 +29,10 @@ export const EXAMPLES: Readonly<Record<FindingCode, Bench>> = {
   'seat-impossible': powerAndReset.seat('power', 'panel', '6').seat('reset', 'panel', '6'),
   'contact-off-pins': power.seat('power', 'panel', '9', { turn: 270 }),
   overhang: bench().header('fan-1x3', 'fan').lead('fan-1x4', 'cooler').seat('cooler', 'fan', '1'),
+  // Hole B of a microATX board, 0.4 in from the rear and 8.25 in from the right, is none of an ATX board.
+  'standoff-short': bench().tray('atx', { id: 'b', name: 'B', xMm: 10.16, yMm: 209.55 }),
+  // Hole C of every size: 0.4 in and 6.45 in.
+  'standoff-beside-hole': bench().tray('atx', { id: 'c', name: 'C', xMm: 14.16, yMm: 163.83 }),
   'pin-unsure': supplied.lead('reset-switch-1x2', 'reset').seat('reset', 'panel', '7'),
   'usb-on-1394': usbAndFirewire.lead('usb2-block-2x5', 'front').seat('front', 'f1394', '1'),
   'ieee1394-on-usb': usbAndFirewire.lead('ieee1394-block-2x5', 'film').seat('film', 'usb', '1'),

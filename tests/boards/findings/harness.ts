@@ -6,9 +6,12 @@ import type { Cell } from '../../../boards/document/grid';
 import type { Lead } from '../../../boards/document/lead';
 import { connectorOf, leadOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
+import type { FormFactor } from '../../../boards/document/outline';
+import type { Standoff, Tray } from '../../../boards/document/tray';
 import type { Finding, FindingCode } from '../../../boards/findings/finding';
 import { findingsOf } from '../../../boards/findings/findings';
 import { cellUnder } from '../../../boards/fit/geometry';
+import { formFactorOutline } from '../../../boards/library/form-factors';
 import { makeConnector } from '../../../boards/library/make-connector';
 import { makeLead } from '../../../boards/library/make-lead';
 
@@ -39,6 +42,25 @@ export class Bench {
   lead(type: string, id: string, change: Partial<Lead> = {}): Bench {
     const lead = { ...makeLead(type, { id, name: id.toUpperCase() }), ...change };
     return this.with({ case: { ...this.build.case, leads: [...this.build.case.leads, lead] } });
+  }
+
+  /** Lays a board of that size on a tray with these standoffs, measured from the corner that boards share. */
+  tray(size: FormFactor, ...standoffs: readonly (Partial<Standoff> & Pick<Standoff, 'id'>)[]): Bench {
+    const corner = { xMm: 20, yMm: 15 };
+    const tray: Tray = {
+      ...{ widthMm: 400, heightMm: 420, points: [], openings: [], bays: [], paths: [] },
+      board: { ...corner, rear: 'left' },
+      standoffs: standoffs.map(({ xMm = 0, yMm = 0, ...each }) => ({
+        ...each,
+        xMm: corner.xMm + xMm,
+        yMm: corner.yMm + yMm,
+      })),
+    };
+    const { board } = this.build;
+    return this.with({
+      board: { ...board, outline: formFactorOutline(size, 'left') },
+      case: { ...this.build.case, tray },
+    });
   }
 
   /** Puts a plug with its hole 1 over the given pin, or over a cell where no pin is. */

@@ -2,8 +2,10 @@ import { execFileSync } from 'node:child_process';
 import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { serialize } from '../../../boards/document/serialize';
 import { check } from '../../../electron/cli/check';
 import { CheckReportZ, type FileReport } from '../../../electron/cli/check-report';
+import { bench } from '../../boards/findings/harness';
 import { bareBoard, scratchFolder } from '../scratch';
 import { buildCommand, demo, leadwright, type Run } from './run-cli';
 
@@ -51,6 +53,17 @@ describe('Builds', () => {
     for (const { severity, title, reason } of file.findings) {
       expect(out).toContain(`  ${severity.toUpperCase()}  ${title}\n    ${reason}`);
     }
+  });
+
+  test('A standoff that would short the board is a danger, with its place in the tray: 1', async () => {
+    // Hole B of a microATX board is none of an ATX board (microATX specification v1.2, 2004, Figure 2).
+    const { build } = bench().tray('atx', { id: 'b', name: 'B', xMm: 10.16, yMm: 209.55, seen: 'set' });
+    const [file] = await reported([written(serialize(build))]);
+    if (file?.outcome !== 'checked') throw new Error(`It was ${file?.outcome}`);
+    expect(file.findings).toMatchObject([{ code: 'standoff-short', severity: 'danger', places: ['b'] }]);
+    const run = await leadwright(['check', written(serialize(build))]);
+    expect(run.code).toBe(1);
+    expect(run.out).toContain('DANGER  Standoff\u00a0B would short the board.');
   });
 
   test('The report is printed as it is, and two runs give the same bytes', async () => {
