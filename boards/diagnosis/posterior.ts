@@ -28,10 +28,20 @@ interface Suspect {
   readonly faults: readonly LikelyFault[];
 }
 
-/** What is believed. The chances of the suspects and of none of them add up to 1. */
+/** Two things at once, of which one may keep the other from showing until it is cured. */
+export interface Double {
+  readonly causes: readonly [CauseId, CauseId];
+  readonly chance: number;
+  /** The likeliest two faults of these causes. */
+  readonly faults: readonly [Fault, Fault];
+}
+
+/** What is believed. The chances of the suspects, of two at once and of none of them add up to 1. */
 export interface Suspicion {
   /** The likeliest first. */
   readonly suspects: readonly Suspect[];
+  /** The likeliest first; empty where the dictionary knows no pairs. */
+  readonly doubles: readonly Double[];
   readonly noneOfThese: number;
   /** Said to be seen and not to be seen. */
   readonly contradicted: readonly ObservationId[];
@@ -78,6 +88,34 @@ export const standingOf = byIdentity(
   ({ dictionary, evidence }) => [dictionary, evidence],
 );
 
+/** A pair that is believed less steers no look and no trial: five thousand of them would cost more than they tell. */
+const STEERS_FROM = 1e-4;
+
+/** The hypotheses that looks and trials are weighed by: every single one, and the pairs that are believed at all. */
+export const steering = byIdentity(
+  (asked: Asked): Steering => {
+    const { hypotheses } = asked.dictionary;
+    const { chances, shares } = standingOf(asked);
+    const kept = hypotheses.flatMap((hypothesis, at) => {
+      const chance = chances[at] ?? 0;
+      const counts = hypothesis.faults.length === 1 || chance >= STEERS_FROM;
+      return counts ? [{ hypothesis, chance, shares: shares[at] ?? [] }] : [];
+    });
+    const none = chances[hypotheses.length] ?? 0;
+    const all = kept.reduce((sum, { chance }) => sum + chance, none);
+    return {
+      hypotheses: kept.map(({ hypothesis }) => hypothesis),
+      shares: kept.map((each) => each.shares),
+      chances: Float64Array.from([...kept.map(({ chance }) => chance), none], (chance) => chance / all),
+    };
+  },
+  ({ dictionary, evidence }) => [dictionary, evidence],
+);
+
+export interface Steering extends Standing {
+  readonly hypotheses: readonly Hypothesis[];
+}
+
 interface Asked {
   readonly dictionary: Dictionary;
   readonly evidence: Evidence;
@@ -99,7 +137,6 @@ export function suspicionOf(dictionary: Dictionary, evidence: Evidence): Suspici
       byCause.set(fault.cause, suspect);
     }
   });
-  const likelierFirst = (a: { chance: number }, b: { chance: number }) => b.chance - a.chance;
   const { seen, notSeen } = onceEach(evidence);
   return {
     suspects: [...byCause]
@@ -109,9 +146,62 @@ export function suspicionOf(dictionary: Dictionary, evidence: Evidence): Suspici
         faults: suspect.faults.sort(likelierFirst),
       }))
       .sort(likelierFirst),
+    doubles: doublesOf(dictionary, chances),
     noneOfThese: chances[hypotheses.length] ?? 1,
     contradicted: [...seen].filter((id) => notSeen.has(id)),
   };
+}
+
+function likelierFirst(a: { readonly chance: number }, b: { readonly chance: number }): number {
+  return b.chance - a.chance;
+}
+
+function doublesOf({ hypotheses }: Dictionary, chances: Float64Array): readonly Double[] {
+  const found = new Map<string, Double & { best: number }>();
+  hypotheses.forEach(({ faults: [first, second] }, at) => {
+    if (first === undefined || second === undefined) return;
+    const faults = first.cause < second.cause ? ([first, second] as const) : ([second, first] as const);
+    const causes = [faults[0].cause, faults[1].cause] as const;
+    const key = causes.join(' ');
+    const own = chances[at] ?? 0;
+    const known = found.get(key);
+    const chance = (known?.chance ?? 0) + own;
+    const better = known === undefined || own > known.best;
+    found.set(key, better ? { causes, faults, chance, best: own } : { ...known, chance });
+  });
+  return [...found.values()]
+    .map(({ causes, faults, chance }) => ({ causes, faults, chance }))
+    .sort(likelierFirst);
+}
+
+/**
+ * Whether the likeliest single fault leaves something of what was seen, or of what came of a trial, unexplained,
+ * so that two at once are worth looking for.
+ */
+export function explainsBadly(dictionary: Dictionary, evidence: Evidence): boolean {
+  const { hypotheses } = dictionary;
+  const { chances, shares } = standingOf({ dictionary, evidence });
+  const best = hypotheses.reduce(
+    (first, _, at) => ((chances[at] ?? 0) > (chances[first] ?? 0) ? at : first),
+    0,
+  );
+  const hypothesis = hypotheses[best];
+  if (hypothesis === undefined) return false;
+  const mean = (chance: (outcome: Outcome) => number) =>
+    hypothesis.outcomes.reduce((sum, outcome, at) => sum + (shares[best]?.[at] ?? 0) * chance(outcome), 0);
+  const { seen, tried } = onceEach(evidence);
+  return (
+    [...seen].some((id) => mean(({ yes }) => yes[placeOf(id)] ?? 0) < EXPLAINED_FROM) ||
+    tried.some((each) => mean((outcome) => chanceOf(each, hypothesis.faults, outcome)) < EXPLAINED_FROM)
+  );
+}
+
+/** What is rarer than this under a fault is not explained by it. Our own judgement. */
+const EXPLAINED_FROM = 0.03;
+
+/** Whether none of the known faults is more likely than any of them. */
+export function isNoneLikeliest({ suspects, doubles, noneOfThese }: Suspicion): boolean {
+  return noneOfThese > Math.max(0, suspects[0]?.chance ?? 0, doubles[0]?.chance ?? 0);
 }
 
 function onceEach({ seen, notSeen, tried = [] }: Evidence) {

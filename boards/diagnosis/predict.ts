@@ -2,8 +2,10 @@ import { byIdentity } from '../base/by-identity';
 import type { Fault, Way } from './faults/fault';
 import { OBSERVATIONS, type ObservationId } from './observations/observations';
 import { courseOf, type EndId } from './start-chain/course';
+import { joined } from './start-chain/joined';
 import { type Machine, SOUND } from './start-chain/machine';
 import { type LikelyManner, MANNERS } from './start-chain/manner';
+import { ALWAYS_SHOWN, reachOf } from './start-chain/reach';
 import { SIGNS_OF_END, type Signs } from './start-chain/signs-of-end';
 
 /** One way in which a fault may go, with what would then be noticed. */
@@ -12,6 +14,8 @@ export interface Outcome {
   readonly chance: number;
   readonly end: EndId;
   readonly machine: Machine;
+  /** The machine with each fault alone: of two at once, two. */
+  readonly parts: readonly Machine[];
   /** The boards that end so, by their shares; these do not add up to 1. */
   readonly manners: readonly LikelyManner[];
   /** The chance of a yes to each observation, in the order of `OBSERVATIONS`. */
@@ -35,46 +39,84 @@ export function predict({ ways }: Pick<Fault, 'ways'>): readonly Outcome[] {
 
 /** Many wrong seats have the very same ways. */
 const outcomesOfWays = byIdentity((ways: readonly Way[]): readonly Outcome[] => {
-  const all = ways.reduce((sum, { share }) => sum + share, 0);
-  return ways.flatMap((each) => outcomesOf(each, each.share / all));
+  const all = sumOfShares(ways);
+  return ways.flatMap((each) => outcomesOf([each], each.share / all));
 });
 
-function outcomesOf({ machine, signs }: Way, share: number): readonly Outcome[] {
-  const whole: Machine = { ...SOUND, ...machine };
-  const found = new Map<string, { chance: number; end: EndId; also: Signs; manners: LikelyManner[] }>();
+/** What two faults at once would show: each way of the one with each of the other. */
+export function predictBoth(one: Pick<Fault, 'ways'>, other: Pick<Fault, 'ways'>): readonly Outcome[] {
+  const all = sumOfShares(one.ways) * sumOfShares(other.ways);
+  return one.ways.flatMap((first) =>
+    other.ways.flatMap((second) => outcomesOf([first, second], (first.share * second.share) / all)),
+  );
+}
+
+function sumOfShares(ways: readonly Way[]): number {
+  return ways.reduce((sum, { share }) => sum + share, 0);
+}
+
+/** What ways of faults show together; each of them sets in where a start gets as far as with it alone. */
+function outcomesOf(ways: readonly Way[], share: number): readonly Outcome[] {
+  const parts = ways.map(({ machine }): Machine => ({ ...SOUND, ...machine }));
+  const machine = joined(parts);
+  const found = new Map<string, { chance: number; end: EndId; also: Signs[]; manners: LikelyManner[] }>();
   for (const likely of MANNERS) {
     const { share: chance, manner } = likely;
-    const { end, steps, byItself } = courseOf(whole, manner);
-    // Standby is up in every start that gets that far, and whoever looks sees its light.
-    const standing: Signs = steps.some(({ id }) => id === 'standby') ? { 'standby-light': 0.85 } : {};
-    const alone: Signs = byItself ? { 'starts-on-mains': 0.7, 'starts-by-itself': 0.4 } : {};
-    const key = `${end}/${byItself}`;
+    const { end, steps, byItself } = courseOf(machine, manner);
+    const shown = parts.map(
+      (part) => parts.length === 1 || reachOf(end) >= reachOf(courseOf(part, manner).end),
+    );
+    const key = `${end}/${byItself}/${shown.join()}`;
     const known = found.get(key);
     if (known) {
       known.chance += chance * share;
       known.manners.push(likely);
-    } else
-      found.set(key, { chance: chance * share, end, also: together(standing, alone), manners: [likely] });
+      continue;
+    }
+    const also = [
+      // Standby is up in every start that gets that far, and whoever looks sees its light.
+      ...(steps.some(({ id }) => id === 'standby') ? [STANDING] : []),
+      ...(byItself ? [ALONE] : []),
+      ...ways.map(({ signs }, at) => (shown[at] ? signs : shownAnyhow(signs))),
+    ];
+    found.set(key, { chance: chance * share, end, also, manners: [likely] });
   }
   return [...found.values()].map(({ chance, end, also, manners }) => ({
     chance,
     end,
-    machine: whole,
+    machine,
+    parts,
     manners,
-    yes: chancesOfYes(together(together(SIGNS_OF_END[end], also), signs)),
+    yes: chancesOfYes(also.reduce(together, SIGNS_OF_END[end])),
   }));
+}
+
+const STANDING: Signs = { 'standby-light': 0.85 };
+const ALONE: Signs = { 'starts-on-mains': 0.7, 'starts-by-itself': 0.4 };
+
+/** What shows of a fault when another keeps the machine from getting to where the rest of it would. */
+function shownAnyhow(signs: Signs): Signs {
+  return Object.fromEntries(
+    OBSERVATIONS.flatMap(({ id, moment }) => {
+      const sign = signs[id];
+      return sign !== undefined && ALWAYS_SHOWN.has(moment) ? [[id, sign]] : [];
+    }),
+  );
 }
 
 /** Two grounds for the same sign: it stays away only where both let it. */
 function together(first: Signs, second: Signs): Signs {
-  const joined: Partial<Record<ObservationId, number>> = { ...first };
-  for (const { id } of OBSERVATIONS) {
-    const more = second[id];
-    if (more !== undefined) joined[id] = 1 - (1 - (joined[id] ?? 0)) * (1 - more);
-  }
-  return joined;
+  const both: Partial<Record<ObservationId, number>> = { ...first };
+  for (const id of namesOf(second)) both[id] = 1 - (1 - (both[id] ?? 0)) * (1 - (second[id] ?? 0));
+  return both;
 }
 
 function chancesOfYes(signs: Signs): Float64Array {
-  return Float64Array.from(OBSERVATIONS, ({ id }) => signs[id] ?? UNRELATED);
+  const chances = new Float64Array(OBSERVATIONS.length).fill(UNRELATED);
+  for (const id of namesOf(signs)) chances[placeOf(id)] = signs[id] ?? UNRELATED;
+  return chances;
+}
+
+function namesOf(signs: Signs): readonly ObservationId[] {
+  return Object.keys(signs) as ObservationId[];
 }

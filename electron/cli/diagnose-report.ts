@@ -17,7 +17,7 @@ export const DiagnoseReportZ = z.strictObject({
   contradicted: z.array(z.string()),
   /** What to do instead of any trial; empty where nothing that was seen forbids one. */
   stop: z.array(z.string()),
-  /** The likeliest first; their chances and that of none of these add up to 1. */
+  /** The likeliest first; their chances, that of all doubles and that of none of these add up to 1. */
   suspects: z.array(
     z.strictObject({
       cause: z.string(),
@@ -29,7 +29,20 @@ export const DiagnoseReportZ = z.strictObject({
       ),
     }),
   ),
+  /** The likeliest of two faults at once; empty where one alone explains it. */
+  doubles: z.array(
+    z.strictObject({
+      causes: z.array(z.string()),
+      chance: ChanceZ,
+      words: z.string(),
+      faults: z.array(z.strictObject({ id: z.string(), words: z.string() })),
+    }),
+  ),
+  /** Of all two at once together, those that are not listed too. */
+  allDoubles: ChanceZ,
   noneOfThese: ChanceZ,
+  /** Whether none of these is the likeliest of all. */
+  noneLikeliest: z.boolean(),
   /** What to look, listen or read for before anything is touched, the most telling first. */
   look: z.array(
     z.strictObject({

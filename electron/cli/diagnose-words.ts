@@ -1,15 +1,15 @@
 import { percent } from '../../boards/base/percent';
+import { NONE_LIKELIEST } from '../../boards/diagnosis/words';
 import type { DiagnoseReport } from './diagnose-report';
 import { type Paint, visible } from './terminal';
 
 /** Suspects, looks and trials that are listed; the report for programs has all of them. */
-const LISTED = { suspects: 5, looks: 3, trials: 3 } as const;
+const LISTED = { suspects: 5, looks: 3, trials: 3, doublesFrom: 0.01 } as const;
 
 /** Suspects and next trials, for people to read; ends with a line break. */
 export function diagnoseText(report: DiagnoseReport, paint: Paint): string {
-  const { file, name, stop, suspects, noneOfThese, contradicted, worksNow } = report;
+  const { file, name, stop, suspects, doubles, noneOfThese, noneLikeliest, contradicted, worksNow } = report;
   const head = file === null ? 'No file named, a typical build stands in' : visible(file);
-  const [first] = suspects;
   const lines = [
     `${paint(head, 'bold')} (${visible(name)})`,
     ...stop.map((words, at) => `  ${at === 0 ? paint(visible(words), 'red') : visible(words)}`),
@@ -17,9 +17,7 @@ export function diagnoseText(report: DiagnoseReport, paint: Paint): string {
     ...(report.observed.length + report.notObserved.length === 0
       ? ['  Nothing was noticed yet: these are only how often each is met.']
       : []),
-    ...(first === undefined || noneOfThese > first.chance
-      ? ['  What was noticed fits none of the known faults well. Look again, or ask somebody qualified.']
-      : []),
+    ...(noneLikeliest ? [`  ${NONE_LIKELIEST}`] : []),
     '',
     ...suspects
       .slice(0, LISTED.suspects)
@@ -27,6 +25,9 @@ export function diagnoseText(report: DiagnoseReport, paint: Paint): string {
         `  ${percent(chance)}  ${visible(words)}`,
         ...faults.slice(0, 1).map((fault) => `      above all: ${visible(fault.words)}`),
       ]),
+    ...doubles
+      .filter(({ chance }) => chance >= LISTED.doublesFrom)
+      .map(({ chance, words }) => `  ${percent(chance)}  ${visible(words)}`),
     `  ${percent(noneOfThese)}  none of these`,
     ...(worksNow ? ['', `  ${worksNow.proves}`, `  ${worksNow.provesNot}`] : []),
     ...lookLines(report),
@@ -44,7 +45,7 @@ function lookLines({ look }: DiagnoseReport): readonly string[] {
 }
 
 function trialLines({ stop, next }: DiagnoseReport): readonly string[] {
-  if (stop.length > 0) return [];
+  if (stop.length > 0) return stoppedLines(next);
   if (next.length === 0) return ['', '  No trial that may be made would tell more.'];
   return next
     .slice(0, LISTED.trials)
@@ -54,4 +55,11 @@ function trialLines({ stop, next }: DiagnoseReport): readonly string[] {
       ...steps.map((step, number) => `    ${number + 1}. ${visible(step)}`),
       ...results.map(({ result, chance, words: says }) => `    ${result}, ${percent(chance)}: ${says}`),
     ]);
+}
+
+/** Looks that are left when nothing may be started any more. */
+function stoppedLines(next: DiagnoseReport['next']): readonly string[] {
+  if (next.length === 0) return [];
+  const looks = next.slice(0, LISTED.trials).map(({ trial, words }) => `    ${visible(words)} (${trial})`);
+  return ['', '  Once all is cold, and with the mains plug pulled, you may look:', ...looks];
 }

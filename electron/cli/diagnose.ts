@@ -7,11 +7,13 @@ import {
   type ObservationId,
   observationNamed,
 } from '../../boards/diagnosis/observations/observations';
-import { type Evidence, suspicionOf } from '../../boards/diagnosis/posterior';
+import { withPairs } from '../../boards/diagnosis/pairs';
+import { type Evidence, explainsBadly, isNoneLikeliest, suspicionOf } from '../../boards/diagnosis/posterior';
 import { nextLooks, nextTrials, stopsIn } from '../../boards/diagnosis/trials/next-trials';
 import type { Tried } from '../../boards/diagnosis/trials/trial';
 import { trialsOf } from '../../boards/diagnosis/trials/trials';
 import { resultWords, stopWords, trialWords, WORKS_NOW } from '../../boards/diagnosis/trials/words';
+import { doubleWords } from '../../boards/diagnosis/words';
 import { type Build, BuildZ } from '../../boards/document/build';
 import { nearestOf } from '../../boards/document/nearest';
 import typical from '../../boards/library/demo/wired.build.json' with { type: 'json' };
@@ -20,6 +22,9 @@ import type { DiagnoseRequest } from './diagnose-request';
 
 /** Faults that are listed for one suspect: a plug has many wrong places. */
 const FAULTS = 5;
+
+/** Two at once that are listed: there are as many as pairs of causes. */
+const DOUBLES = 5;
 
 /** The build that stands in for a case of which nothing is written down. */
 export function typicalBuild(): Build {
@@ -88,8 +93,11 @@ export function diagnoseReport(
   build: Build,
   evidence: Required<Evidence>,
 ): DiagnoseReport {
-  const dictionary = dictionaryOf(faultsOf(build));
-  const { suspects, noneOfThese, contradicted } = suspicionOf(dictionary, evidence);
+  const singles = dictionaryOf(faultsOf(build));
+  // Two faults at once are taken up only where one alone explains it badly.
+  const dictionary = explainsBadly(singles, evidence) ? withPairs(singles) : singles;
+  const suspicion = suspicionOf(dictionary, evidence);
+  const { suspects, doubles, noneOfThese, contradicted } = suspicion;
   const stops = stopsIn(evidence);
   return {
     format: 'leadwright/diagnose-report',
@@ -111,7 +119,15 @@ export function diagnoseReport(
         ...(lead !== undefined && { lead }),
       })),
     })),
+    doubles: doubles.slice(0, DOUBLES).map(({ causes, chance, faults }) => ({
+      causes: [...causes],
+      chance: asChance(chance),
+      words: doubleWords({ causes }),
+      faults: faults.map(({ id, name }) => ({ id, words: name })),
+    })),
+    allDoubles: asChance(doubles.reduce((sum, { chance }) => sum + chance, 0)),
     noneOfThese: asChance(noneOfThese),
+    noneLikeliest: isNoneLikeliest(suspicion),
     look: nextLooks(dictionary, evidence).map(({ id, gainBits }) => {
       const { question, sign } = observationOf(id);
       return { observation: id, words: question, sign, gainBits };
@@ -128,7 +144,7 @@ export function diagnoseReport(
         results: results.map(({ result, chance }) => ({
           result,
           chance: asChance(chance),
-          words: resultWords(result),
+          words: resultWords(result, trial),
         })),
       };
     }),

@@ -5,12 +5,13 @@ import { domain } from '../bench/bundled/domain.mjs';
  * Where the true cause of told troubles stands among the suspects, from what was noticed alone; a bare case
  * stands on the wired build of the demo.
  *
- * npm run cases [-- file.json]   a list of { id, cause_class, symptom_codes, root_cause_confirmed }
+ * npm run cases [-- file.json]   a list of { id, cause_class, symptom_codes, root_cause_confirmed, settled_by? }
  */
 const OWN = new URL('told-troubles.json', import.meta.url);
 const DEMO = new URL('../../boards/library/demo/wired.build.json', import.meta.url);
 const FIVE_AIM = 0.8;
 const THREE_AIM = 0.65;
+const SETTLED_AIM = 0.7;
 
 const named = process.argv[2];
 const troubles = listOf(named ?? OWN);
@@ -34,13 +35,19 @@ function listOf(file) {
 }
 
 async function print(list) {
-  const { dictionaryOf, faultsOf, ranksOf, shareWithin } = await domain('cases', {
-    '/boards/diagnosis/faults/faults.ts': ['faultsOf'],
-    '/boards/diagnosis/dictionary.ts': ['dictionaryOf'],
-    '/tests/cases/ranks.ts': ['ranksOf', 'shareWithin'],
-  });
+  const { dictionaryOf, faultsOf, ranksOf, settledOf, settledWithin, shareWithin, trialsOf } = await domain(
+    'cases',
+    {
+      '/boards/diagnosis/faults/faults.ts': ['faultsOf'],
+      '/boards/diagnosis/dictionary.ts': ['dictionaryOf'],
+      '/boards/diagnosis/trials/trials.ts': ['trialsOf'],
+      '/tests/cases/ranks.ts': ['ranksOf', 'shareWithin'],
+      '/tests/cases/settled.ts': ['settledOf', 'settledWithin'],
+    },
+  );
   const began = performance.now();
-  const faults = faultsOf(JSON.parse(readFileSync(DEMO, 'utf8')));
+  const build = JSON.parse(readFileSync(DEMO, 'utf8'));
+  const faults = faultsOf(build);
   const dictionary = dictionaryOf(faults);
   const tookMs = performance.now() - began;
   const ranks = ranksOf(dictionary, list);
@@ -59,5 +66,19 @@ async function print(list) {
   console.log(
     `True cause first: ${share(1)}; among three: ${share(3)} (aim ${100 * THREE_AIM} %); among five: ${share(5)} (aim ${100 * FIVE_AIM} %).`,
   );
+  const settled = settledOf(dictionary, list, trialsOf(build));
+  if (settled.length > 0) {
+    console.log('\nplace  by                        case                 first trials');
+    for (const { id, by, rank, trial, first, stopped } of settled) {
+      const told = rank > 0 && !by.includes(trial) ? `${by[0]} (${trial})` : by[0];
+      console.log(
+        `${`${rank || '–'}${stopped ? ' stop' : ''}`.padEnd(7)}${told.padEnd(26)}${String(id).padEnd(21)}${first.join(', ')}`,
+      );
+    }
+    console.log(
+      `\n${settled.length} tell what settled them; in those marked stop nothing is started any more. Of the others that trial, or a cheaper one in brackets that separates as well, among the first three: ` +
+        `${(100 * settledWithin(settled, 3)).toFixed(0)} % (aim ${100 * SETTLED_AIM} %).`,
+    );
+  }
   console.log(`${faults.length} faults of the demo build predicted in ${(tookMs / 1000).toFixed(1)} s.`);
 }

@@ -1,6 +1,6 @@
 import type { Dictionary } from '../../boards/diagnosis/dictionary';
 import { observationNamed } from '../../boards/diagnosis/observations/observations';
-import { suspicionOf } from '../../boards/diagnosis/posterior';
+import { type Evidence, suspicionOf } from '../../boards/diagnosis/posterior';
 
 /** A trouble that somebody had, as a file of cases tells it. */
 export interface ToldTrouble {
@@ -10,6 +10,13 @@ export interface ToldTrouble {
   readonly symptom_codes: readonly string[];
   /** Whether the report settles the cause. */
   readonly root_cause_confirmed: boolean;
+  /** Trials that settled it, where the report says so: any of them. */
+  readonly settled_by?: readonly string[];
+}
+
+/** What was noticed, as evidence; unknown words are left out. */
+export function evidenceOf({ symptom_codes }: Pick<ToldTrouble, 'symptom_codes'>): Evidence {
+  return { seen: symptom_codes.flatMap((code) => observationNamed(code)?.id ?? []), notSeen: [] };
 }
 
 /** The place of the true cause among the suspects, from 1; 0 where it is none of them. */
@@ -27,13 +34,13 @@ export interface Ranked {
 export function ranksOf(dictionary: Dictionary, troubles: readonly ToldTrouble[]): readonly Ranked[] {
   return troubles.map(({ id, cause_class, symptom_codes, root_cause_confirmed }) => {
     const cause = cause_class.replaceAll('_', '-');
-    const seen = symptom_codes.flatMap((code) => observationNamed(code)?.id ?? []);
-    const { suspects } = suspicionOf(dictionary, { seen, notSeen: [] });
+    const evidence = evidenceOf({ symptom_codes });
+    const { suspects } = suspicionOf(dictionary, evidence);
     return {
       id,
       cause,
       rank: suspects.findIndex((suspect) => suspect.cause === cause) + 1,
-      counts: root_cause_confirmed && seen.length > 0,
+      counts: root_cause_confirmed && evidence.seen.length > 0,
       unknownCodes: symptom_codes.filter((code) => observationNamed(code) === undefined),
       first: suspects.slice(0, 3).map((suspect) => ({ cause: suspect.cause, chance: suspect.chance })),
     };

@@ -80,12 +80,14 @@ function waysFrom(
     ...(isFanSeen(build, showings) ? {} : { processorFan: 'not-seen' }),
     ...(clearing ? { settings: 'being-cleared' } : {}),
   };
-  const signs = { ...lightSigns(build, showings), ...socketSigns(build, leads), ...buttonSigns(showings) };
+  const seen = { ...lightSigns(build, showings), ...buttonSigns(showings) };
+  const signs = { ...seen, ...socketSigns(build, leads) };
   if (!shorted) return [way(1, machine, signs)];
   const burnt: Signs = { 'melted-plug': 0.35, smoke: 0.3, smell: 0.35, 'hot-part': 0.3, spark: 0.15 };
   const overCurrent: Signs = { 'usb-over-current': 0.3, 'usb-device-killed': 0.15 };
   return [
-    way(2, { ...machine, rails: 'shorted' }, { ...signs, smell: 0.2, smoke: 0.15 }),
+    // A machine that trips has no socket to try.
+    way(2, { ...machine, rails: 'shorted' }, { ...seen, smell: 0.2, smoke: 0.15 }),
     way(2, machine, { ...signs, ...burnt }),
     way(2, machine, { ...signs, ...overCurrent }),
   ];

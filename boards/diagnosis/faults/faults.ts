@@ -5,18 +5,29 @@ import { BOARD_FAULTS } from './board-faults';
 import type { Fault } from './fault';
 import { FRONT_FAULTS } from './front-faults';
 import { SUPPLY_FAULTS } from './supply-faults';
-import { wiringFaultsOf } from './wiring-faults';
+import { wiringFaults } from './wiring-faults';
+
+/** What any machine may have, whatever its wiring. */
+const OF_ANY_MACHINE: readonly Fault[] = [...FRONT_FAULTS, ...SUPPLY_FAULTS, ...BOARD_FAULTS];
 
 /**
  * Everything that may be wrong with a machine: what its own seats and switches may have, and what any
  * machine may have. Kept while the wiring stays the same.
  */
 export const faultsOf = byIdentity(
-  (build: Build): readonly Fault[] => [
-    ...wiringFaultsOf(build),
-    ...FRONT_FAULTS,
-    ...SUPPLY_FAULTS,
-    ...BOARD_FAULTS,
-  ],
+  (build: Build): readonly Fault[] => [...[...wiringFaults(build)].flat(), ...OF_ANY_MACHINE],
   wiringOf,
 );
+
+/** The same piece by piece: after each plug the share of the work that is done, at last the faults. */
+export function* faultsInSteps(build: Build): Generator<number, readonly Fault[]> {
+  const found: Fault[] = [];
+  const pieces = build.seats.length + 1;
+  let done = 0;
+  for (const piece of wiringFaults(build)) {
+    found.push(...piece);
+    done += 1;
+    yield done / pieces;
+  }
+  return [...found, ...OF_ANY_MACHINE];
+}

@@ -2,7 +2,8 @@ import type { Build } from '../../document/build';
 import { leadName } from '../../document/names';
 import { observationNamed } from '../observations/observations';
 import type { ResultId, Trial } from '../trials/trial';
-import { type TrialWords, trialWords } from '../trials/words';
+import { trialWords } from '../trials/words';
+import type { TrialWords } from '../trials/words/phrases';
 import type { ReadLine } from './read-log';
 
 /** What came of a trial, as it stands on a button and in the log. What it says is said beside it. */
@@ -17,6 +18,8 @@ const RESULT_NAMES: Readonly<Record<ResultId, string>> = {
   there: 'The voltage is there',
   low: 'The voltage is low',
   none: 'No voltage',
+  starts: 'It starts',
+  'stays-off': 'It stays off',
   'closes-on-press': 'Closes on the press',
   'always-closed': 'Always closed',
   'never-closes': 'Never closes',

@@ -1,89 +1,262 @@
 import type { CauseId } from '../faults/causes';
+import type { Fault } from '../faults/fault';
 
-type Causes = ReadonlySet<CauseId>;
+/**
+ * How often a trial takes a fault away, or a look finds it: a share for each cause, or for one of its faults by
+ * id, which goes before that of its cause. What is not named is not touched. All of them: common practice, no
+ * source.
+ */
+export interface Touched {
+  readonly causes?: Partial<Readonly<Record<CauseId, number>>>;
+  readonly faults?: Readonly<Record<string, number>>;
+}
 
-/** Goes away when every plug of the front panel is off the board. */
-export const AT_THE_FRONT: Causes = new Set<CauseId>([
-  'switch-stuck',
-  'switch-broken',
-  'panel-lead-short',
-  'panel-lead-missing',
-  'panel-lead-miswire',
-  'panel-lead-mismatch',
-  'panel-lead-noise',
-  'polarity-switch-electronic',
-  'inline-device',
-  'usb-front-fault',
-  'usb-miswire',
-  'usb-nonstandard',
-  'usb-oc-pin-grounded',
-  'wrong-header-same-shape',
-  'factory-miswire',
-]);
+export function shareIn({ causes = {}, faults = {} }: Touched, { id, cause }: Fault): number {
+  return faults[id] ?? causes[cause] ?? 0;
+}
+
+/** Goes away when every plug of the front panel is off the board, where it concerns the machine at all. */
+export const AT_THE_FRONT: Touched = {
+  causes: {
+    'switch-stuck': 1,
+    'switch-broken': 1,
+    'panel-lead-short': 1,
+    'panel-lead-missing': 1,
+    'panel-lead-miswire': 1,
+    'panel-lead-mismatch': 1,
+    'panel-lead-noise': 1,
+    'polarity-switch-electronic': 1,
+    'pinout-wrong': 1,
+    'inline-device': 1,
+    'usb-front-fault': 1,
+    'usb-miswire': 1,
+    'usb-nonstandard': 1,
+    'usb-oc-pin-grounded': 1,
+    'wrong-header-same-shape': 1,
+    'factory-miswire': 1,
+    'audio-miswire': 1,
+    'led-wiring': 1,
+    speaker: 1,
+  },
+};
+
+/** The same of the front USB plugs alone. */
+export const AT_FRONT_USB: Touched = {
+  causes: {
+    'usb-front-fault': 1,
+    'usb-miswire': 1,
+    'usb-nonstandard': 1,
+    'usb-oc-pin-grounded': 1,
+    'wrong-header-same-shape': 0.7,
+    'factory-miswire': 1,
+    'panel-ground-loop': 0.8,
+    'usb-device-blocks': 0.5,
+    'usb-loop': 0.5,
+  },
+};
 
 /** Sits in the two buttons and their wires, and goes along when their plugs are exchanged. */
-export const AT_THE_BUTTONS: Causes = new Set<CauseId>(['switch-stuck', 'switch-broken', 'panel-lead-short']);
+export const AT_THE_BUTTONS: Touched = {
+  causes: { 'switch-stuck': 1, 'switch-broken': 1, 'panel-lead-short': 1 },
+};
 
-/** Put right on the way by whoever seats the two plugs anew with the manual at hand. */
-export const SEATED_ANEW: Causes = new Set<CauseId>(['panel-lead-miswire', 'panel-lead-missing']);
+/** Put right on the way by whoever seats the two plugs anew with the manual at hand: one that is off is seen to be. */
+export const SEATED_ANEW: Touched = { causes: { 'panel-lead-miswire': 0.8, 'panel-lead-missing': 0.95 } };
 
-export const AT_THE_OUTLET: Causes = new Set<CauseId>(['outlet-dead']);
+export const AT_THE_OUTLET: Touched = { causes: { 'outlet-dead': 1 } };
 
-export const LATCHED: Causes = new Set<CauseId>(['psu-latched']);
+export const USB_OUTSIDE: Touched = {
+  causes: { 'usb-device-blocks': 1, 'keyboard-port': 1, 'usb-loop': 1 },
+};
 
-export const USB_OUTSIDE: Causes = new Set<CauseId>(['usb-device-blocks', 'keyboard-port', 'usb-loop']);
+export const IN_SETTINGS: Touched = {
+  causes: { firmware: 0.7, 'auto-start': 1, 'fan-mode': 0.4, 'coin-cell': 0.15 },
+};
 
-export const IN_SETTINGS: Causes = new Set<CauseId>(['firmware', 'auto-start', 'fan-mode']);
+export const IN_THE_CELL: Touched = { causes: { 'coin-cell': 1, firmware: 0.3 } };
 
-export const IN_THE_CELL: Causes = new Set<CauseId>(['coin-cell']);
+export const IN_MEMORY: Touched = {
+  causes: { memory: 0.9, compatibility: 0.2, transport: 0.2 },
+};
 
-export const IN_MEMORY: Causes = new Set<CauseId>(['memory']);
+export const IN_A_CARD: Touched = {
+  causes: { compatibility: 0.3, transport: 0.3 },
+  faults: { 'card-plug-off': 0.9 },
+};
+
+export const AT_THE_DRIVES: Touched = {
+  causes: {
+    'adapter-burn': 0.9,
+    'cable-short': 0.4,
+    'drive-socket': 0.5,
+    'sata-cable': 0.3,
+    'power-cable-reversed': 0.8,
+    'modular-mix': 0.6,
+  },
+  faults: { 'metal-in-plug': 0.7 },
+};
 
 /** Of the supply or its cables: another supply with its own cables has none of it. */
-export const IN_THE_SUPPLY: Causes = new Set<CauseId>([
-  'psu-fault',
-  'psu-latched',
-  'psu-min-load',
-  'mains-selector',
-  'rear-switch-off',
-  'modular-mix',
-  'power-cable-missing',
-  'power-cable-mismatch',
-  'cable-short',
-  'adapter-burn',
-]);
+export const IN_THE_SUPPLY: Touched = {
+  causes: {
+    'psu-fault': 1,
+    'psu-latched': 1,
+    'psu-min-load': 1,
+    'mains-selector': 1,
+    'rear-switch-off': 1,
+    'modular-mix': 1,
+    'power-cable-missing': 0.8,
+    'power-cable-mismatch': 0.7,
+    'cable-short': 1,
+    'adapter-burn': 1,
+  },
+  faults: { 'outlet-dead': 0.2 },
+};
 
 /** Comes from the case: a board on cardboard, without the front leads, has none of it. */
-export const IN_THE_CASE: Causes = new Set<CauseId>([...AT_THE_FRONT, 'short-metal', 'short-standoff']);
+export const IN_THE_CASE: Touched = {
+  causes: {
+    ...AT_THE_FRONT.causes,
+    'short-metal': 1,
+    'short-standoff': 1,
+    'fan-hub': 1,
+    'usb-device-blocks': 1,
+    transport: 0.5,
+  },
+};
 
-export const SEEN_AT_SUPPLY_PLUGS: Causes = new Set<CauseId>([
-  'power-cable-missing',
-  'power-cable-mismatch',
-  'power-cable-reversed',
-  'modular-mix',
-  'header-blocked',
-]);
+/** Everything that is not needed to get as far as a beep. */
+export const WITH_THE_FEWEST: Touched = {
+  causes: {
+    ...AT_THE_FRONT.causes,
+    ...AT_THE_DRIVES.causes,
+    'usb-device-blocks': 1,
+    'keyboard-port': 1,
+    'usb-loop': 1,
+    memory: 0.6,
+    compatibility: 0.3,
+    transport: 0.5,
+  },
+  faults: { 'card-plug-off': 1, 'metal-in-plug': 0.7 },
+};
 
-export const SEEN_AT_THE_REAR: Causes = new Set<CauseId>(['rear-switch-off', 'mains-selector']);
+/** A cable that feeds, and a watched header that has its fan. */
+export const ON_THE_WATCHED_HEADER: Touched = {
+  causes: { 'fan-header': 0.95, 'off-by-one': 0.95, 'fan-hub': 0.5, 'fan-splitter': 0.4 },
+};
 
-export const SEEN_AT_FRONT_PLUGS: Causes = new Set<CauseId>([
-  'panel-lead-missing',
-  'panel-lead-miswire',
-  'panel-lead-mismatch',
-  'led-polarity',
-  'usb-miswire',
-  'wrong-header-same-shape',
-  'audio-miswire',
-  'off-by-one',
-  'fan-header',
-]);
+export const BETWEEN_THE_LEADS: Touched = {
+  causes: { 'inline-device': 1, 'polarity-switch-electronic': 1, 'led-loop-open': 1 },
+};
 
-export const SEEN_UNDER_THE_BOARD: Causes = new Set<CauseId>(['short-metal', 'short-standoff']);
+export const TURNED_ROUND: Touched = { causes: { 'led-polarity': 0.95 } };
 
-export const SEEN_AT_CAPS: Causes = new Set<CauseId>(['jumper-wrong', 'jumper-missing', 'usb-power-jumper']);
+export const SWITCH_TURNED_ROUND: Touched = { causes: { 'polarity-switch-electronic': 0.95 } };
+
+export const ON_THE_MAIN_RAIL: Touched = { causes: { 'usb-power-jumper': 0.95 } };
+
+export const ON_ANOTHER_PORT: Touched = { causes: { 'sata-port-share': 0.95 } };
+
+export const WITH_ANOTHER_DATA_CABLE: Touched = { causes: { 'sata-cable': 0.95 } };
+
+export const WITH_ANOTHER_SYSTEM: Touched = { causes: { software: 0.9 } };
+
+export const COOLER_SEATED_ANEW: Touched = { causes: { cooling: 0.9 } };
+
+export const SEEN_AT_SUPPLY_PLUGS: Touched = {
+  causes: {
+    'power-cable-missing': 0.85,
+    'power-cable-mismatch': 0.85,
+    'power-cable-reversed': 0.85,
+    'modular-mix': 0.6,
+    'header-blocked': 0.85,
+    'adapter-burn': 0.6,
+    'cable-short': 0.3,
+    'drive-socket': 0.5,
+  },
+};
+
+export const SEEN_AT_PROCESSOR_PLUG: Touched = {
+  causes: { 'header-blocked': 0.7 },
+  faults: { 'processor-plug-off': 0.95 },
+};
+
+export const SEEN_AT_CARD_PLUG: Touched = { faults: { 'card-plug-off': 0.95, 'came-loose': 0.3 } };
+
+export const SEEN_AT_DRIVE_PLUGS: Touched = {
+  causes: {
+    'drive-socket': 0.8,
+    'adapter-burn': 0.7,
+    'sata-cable': 0.2,
+    'power-cable-reversed': 0.8,
+    'sata-port-share': 0.1,
+  },
+  faults: { 'drive-plug-off': 0.95, 'metal-in-plug': 0.5 },
+};
+
+export const SEEN_AT_THE_REAR: Touched = {
+  causes: { 'rear-switch-off': 0.95, 'mains-selector': 0.9 },
+  faults: { 'finger-in-port': 0.5 },
+};
+
+export const SEEN_AT_FRONT_PLUGS: Touched = {
+  causes: {
+    'panel-lead-missing': 0.9,
+    'panel-lead-miswire': 0.85,
+    'panel-lead-mismatch': 0.85,
+    'led-polarity': 0.8,
+    'led-wiring': 0.5,
+    'usb-miswire': 0.8,
+    'wrong-header-same-shape': 0.8,
+    'audio-miswire': 0.8,
+    'audio-mismatch': 0.4,
+    'audio-label-confusion': 0.4,
+    'off-by-one': 0.85,
+    'fan-header': 0.85,
+    'jumper-wrong': 0.1,
+    'jumper-missing': 0.1,
+    speaker: 0.6,
+    'inline-device': 0.2,
+    'usb-nonstandard': 0.3,
+  },
+};
+
+/** A button that hangs, gives no click, or has come off behind the front. */
+export const FELT_AT_THE_BUTTONS: Touched = { causes: { 'switch-stuck': 0.7, 'switch-broken': 0.45 } };
+
+export const SEEN_UNDER_THE_BOARD: Touched = { causes: { 'short-metal': 0.85, 'short-standoff': 0.85 } };
+
+export const SEEN_AT_CAPS: Touched = {
+  causes: { 'jumper-wrong': 0.85, 'jumper-missing': 0.85, 'usb-power-jumper': 0.85, intrusion: 0.5 },
+};
+
+export const SEEN_AT_CASE_OPEN: Touched = { causes: { intrusion: 0.85 } };
+
+export const SEEN_AT_THE_COOLER: Touched = {
+  causes: { cooling: 0.7, 'fan-fault': 0.5, 'header-blocked': 0.3, transport: 0.3 },
+};
+
+export const SEEN_AT_THE_FANS: Touched = {
+  causes: { 'fan-hub': 0.7, 'fan-splitter': 0.7, 'fan-wiring': 0.6, 'fan-fault': 0.4 },
+};
+
+export const SEEN_AT_PARTS: Touched = { causes: { transport: 0.8, memory: 0.3, compatibility: 0.05 } };
+
+/** The header measured pin by pin, or the wires of a plug against its list. */
+export const FOUND_BY_METER: Touched = {
+  causes: {
+    'pinout-wrong': 0.9,
+    'usb-nonstandard': 0.9,
+    'audio-label-confusion': 0.6,
+    'usb-miswire': 0.7,
+    'factory-miswire': 0.7,
+    'usb-oc-pin-grounded': 0.7,
+    'panel-lead-miswire': 0.5,
+  },
+};
 
 /** Another start may burn something. */
-export const BURNS: Causes = new Set<CauseId>([
+export const BURNS: ReadonlySet<CauseId> = new Set<CauseId>([
   'power-cable-reversed',
   'modular-mix',
   'adapter-burn',

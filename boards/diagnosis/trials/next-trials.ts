@@ -2,18 +2,18 @@ import { bestQuestion, type Question } from '../../inference/best-question';
 import { gainBits } from '../../inference/information';
 import type { Dictionary } from '../dictionary';
 import { OBSERVATIONS, type ObservationId } from '../observations/observations';
-import { chanceOfYes, type Evidence, standingOf, YES_IF_NONE } from '../posterior';
+import { chanceOfYes, type Evidence, steering, YES_IF_NONE } from '../posterior';
 import type { Outcome } from '../predict';
 import { BURNS } from './causes-touched';
-import { chanceIfNone, chanceOf, type ResultId, type Trial } from './trial';
+import type { Trial } from './trial';
+import { after, type Weighed, weigh } from './weigh';
 
-/** Why a trial must not be made. */
+/** Why a trial must not be made: only one that starts the machine, or needs mains, can do harm. */
 type Risk = 'stop' | 'may-burn';
 
 /** A trial beside what it is expected to tell and what each result is expected to be. */
-export interface ProposedTrial extends Question {
+export interface ProposedTrial extends Question, Weighed {
   readonly trial: Trial;
-  readonly results: readonly { readonly result: ResultId; readonly chance: number }[];
   readonly risk?: Risk;
 }
 
@@ -40,10 +40,10 @@ interface ProposedLook {
 export function nextLooks(dictionary: Dictionary, evidence: Evidence): readonly ProposedLook[] {
   if (stopsIn(evidence).length > 0) return [];
   const known = new Set([...evidence.seen, ...evidence.notSeen]);
-  const { chances, shares } = standingOf({ dictionary, evidence });
+  const { chances, shares, hypotheses } = steering({ dictionary, evidence });
   return OBSERVATIONS.filter(({ id, sense }) => !known.has(id) && LOOKS.has(sense))
     .map(({ id }) => {
-      const rows = dictionary.hypotheses.map(({ outcomes }, at) => {
+      const rows = hypotheses.map(({ outcomes }, at) => {
         const yes = weighed(shares[at], outcomes, (outcome) => chanceOfYes(outcome, id));
         return [yes, 1 - yes];
       });
@@ -62,19 +62,38 @@ function weighed(
   return outcomes.reduce((sum, outcome, at) => sum + (shares?.[at] ?? 0) * chance(outcome), 0);
 }
 
-/** The trials to propose, the best first: those that tell most for their effort and carry no risk. */
+/**
+ * The trials to propose, in the order in which to make them: first the one that tells most for its effort, then
+ * each time the one that would if those before it had told nothing. None with a risk is among them.
+ */
 export function nextTrials(
   dictionary: Dictionary,
   evidence: Evidence,
   trials: readonly Trial[],
 ): readonly ProposedTrial[] {
-  const left = [...weighedTrials(dictionary, evidence, trials)];
+  const now = weighedTrials(dictionary, evidence, trials);
+  // A risk that would be less by then is still a risk now.
+  const allowed = now.filter(({ risk }) => risk === undefined);
   const order: ProposedTrial[] = [];
-  for (let best = bestQuestion(left, LEAST_BITS); best; best = bestQuestion(left, LEAST_BITS)) {
-    order.push(best);
-    left.splice(left.indexOf(best), 1);
+  let standing = steering({ dictionary, evidence });
+  while (order.length < PLANNED) {
+    const left = allowed
+      .filter((each) => !order.includes(each))
+      .map((now) => ({ now, effort: now.effort, ...weigh(standing, now.trial) }));
+    const best = bestQuestion(left, LEAST_BITS);
+    if (best === undefined) break;
+    order.push(best.now);
+    standing = after(standing, best.now.trial, best.now.trial.tellsNothing);
   }
-  return order;
+  const rest = allowed.filter((each) => each.gainBits > LEAST_BITS && !order.includes(each));
+  return [...order, ...rest.sort((a, b) => worth(b) - worth(a))];
+}
+
+/** How many are put in the order in which to make them; the others follow by what each would tell now. */
+const PLANNED = 4;
+
+function worth({ gainBits: gain, effort }: Question): number {
+  return gain / effort;
 }
 
 /** Every trial that has not been made and has a meaning now, with its gain, those with a risk among them. */
@@ -83,9 +102,9 @@ export function weighedTrials(
   evidence: Evidence,
   trials: readonly Trial[],
 ): readonly ProposedTrial[] {
-  const { hypotheses } = dictionary;
   const { tried = [] } = evidence;
-  const { chances, shares } = standingOf({ dictionary, evidence });
+  const standing = steering({ dictionary, evidence });
+  const { chances, hypotheses } = standing;
   const burns = hypotheses.reduce(
     (sum, { faults }, at) => sum + (faults.some(({ cause }) => BURNS.has(cause)) ? (chances[at] ?? 0) : 0),
     0,
@@ -97,21 +116,12 @@ export function weighedTrials(
     (!after || tried.some(({ trial, result }) => trial.id === after.trial && result === after.result));
 
   return trials.filter(isOpen).map((trial) => {
-    const rows = hypotheses.map(({ faults, outcomes }, at) =>
-      trial.results.map((result) =>
-        weighed(shares[at], outcomes, (outcome) => chanceOf({ trial, result }, faults, outcome)),
-      ),
-    );
-    rows.push(trial.results.map((result) => chanceIfNone({ trial, result })));
-    const risk = stop ? 'stop' : trial.powered && burns >= MAY_BURN_FROM ? 'may-burn' : undefined;
+    const risk =
+      trial.powered && stop ? 'stop' : trial.powered && burns >= MAY_BURN_FROM ? 'may-burn' : undefined;
     return {
       trial,
-      gainBits: gainBits(chances, rows),
+      ...weigh(standing, trial),
       effort: trial.effort,
-      results: trial.results.map((result, column) => ({
-        result,
-        chance: rows.reduce((sum, row, at) => sum + (chances[at] ?? 0) * (row[column] ?? 0), 0),
-      })),
       ...(risk && { risk }),
     };
   });

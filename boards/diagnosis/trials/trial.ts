@@ -14,19 +14,23 @@ export type ResultId =
   | 'there'
   | 'low'
   | 'none'
+  | 'starts'
+  | 'stays-off'
   | 'closes-on-press'
   | 'always-closed'
   | 'never-closes'
   | 'now-and-then';
 
-type Chances = Partial<Readonly<Record<ResultId, number>>>;
+export type Chances = Partial<Readonly<Record<ResultId, number>>>;
 
 /** One thing to do next. */
 export interface Trial {
   /** On the command line, and the same for ever. */
   readonly id: string;
   readonly results: readonly ResultId[];
-  /** Minutes of work for somebody who does it for the first time. Common practice, no source. */
+  /** The result of a trial that has nothing to do with the trouble. */
+  readonly tellsNothing: ResultId;
+  /** Minutes for somebody who does it for the first time, with reading the steps and noting the result. Common practice, no source. */
   readonly effort: number;
   /** Whether the machine is started, or mains is on, during it. */
   readonly powered: boolean;
@@ -51,7 +55,11 @@ export function chanceOf({ trial, result }: Tried, faults: readonly Fault[], out
   return mayBeMisread(trial.chances(faults, outcome)[result] ?? 0, 1 / trial.results.length, DONE_WRONGLY);
 }
 
-/** The same where nothing known is wrong: then any result is as likely. */
-export function chanceIfNone({ trial }: Tried): number {
-  return 1 / trial.results.length;
+/** How often a trial has nothing to do with a trouble that is none of those known. Common practice, no source. */
+const NOTHING_IF_NONE = 0.7;
+
+/** The same where nothing known is wrong: most trials have nothing to do with it. */
+export function chanceIfNone({ trial, result }: Tried): number {
+  if (result === trial.tellsNothing) return NOTHING_IF_NONE;
+  return (1 - NOTHING_IF_NONE) / (trial.results.length - 1);
 }

@@ -1,43 +1,45 @@
+import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
 import { leadOf } from '../../document/lookup';
-import type { CauseId } from '../faults/causes';
-import { courseOf } from '../start-chain/course';
+import { wiringOf } from '../../fit/seated-plug';
 import { type Input, type Machine, type Pull, SOUND } from '../start-chain/machine';
 import * as at from './causes-touched';
-import type { ResultId, Trial } from './trial';
+import type { Chances, ResultId, Trial } from './trial';
+import { afterChange, compared, found, showsWithoutLeads } from './what-comes';
 
 const START_AGAIN = ['gone', 'other', 'same'] as const;
-const LOOK = ['found', 'not-found'] as const;
 
-/** What a look finds if it is there, and what it takes for it if it is not. Common practice, no source. */
-const FOUND = { ifThere: 0.85, ifNot: 0.03 } as const;
-
-/** Whatever has one of these causes is sound while the change lasts. */
-function withoutCauses(id: string, effort: number, causes: ReadonlySet<CauseId>): Trial {
+/** Whatever the change touches is sound while it lasts. */
+function change(id: string, effort: number, touched: at.Touched): Trial {
   return {
     id,
     results: START_AGAIN,
+    tellsNothing: 'same',
     effort,
     powered: true,
-    chances: (faults) => (faults.some(({ cause }) => causes.has(cause)) ? { gone: 1 } : { same: 1 }),
+    chances: (faults, outcome) => afterChange(faults, outcome, touched),
   };
 }
 
-function look(id: string, effort: number, causes: ReadonlySet<CauseId>): Trial {
+function look(id: string, effort: number, touched: at.Touched): Trial {
   return {
     id,
-    results: LOOK,
+    results: ['found', 'not-found'],
+    tellsNothing: 'not-found',
     effort,
     powered: false,
-    chances: (faults) => {
-      const found = faults.some(({ cause }) => causes.has(cause)) ? FOUND.ifThere : FOUND.ifNot;
-      return { found, 'not-found': 1 - found };
-    },
+    chances: (faults) => found(faults, touched),
   };
 }
 
-/** How often plugs that are seated anew come to the right pins. Common practice, no source. */
-const SEATED_RIGHT = 0.8;
+/** A start with leads off: a trouble that only shows at those leads cannot be looked for meanwhile. */
+function startWithoutLeads(id: string, effort: number, touched: at.Touched): Trial {
+  return {
+    ...change(id, effort, touched),
+    chances: (faults, outcome) =>
+      showsWithoutLeads(outcome) ? afterChange(faults, outcome, touched) : { same: 1 },
+  };
+}
 
 function isSound({ rest, pressed }: Input): boolean {
   return rest === SOUND.power.rest && pressed === SOUND.power.pressed;
@@ -47,22 +49,16 @@ function isSound({ rest, pressed }: Input): boolean {
 const EXCHANGE: Trial = {
   id: 'exchange-buttons',
   results: START_AGAIN,
-  effort: 3,
+  tellsNothing: 'same',
+  effort: 5,
   powered: true,
-  chances: (faults, { machine, end, manners }) => {
-    const { power, reset } = machine;
-    const sound = isSound(power) && isSound(reset);
-    const has = (causes: ReadonlySet<CauseId>) => faults.some(({ cause }) => causes.has(cause));
-    if (has(at.SEATED_ANEW) && !sound) return { gone: SEATED_RIGHT, same: 1 - SEATED_RIGHT };
-    if (!has(at.AT_THE_BUTTONS)) return { same: 1 };
-    const exchanged: Machine = { ...machine, power: reset, reset: power };
-    const chances = { gone: 0, other: 0, same: 0 };
-    const all = manners.reduce((sum, { share }) => sum + share, 0);
-    for (const { share, manner } of manners) {
-      const then = courseOf(exchanged, manner).end;
-      chances[then === end ? 'same' : then === 'runs' ? 'gone' : 'other'] += share / all;
-    }
-    return chances;
+  chances: (faults, outcome) => {
+    const { power, reset } = outcome.machine;
+    const anew = Math.max(...faults.map((fault) => at.shareIn(at.SEATED_ANEW, fault)));
+    if (anew > 0 && !(isSound(power) && isSound(reset))) return { gone: anew, same: 1 - anew };
+    if (!faults.some((fault) => at.shareIn(at.AT_THE_BUTTONS, fault) > 0)) return { same: 1 };
+    const exchanged: Machine = { ...outcome.machine, power: reset, reset: power };
+    return compared(exchanged, outcome);
   },
 };
 
@@ -70,11 +66,43 @@ const EXCHANGE: Trial = {
 const STANDBY: Trial = {
   id: 'measure-standby',
   results: ['there', 'low', 'none'],
-  effort: 5,
+  tellsNothing: 'there',
+  effort: 6,
   powered: true,
   chances: (_, { machine: { mains, supply, standby } }) => {
     if (mains === 'off' || supply === 'dead') return { none: 1 };
     return standby === 'overloaded' ? { low: 1 } : { there: 1 };
+  },
+};
+
+/** Mains off releases a protection that has tripped; where the reason is still there it trips anew at the next start. */
+const MAINS_OFF: Trial = {
+  id: 'mains-off-a-minute',
+  results: START_AGAIN,
+  tellsNothing: 'same',
+  effort: 3,
+  powered: true,
+  chances: (faults, outcome): Chances => {
+    if (outcome.machine.supply !== 'latched') return { same: 1 };
+    const alone = faults.every(({ cause }) => cause === 'psu-latched');
+    return alone
+      ? { gone: 0.9, same: 0.1 }
+      : compared({ ...outcome.machine, rails: 'shorted', supply: 'sound' }, outcome);
+  },
+};
+
+/** The supply by itself, asked to start by its own plug: it runs where nothing but its load keeps it off. */
+const SUPPLY_ALONE: Trial = {
+  id: 'supply-alone',
+  results: ['starts', 'stays-off'],
+  tellsNothing: 'starts',
+  effort: 9,
+  powered: true,
+  chances: (faults, { machine: { mains, supply } }) => {
+    if (mains === 'off' || supply === 'dead') return { 'stays-off': 1 };
+    // Mains was off for it, and that alone releases a protection that has tripped.
+    const pinched = faults.some(({ cause }) => cause === 'cable-short');
+    return pinched ? { 'stays-off': 0.7, starts: 0.3 } : { starts: 1 };
   },
 };
 
@@ -83,12 +111,12 @@ function measureButton(id: string, input: 'power' | 'reset'): Trial {
   return {
     id,
     results: ['closes-on-press', 'always-closed', 'never-closes', 'now-and-then'],
-    effort: 4,
+    tellsNothing: 'closes-on-press',
+    effort: 5,
     powered: false,
     chances: (faults, { machine }) => {
-      const inButton = faults.some(({ cause }) => at.AT_THE_BUTTONS.has(cause));
-      const result = contactOf(inButton ? machine[input] : SOUND[input]);
-      return { [result]: 1 };
+      const inButton = faults.some((fault) => at.shareIn(at.AT_THE_BUTTONS, fault) > 0);
+      return { [contactOf(inButton ? machine[input] : SOUND[input])]: 1 };
     },
   };
 }
@@ -100,28 +128,80 @@ function contactOf({ rest, pressed }: Input): ResultId {
   return pressed === 'held' ? 'closes-on-press' : 'never-closes';
 }
 
+/** The coin cell by its voltage. One that is flat reads low; others read low now and then. */
+const MEASURE_CELL: Trial = {
+  id: 'measure-cell',
+  results: ['there', 'low'],
+  tellsNothing: 'there',
+  effort: 4,
+  powered: false,
+  chances: (faults) => {
+    const low = faults.some(({ cause }) => cause === 'coin-cell') ? 0.95 : 0.04;
+    return { low, there: 1 - low };
+  },
+};
+
+/** Another fan on the header, and this fan on another header: the trouble goes along with what has it. */
+const EXCHANGE_FANS: Trial = {
+  id: 'exchange-fans',
+  results: START_AGAIN,
+  tellsNothing: 'same',
+  effort: 6,
+  powered: true,
+  chances: (faults): Chances => {
+    if (faults.some(({ cause }) => cause === 'fan-fault' || cause === 'fan-wiring')) return { other: 1 };
+    const elsewhere = faults.some((fault) => at.shareIn(at.ON_THE_WATCHED_HEADER, fault) > 0.9);
+    return elsewhere ? { gone: 0.8, same: 0.2 } : { same: 1 };
+  },
+};
+
 const BARE_PINS = 'bare-pins';
 
 /** What may be tried on any machine. */
 const COMMON: readonly Trial[] = [
-  look('look-rear-switch', 0.5, at.SEEN_AT_THE_REAR),
-  look('look-front-plugs', 4, at.SEEN_AT_FRONT_PLUGS),
-  look('look-supply-plugs', 3, at.SEEN_AT_SUPPLY_PLUGS),
-  look('look-caps', 3, at.SEEN_AT_CAPS),
+  look('look-rear-switch', 2, at.SEEN_AT_THE_REAR),
+  look('feel-buttons', 2.5, at.FELT_AT_THE_BUTTONS),
+  look('look-front-plugs', 5, at.SEEN_AT_FRONT_PLUGS),
+  look('look-supply-plugs', 5, at.SEEN_AT_SUPPLY_PLUGS),
+  look('look-processor-plug', 3, at.SEEN_AT_PROCESSOR_PLUG),
+  look('look-card-plug', 3, at.SEEN_AT_CARD_PLUG),
+  look('look-drive-plugs', 3, at.SEEN_AT_DRIVE_PLUGS),
+  look('look-caps', 4, at.SEEN_AT_CAPS),
+  look('look-case-open', 4, at.SEEN_AT_CASE_OPEN),
+  look('look-cooler', 4, at.SEEN_AT_THE_COOLER),
+  look('look-fans', 4, at.SEEN_AT_THE_FANS),
+  look('look-parts', 4, at.SEEN_AT_PARTS),
   look('look-under-board', 25, at.SEEN_UNDER_THE_BOARD),
+  look('meter-header', 14, at.FOUND_BY_METER),
   measureButton('measure-power-button', 'power'),
   measureButton('measure-reset-button', 'reset'),
+  MEASURE_CELL,
   STANDBY,
-  withoutCauses('mains-off-a-minute', 2, at.LATCHED),
-  withoutCauses('other-outlet', 2, at.AT_THE_OUTLET),
-  withoutCauses('usb-devices-off', 1, at.USB_OUTSIDE),
-  withoutCauses(BARE_PINS, 5, at.AT_THE_FRONT),
+  SUPPLY_ALONE,
+  MAINS_OFF,
+  change('other-outlet', 4, at.AT_THE_OUTLET),
+  change('usb-devices-off', 3, at.USB_OUTSIDE),
+  startWithoutLeads('front-usb-off', 4, at.AT_FRONT_USB),
+  startWithoutLeads(BARE_PINS, 7, at.AT_THE_FRONT),
   EXCHANGE,
-  withoutCauses('settings-cleared', 4, at.IN_SETTINGS),
-  withoutCauses('new-cell', 4, at.IN_THE_CELL),
-  withoutCauses('one-memory-module', 6, at.IN_MEMORY),
-  withoutCauses('other-supply', 25, at.IN_THE_SUPPLY),
-  withoutCauses('out-of-case', 45, at.IN_THE_CASE),
+  change('switch-turned', 4, at.SWITCH_TURNED_ROUND),
+  change('light-turned', 4, at.TURNED_ROUND),
+  change('board-between-out', 5, at.BETWEEN_THE_LEADS),
+  change('usb-on-main-rail', 5, at.ON_THE_MAIN_RAIL),
+  change('fan-on-watched-header', 5, at.ON_THE_WATCHED_HEADER),
+  EXCHANGE_FANS,
+  change('settings-cleared', 6, at.IN_SETTINGS),
+  change('new-cell', 6, at.IN_THE_CELL),
+  change('one-memory-module', 8, at.IN_MEMORY),
+  change('card-out', 8, at.IN_A_CARD),
+  change('drives-off', 6, at.AT_THE_DRIVES),
+  change('other-data-port', 5, at.ON_ANOTHER_PORT),
+  change('other-data-cable', 6, at.WITH_ANOTHER_DATA_CABLE),
+  change('other-system', 12, at.WITH_ANOTHER_SYSTEM),
+  change('cooler-anew', 20, at.COOLER_SEATED_ANEW),
+  change('other-supply', 25, at.IN_THE_SUPPLY),
+  startWithoutLeads('fewest-parts', 22, at.WITH_THE_FEWEST),
+  startWithoutLeads('out-of-case', 45, at.IN_THE_CASE),
 ];
 
 /** One lead back on its header: what sits in it comes back with it. */
@@ -129,7 +209,8 @@ function leadBack(lead: string): Trial {
   return {
     id: `back:${lead}`,
     results: ['back', 'not-back'],
-    effort: 2,
+    tellsNothing: 'not-back',
+    effort: 4,
     powered: true,
     lead,
     after: { trial: BARE_PINS, result: 'gone' },
@@ -137,8 +218,8 @@ function leadBack(lead: string): Trial {
   };
 }
 
-/** Everything that may be tried on a build; its leads go back one at a time. */
-export function trialsOf(build: Build): readonly Trial[] {
+/** Everything that may be tried on a build; its leads go back one at a time. The same trials for the same wiring. */
+export const trialsOf = byIdentity((build: Build): readonly Trial[] => {
   const seated = new Set(build.seats.map(({ lead }) => lead));
   return [...COMMON, ...[...seated].filter((lead) => leadOf(build, lead) !== undefined).map(leadBack)];
-}
+}, wiringOf);

@@ -3,7 +3,9 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { dictionaryOf } from '../../../boards/diagnosis/dictionary';
 import { CAUSES } from '../../../boards/diagnosis/faults/causes';
 import { faultsOf } from '../../../boards/diagnosis/faults/faults';
+import { trialsOf } from '../../../boards/diagnosis/trials/trials';
 import { type Ranked, ranksOf, shareWithin, type ToldTrouble } from '../../cases/ranks';
+import { type Settled, settledOf, settledWithin } from '../../cases/settled';
 import { demo } from '../findings/demo';
 
 const file = new URL('../../cases/told-troubles.json', import.meta.url);
@@ -12,8 +14,12 @@ const troubles: readonly ToldTrouble[] = JSON.parse(readFileSync(file, 'utf8'));
 // Troubles that people reported in public, restated in our own words. They were known when the weights were set.
 describe('troubles that were told', () => {
   let ranks: readonly Ranked[] = [];
+  let settled: readonly Settled[] = [];
   beforeAll(() => {
-    ranks = ranksOf(dictionaryOf(faultsOf(demo('wired'))), troubles);
+    const build = demo('wired');
+    const dictionary = dictionaryOf(faultsOf(build));
+    ranks = ranksOf(dictionary, troubles);
+    settled = settledOf(dictionary, troubles, trialsOf(build));
   }, 120_000);
 
   it('are told in known words', () => {
@@ -31,5 +37,12 @@ describe('troubles that were told', () => {
 
   it('put the jammed reset button first', () => {
     expect(ranks.find(({ id }) => id === 'jammed-reset')?.rank).toBe(1);
+  });
+
+  it('have what settled them, or a cheaper trial that separates as well, among the first three proposed in most cases', () => {
+    const ids = trialsOf(demo('wired')).map(({ id }) => id);
+    for (const { by } of settled) expect(ids).toEqual(expect.arrayContaining([...by]));
+    expect(settled.length).toBeGreaterThan(15);
+    expect(settledWithin(settled, 3)).toBeGreaterThanOrEqual(0.7);
   });
 });

@@ -43,11 +43,11 @@ function bits(chances: readonly number[]): number {
 describe('what a trial is expected to tell', () => {
   it('is the figure worked by hand', () => {
     // Two faults of 0.485 each and none of these with 0.03; 4 trials in 100 done wrongly, any of three results alike.
-    // So 0.97333, 0.01333 and 0.01333 for the one fault, turned round for the other, a third each for none.
-    // The result is open by 2 x 0.48853 log2(1 / 0.48853) + 0.02293 log2(1 / 0.02293) = 1.13468 bits; with the fault
-    // known by 0.97 x (0.97333 log2(1 / 0.97333) + 2 x 0.01333 log2 75) + 0.03 log2 3 = 0.24548 bits.
+    // So 0.97333, 0.01333 and 0.01333 for the one fault, turned round for the other; 0.7 same, 0.15 and 0.15 for none.
+    // The results come with 0.48303, 0.01743 and 0.49953, which leaves them open by 1.10914 bits; with the fault known
+    // by 0.97 x (0.97333 log2(1 / 0.97333) + 2 x 0.01333 log2 75) + 0.03 x 1.18129 = 0.23337 bits.
     const [weighed] = weighedTrials(dictionaryOf([stuckReset, memory]), NOTHING, [trialNamed('bare-pins')]);
-    expect(weighed?.gainBits).toBeCloseTo(1.13468 - 0.24548, 4);
+    expect(weighed?.gainBits).toBeCloseTo(1.10914 - 0.23337, 4);
   });
 
   it('is what exact enumeration over faults and results gives', () => {
@@ -76,15 +76,20 @@ describe('what a trial is expected to tell', () => {
     );
   });
 
-  it('puts the most for its effort first, and what was made not again', () => {
+  it('puts the most for its effort first, then what would be if that told nothing, and what was made not again', () => {
     const seen: Evidence = { seen: ['no-picture', 'no-beep', 'kept-in-reset'], notSeen: [] };
+    const best = (evidence: Evidence) =>
+      weighedTrials(DICTIONARY, evidence, TRIALS)
+        .filter(({ risk }) => risk === undefined)
+        .reduce((a, b) => (b.gainBits / b.effort > a.gainBits / a.effort ? b : a)).trial;
     const order = nextTrials(DICTIONARY, seen, TRIALS);
-    const worths = order.map(({ gainBits, effort }) => gainBits / effort);
-    expect(worths.length).toBeGreaterThan(3);
-    expect(worths).toEqual([...worths].sort((a, b) => b - a));
-    const [first] = order;
-    if (!first) throw new Error('No trial');
-    const then = nextTrials(DICTIONARY, { ...seen, tried: [{ trial: first.trial, result: 'same' }] }, TRIALS);
+    const [first, second] = order;
+    if (!first || !second) throw new Error('Two trials at least');
+    expect(first.trial).toBe(best(seen));
+    const nothing = { trial: first.trial, result: first.trial.tellsNothing };
+    expect(second.trial).toBe(best({ ...seen, tried: [nothing] }));
+    expect(new Set(order.map(({ trial }) => trial.id)).size).toBe(order.length);
+    const then = nextTrials(DICTIONARY, { ...seen, tried: [nothing] }, TRIALS);
     expect(then.map(({ trial }) => trial.id)).not.toContain(first.trial.id);
   });
 });
@@ -151,23 +156,26 @@ describe('what a result does', () => {
 });
 
 describe('after heat, smoke, sparks or a shock', () => {
-  it.each(STOPS)('%s: nothing is proposed, though trials would tell something', (stop) => {
-    const evidence: Evidence = { seen: ['no-picture', stop], notSeen: [] };
-    const weighed = weighedTrials(DICTIONARY, evidence, TRIALS);
-    expect(weighed.some(({ gainBits }) => gainBits > 0.005)).toBe(true);
-    expect(nextTrials(DICTIONARY, evidence, TRIALS)).toEqual([]);
-    expect(nextTrials(DICTIONARY, { seen: ['no-picture'], notSeen: [stop] }, TRIALS).length).toBeGreaterThan(
-      3,
-    );
-    expect(stopsIn(evidence)).toEqual([stop]);
-    expect(stopWords([stop]).filter((words) => words.startsWith('Do not plug in again: '))).toHaveLength(1);
-  });
+  it.each(STOPS)(
+    '%s: nothing is started, though it would tell something; only looks are left, mains pulled',
+    (stop) => {
+      const evidence: Evidence = { seen: ['no-picture', stop], notSeen: [] };
+      const weighed = weighedTrials(DICTIONARY, evidence, TRIALS);
+      expect(weighed.some(({ gainBits, trial }) => trial.powered && gainBits > 0.005)).toBe(true);
+      const isPowered = (given: Evidence) =>
+        nextTrials(DICTIONARY, given, TRIALS).some(({ trial }) => trial.powered);
+      expect(isPowered(evidence)).toBe(false);
+      expect(isPowered({ seen: ['no-picture'], notSeen: [stop] })).toBe(true);
+      expect(stopsIn(evidence)).toEqual([stop]);
+      expect(stopWords([stop]).filter((words) => words.startsWith('Do not plug in again: '))).toHaveLength(1);
+    },
+  );
 
   it('starts nothing while a fault that burns is likely, and still looks', () => {
     const turned = fault('turned', 'power-cable-reversed', 6, 'Turned.', way(1, { rails: 'shorted' }));
     const dictionary = dictionaryOf([turned, memory, stuckReset]);
     const order = nextTrials(dictionary, NOTHING, TRIALS);
-    expect(order.map(({ trial }) => trial.id)).toContain('look-supply-plugs');
+    expect(order.length).toBeGreaterThan(0);
     expect(order.filter(({ trial }) => trial.powered)).toEqual([]);
     const sound = nextTrials(dictionaryOf([memory, stuckReset]), NOTHING, TRIALS);
     expect(sound.some(({ trial }) => trial.powered)).toBe(true);

@@ -108,7 +108,8 @@ describe('the faults of a build', () => {
     const exchanged = 'front-usb/plug/exchanged/front-1394';
     expect(one(exchanged).cause).toBe('wrong-header-same-shape');
     expect(chance(exchanged, 'smell')).toBeGreaterThan(0.1);
-    expect(chance(exchanged, 'usb-missing')).toBeGreaterThan(0.7);
+    // One in three of them trips, and then there is no socket to try.
+    expect(chance(exchanged, 'usb-missing')).toBeGreaterThan(0.5);
   });
 
   it('are the same list for the same wiring', () => {
