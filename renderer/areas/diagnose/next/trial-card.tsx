@@ -42,7 +42,7 @@ export function TrialCard({ diagnosis: { build, reckoning }, shown: { trial, rea
           <li key={result}>
             <Button onPress={() => noteResult(workbench, trial, result)}>{resultName(result)}</Button>
             <p className="small">
-              {resultWords(result)}{' '}
+              {resultWords(result, trial)}{' '}
               <span className="soft">
                 Expected in {percent(chance)};{' '}
                 {believed
