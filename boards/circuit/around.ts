@@ -1,6 +1,6 @@
 import { byIdentity } from '../base/by-identity';
 import type { Build } from '../document/build';
-import { connectorOf, type PinRef, pinOf } from '../document/lookup';
+import { anyConnectorOf, type PinRef, pinOf } from '../document/lookup';
 import { type Circuit, circuitOf } from './circuit';
 import type { Corner } from './corner';
 import { GROUND, type NodeName } from './device';
@@ -49,7 +49,7 @@ function elementId(subject: Subject): string {
 }
 
 function untouched(build: Build, { connector: id, pin: label }: PinRef): Element | undefined {
-  const connector = connectorOf(build.board, id);
+  const connector = anyConnectorOf(build, id);
   const pin = connector && pinOf(connector, label);
   return pin && !pin.missing ? pinElement(id, pin) : undefined;
 }

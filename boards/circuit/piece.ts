@@ -1,5 +1,5 @@
 import type { Build } from '../document/build';
-import { connectorOf, type PinRef, pinOf } from '../document/lookup';
+import { anyConnectorOf, type PinRef, pinOf } from '../document/lookup';
 import type { RailId, StubElement } from '../signals/stub';
 import { stubOf } from '../signals/stub-of';
 import type { Device } from './device';
@@ -29,7 +29,7 @@ export function pieceOf(
   tripped: ReadonlySet<string>,
 ): Piece {
   if (subject.kind !== 'pin') return subject;
-  const connector = connectorOf(build.board, subject.pin.connector);
+  const connector = anyConnectorOf(build, subject.pin.connector);
   const stubs = connector ? stubOf(pinOf(connector, subject.pin.pin)) : [];
   for (const [index, stub] of stubs.entries()) {
     const own = stubDeviceId(id, index);

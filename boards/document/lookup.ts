@@ -14,7 +14,7 @@ export interface PlugRef {
   readonly plug: string;
 }
 
-/** A pin of a board: connector id and pin label. */
+/** A pin of a board or a unit: connector id and pin label. */
 export interface PinRef {
   readonly connector: string;
   readonly pin: string;
@@ -68,6 +68,17 @@ export function connectorsOf(build: Build): readonly Connector[] {
   const units = unitsOf(build);
   if (units.length === 0) return build.board.connectors;
   return [...build.board.connectors, ...units.flatMap(({ connectors }) => connectors)];
+}
+
+/** A connector of the board or of a unit. */
+export function anyConnectorOf(build: Build, id: string): Connector | undefined {
+  return (
+    connectorOf(build.board, id) ?? unitWith(build, id)?.connectors.find((connector) => connector.id === id)
+  );
+}
+
+export function unitOf(build: Build, id: string): Unit | undefined {
+  return unitsOf(build).find((unit) => unit.id === id);
 }
 
 /** The unit that a connector belongs to; undefined for one of the board. */

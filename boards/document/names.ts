@@ -1,5 +1,5 @@
 import type { Build } from './build';
-import { connectorOf, leadOf, type PlugRef, photoOf, plugOf } from './lookup';
+import { anyConnectorOf, leadOf, type PlugRef, photoOf, plugOf, unitOf, unitWith } from './lookup';
 
 /** What a person calls a lead. */
 export function leadName(build: Build, lead: string): string {
@@ -11,10 +11,17 @@ export function plugName(build: Build, ref: PlugRef): string {
   return plugOf(build, ref)?.print || leadName(build, ref.lead);
 }
 
-/** What a person calls a connector: its print, or what it is. */
+/** What a person calls a connector: its print, or what it is; of a unit with the unit's name. */
 export function connectorName(build: Build, id: string): string {
-  const connector = connectorOf(build.board, id);
-  return connector?.print || connector?.title || id;
+  const connector = anyConnectorOf(build, id);
+  const name = connector?.print || connector?.title || id;
+  const unit = unitWith(build, id);
+  return unit === undefined ? name : `${name} of ${unit.name}`;
+}
+
+/** What a person calls a supply, a drive, a card or a hub. */
+export function unitName(build: Build, id: string): string {
+  return unitOf(build, id)?.name ?? id;
 }
 
 /** What a person calls a photo of the board: its title, or its id where it has none. */

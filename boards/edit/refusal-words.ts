@@ -1,5 +1,6 @@
 import { listed } from '../base/listed';
 import type { Build } from '../document/build';
+import { unitsOf } from '../document/lookup';
 import { connectorName, leadName, plugName } from '../document/names';
 import type { FieldProblem } from '../document/problem';
 import { count } from '../document/shown-value';
@@ -29,7 +30,11 @@ export function refusalWords(refusal: Refusal, build: Build): string {
     case 'unknown-photo':
       return `There is no photo “${refusal.photo}” on this board.`;
     case 'unknown-connector':
-      return `There is no connector “${refusal.connector}” on this board.`;
+      return `There is no connector “${refusal.connector}” on this board${unitsOf(build).length > 0 ? ' or on a unit' : ''}.`;
+    case 'unknown-unit':
+      return `There is no unit “${refusal.unit}” in this build.`;
+    case 'no-unit-there':
+      return `The tray has no point, bay or supply “${refusal.place}”. Choose one that it has, or none.`;
     case 'unknown-pin':
       return `${connectorName(build, refusal.connector)} has no position\u00a0${refusal.pin}.`;
     case 'unknown-pins':
@@ -115,6 +120,8 @@ const TRAY_FULL = 'A tray can hold no more than';
 const FULL: Readonly<Record<Countable, string>> = {
   leads: 'A list of leads can hold no more than',
   connectors: 'A board can hold no more than',
+  sockets: 'A unit can hold no more than',
+  units: 'A build can hold no more than',
   seats: 'A build can hold no more than',
   plugs: 'A lead can hold no more than',
   photos: 'A board can hold no more than',

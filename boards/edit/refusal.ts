@@ -7,6 +7,8 @@ import type { FitRefusal } from '../fit/fit';
 export type Countable =
   | 'leads'
   | 'connectors'
+  | 'sockets'
+  | 'units'
   | 'seats'
   | 'plugs'
   | 'statements'
@@ -35,6 +37,8 @@ export type Refusal =
   | { readonly code: 'no-switch'; readonly lead: string; readonly part: string }
   | { readonly code: 'unknown-photo'; readonly photo: string }
   | { readonly code: 'unknown-connector'; readonly connector: string }
+  | { readonly code: 'unknown-unit'; readonly unit: string }
+  | { readonly code: 'no-unit-there'; readonly place: string }
   | { readonly code: 'unknown-pin'; readonly connector: string; readonly pin: string }
   | { readonly code: 'unknown-pins'; readonly connector: string; readonly pins: readonly string[] }
   | { readonly code: 'pins-twice'; readonly connector: string; readonly pins: readonly string[] }
@@ -64,7 +68,7 @@ export type Refusal =
     }
   | {
       readonly code: 'id-taken';
-      readonly kind: 'lead' | 'connector' | 'photo' | 'place' | 'path';
+      readonly kind: 'lead' | 'connector' | 'photo' | 'unit' | 'place' | 'path';
       readonly id: string;
     }
   | { readonly code: 'no-contact'; readonly lead: string; readonly plug: string; readonly hole?: string }

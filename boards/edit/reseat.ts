@@ -1,6 +1,6 @@
 import { ok, type Result } from '../base/result';
 import type { Build, Seat } from '../document/build';
-import { connectorOf, plugOf } from '../document/lookup';
+import { anyConnectorOf, plugOf } from '../document/lookup';
 import { fitSeat } from '../fit/fit-seat';
 import type { Refusal } from './refusal';
 
@@ -9,7 +9,7 @@ export function reseat(bare: Build, seats: readonly Seat[]): Result<Build, Refus
   let build = bare;
   for (const seat of seats) {
     if (plugOf(build, seat) === undefined) continue;
-    if (connectorOf(build.board, seat.connector) === undefined) continue;
+    if (anyConnectorOf(build, seat.connector) === undefined) continue;
     if (fitSeat(build, seat).refusals.length > 0) continue;
     build = { ...build, seats: [...build.seats, seat] };
   }

@@ -3,7 +3,7 @@ import { boardRefusals, isForeign } from './board-refusals';
 import type { Fit } from './fit';
 import { layDown, overhangOf } from './laid-plug';
 import { plugRefusals } from './plug-refusals';
-import { type SeatedPlug, seatedPlug } from './seated-plug';
+import { carrierOf, type SeatedPlug, seatedPlug } from './seated-plug';
 
 /**
  * Whether a plug can sit there, what lies under each of its holes, and everything that refuses. The
@@ -16,7 +16,7 @@ export function fitSeat(build: Build, seat: Seat): Fit {
 /** The same, for ids that are already looked up. */
 export function fitPlug(build: Build, seated: SeatedPlug): Fit {
   const laid = layDown(seated);
-  const fromBoard = boardRefusals(build.board, laid);
+  const fromBoard = boardRefusals(carrierOf(build, seated.connector.id), laid);
   return {
     landings: laid.landings,
     refusals: isForeign(fromBoard) ? fromBoard : [...fromBoard, ...plugRefusals(build, laid)],

@@ -2,7 +2,7 @@ import { listed } from '../base/listed';
 import type { Mm } from '../base/units';
 import type { Build } from '../document/build';
 import type { Side } from '../document/connector';
-import { connectorOf } from '../document/lookup';
+import { anyConnectorOf } from '../document/lookup';
 import { connectorName, plugName } from '../document/names';
 import { gridIndex } from '../document/numbering';
 import type { FitRefusal } from './fit';
@@ -51,7 +51,7 @@ function occupiedWords(other: string, pins: readonly string[]): string {
 
 /** A side told by the pins along it: it stays true however the board lies in front of the person. */
 function sidePins(build: Build, { connector: id, side }: { connector: string; side: Side }): string {
-  const connector = connectorOf(build.board, id);
+  const connector = anyConnectorOf(build, id);
   if (connector === undefined) return `the ${side}`;
   const { rows, cols } = connector.grid;
   const along = gridIndex(connector.grid)

@@ -11,28 +11,40 @@ import { firstCell } from './geometry';
 import { type LaidPlug, layDown } from './laid-plug';
 import { pinPoints } from './pin-points';
 import { plugRefusals } from './plug-refusals';
-import { type PlugOnBoard, plugOnBoard } from './seated-plug';
+import { bareThings, type Carrier, carriersOf, type PlugOnBoard, plugOnBoard } from './seated-plug';
 
-/** Every seat in which a plug fits: by connector, turn, row and column. Its own present seat is among them. */
+/**
+ * Every seat in which a plug fits, on the board and then on units: by connector, turn, row and column. Its own
+ * present seat is among them.
+ */
 export function placesOf(build: Build, ref: PlugRef): readonly Seat[] {
   return placesOnBoard(plugOnBoard(build, ref))
     .filter((laid) => plugRefusals(build, laid).length === 0)
     .map(({ seat }) => seat);
 }
 
-/** Those that the board alone leaves: they stay the same whatever is plugged in and pulled off. */
+/** Those that board and units alone leave: they stay the same whatever is plugged in and pulled off. */
 const placesOnBoard = byIdentity(
   (of: PlugOnBoard): readonly LaidPlug[] =>
-    of.board.connectors.flatMap((connector) => TURNS.flatMap((turn) => placesOn(of, connector, turn))),
-  ({ board, lead, plug }) => [board.connectors, lead, plug],
+    carriersOf(of).flatMap((carrier) =>
+      carrier.connectors.flatMap((connector) =>
+        TURNS.flatMap((turn) => placesOn(of, carrier, connector, turn)),
+      ),
+    ),
+  bareThings,
 );
 
-function placesOn({ board, lead, plug }: PlugOnBoard, connector: Connector, turn: Turn): readonly LaidPlug[] {
+function placesOn(
+  { lead, plug }: PlugOnBoard,
+  carrier: Carrier,
+  connector: Connector,
+  turn: Turn,
+): readonly LaidPlug[] {
   if (entryRefusals(plug, connector, turn).length > 0) return [];
   return candidates(plug, connector, turn)
     .map((at): Seat => ({ lead: lead.id, plug: plug.id, connector: connector.id, at, turn }))
     .map((seat) => layDown({ seat, lead, plug, connector }))
-    .filter((laid) => boardRefusals(board, laid).length === 0);
+    .filter((laid) => boardRefusals(carrier, laid).length === 0);
 }
 
 /** Every place in which at least one hole lies over a standing pin, row by row. */

@@ -7,11 +7,11 @@ import { type Box, boxesCollide } from './geometry';
 import { type LaidPlug, layDown } from './laid-plug';
 import { nearIndex } from './near';
 import { pinPoints } from './pin-points';
-import { seatedPlugs, wiringOf } from './seated-plug';
+import { type Carrier, carrierOf, seatedPlugs, wiringOf } from './seated-plug';
 
 /** The plugs that are already in the way, on the same connector or beside it. Its own present seat is not. */
 export function plugRefusals(build: Build, { seat, connector, body }: LaidPlug): readonly FitRefusal[] {
-  return plugsNear(build)(body)
+  return (plugsNear(build).get(carrierOf(build, connector.id)) ?? nothingNear)(body)
     .filter((other) => !samePlug(other.seat, seat) && boxesCollide(other.body, body))
     .map((other) => ({
       code: 'occupied',
@@ -20,10 +20,19 @@ export function plugRefusals(build: Build, { seat, connector, body }: LaidPlug):
     }));
 }
 
-const plugsNear = byIdentity(
-  (build: Build) => nearIndex(seatedPlugs(build).map(layDown), ({ body }) => body),
-  wiringOf,
-);
+const nothingNear = (): readonly LaidPlug[] => [];
+
+/** What is plugged into the board, and into each unit: every one of them has millimetres of its own. */
+const plugsNear = byIdentity((build: Build) => {
+  const onEach = new Map<Carrier, LaidPlug[]>();
+  for (const seated of seatedPlugs(build)) {
+    const carrier = carrierOf(build, seated.connector.id);
+    const known = onEach.get(carrier);
+    if (known) known.push(layDown(seated));
+    else onEach.set(carrier, [layDown(seated)]);
+  }
+  return new Map([...onEach].map(([carrier, laid]) => [carrier, nearIndex(laid, ({ body }) => body)]));
+}, wiringOf);
 
 function pinsUnderBoth(connector: Connector, a: Box, b: Box): readonly string[] {
   return pinPoints(connector)

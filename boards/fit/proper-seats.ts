@@ -15,7 +15,7 @@ import { type LaidPlug, layDown, overhangOf } from './laid-plug';
 import { standingPinAt } from './landing';
 import { couldSuit, matchOf, type PartMatch } from './match';
 import { plugRefusals } from './plug-refusals';
-import { type PlugOnBoard, plugOnBoard } from './seated-plug';
+import { bareThings, carriersOf, type PlugOnBoard, plugOnBoard } from './seated-plug';
 import { wireEndsAt } from './wire-ends';
 
 /**
@@ -29,25 +29,24 @@ export function properSeats(build: Build, ref: PlugRef): readonly Seat[] {
     .map(({ seat }) => seat);
 }
 
-/** The same with nothing else plugged in, best first. Worked out once for a lead and a board. */
-const properOnBoard = byIdentity(
-  ({ board, lead, plug }: PlugOnBoard): readonly LaidPlug[] => {
-    const needs = needsOf(lead, plug);
-    const found = board.connectors.flatMap((connector, order) =>
-      likelySeats(lead, plug, needs, connector).flatMap((seat) => {
-        const laid = layDown({ seat, lead, plug, connector });
-        const matches = matchOf(jointsOfPlug(laid));
-        if (matches.some(({ verdict }) => verdict !== 'right')) return [];
-        if (boardRefusals(board, laid).length > 0) return [];
-        return [
-          { laid, rank: [overhangOf(laid).length, strangeness(matches), seat.turn, order, ...seat.at] },
-        ];
-      }),
-    );
-    return found.sort((a, b) => compare(a.rank, b.rank)).map(({ laid }) => laid);
-  },
-  ({ board, lead, plug }) => [board.connectors, lead, plug],
-);
+/** The same with nothing else plugged in, best first; the board's own before those of units. */
+const properOnBoard = byIdentity((of: PlugOnBoard): readonly LaidPlug[] => {
+  const { lead, plug } = of;
+  const needs = needsOf(lead, plug);
+  const all = carriersOf(of).flatMap((carrier) =>
+    carrier.connectors.map((connector) => ({ carrier, connector })),
+  );
+  const found = all.flatMap(({ carrier, connector }, order) =>
+    likelySeats(lead, plug, needs, connector).flatMap((seat) => {
+      const laid = layDown({ seat, lead, plug, connector });
+      const matches = matchOf(jointsOfPlug(laid));
+      if (matches.some(({ verdict }) => verdict !== 'right')) return [];
+      if (boardRefusals(carrier, laid).length > 0) return [];
+      return [{ laid, rank: [overhangOf(laid).length, strangeness(matches), seat.turn, order, ...seat.at] }];
+    }),
+  );
+  return found.sort((a, b) => compare(a.rank, b.rank)).map(({ laid }) => laid);
+}, bareThings);
 
 /** A contact with a part's wire in it. */
 interface Need {

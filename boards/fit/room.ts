@@ -1,20 +1,20 @@
 import { byIdentity } from '../base/by-identity';
-import type { BoardSheet } from '../document/board-sheet';
 import { type Connector, SIDES, type Side } from '../document/connector';
 import type { FitRefusal } from './fit';
 import { type Box, boxesCollide, connectorBox, GIVE_MM, reachPast, turnedSide } from './geometry';
 import type { LaidPlug } from './laid-plug';
 import { nearIndex } from './near';
 import { pinPoints } from './pin-points';
+import type { Carrier } from './seated-plug';
 
 /** The family of posts without a housing of their own. */
 const OPEN_POSTS = 'pin-header';
 
-/** What of the board keeps a plug's body out where it hangs over: walls and other connectors. */
-export function roomRefusals(board: BoardSheet, { connector, body }: LaidPlug): readonly FitRefusal[] {
+/** What of the board or the unit keeps a plug's body out where it hangs over: walls and other connectors. */
+export function roomRefusals(carrier: Carrier, { connector, body }: LaidPlug): readonly FitRefusal[] {
   const over = sidesHungOver(connector, body);
   if (over.length === 0) return [];
-  return [...wallRefusals(connector, over), ...connectorRefusals(board, connector, body)];
+  return [...wallRefusals(connector, over), ...connectorRefusals(carrier, connector, body)];
 }
 
 /** The sides of the connector past which the plug's body reaches. */
@@ -30,15 +30,15 @@ function wallRefusals(connector: Connector, over: readonly Side[]): readonly Fit
     .map((side) => ({ code: 'wall', side, connector: connector.id }));
 }
 
-function connectorRefusals(board: BoardSheet, own: Connector, body: Box): readonly FitRefusal[] {
-  return connectorsNear(board)(body)
+function connectorRefusals(carrier: Carrier, own: Connector, body: Box): readonly FitRefusal[] {
+  return connectorsNear(carrier)(body)
     .filter((other) => other.id !== own.id && obstaclesOf(other).some((box) => boxesCollide(box, body)))
     .map((other) => ({ code: 'obstructed', by: other.id }));
 }
 
 const connectorsNear = byIdentity(
-  (board: BoardSheet) => nearIndex(board.connectors, connectorBox),
-  (board) => [board.connectors],
+  ({ connectors }: Carrier) => nearIndex(connectors, connectorBox),
+  ({ connectors }) => [connectors],
 );
 
 /** What of a connector stands up from the board: its housing, or its posts where it has none. */

@@ -3,7 +3,11 @@ import type { BoardSheet } from '../document/board-sheet';
 import type { Build, Seat } from '../document/build';
 import type { Connector } from '../document/connector';
 import type { Lead, Plug } from '../document/lead';
-import { connectorsOf, leadsOf, type PlugRef, unitsOf } from '../document/lookup';
+import { leadsOf, type PlugRef, unitsOf } from '../document/lookup';
+import type { Unit } from '../document/unit';
+
+/** What connectors stand on: the board or a unit. Plugs on one are never in the way of those on another. */
+export type Carrier = Pick<BoardSheet, 'connectors'>;
 
 /** A seat with what its ids stand for. */
 export interface SeatedPlug {
@@ -21,9 +25,13 @@ export function wiringOf(build: Build): readonly object[] {
 /** What the ids of a seat stand for. Throws on an id that is not in the build: the parser lets none in. */
 export function seatedPlug(build: Build, seat: Seat): SeatedPlug {
   const { lead, plug } = plugOnBoard(build, seat);
-  const connector = connectorsById(build).get(seat.connector);
-  if (!connector) throw new Error(`No such connector in the build: ${seat.connector}`);
+  const { connector } = standing(build, seat.connector);
   return { seat, lead, plug, connector };
+}
+
+/** The board or the unit that a connector stands on. Throws on a connector that is not in the build. */
+export function carrierOf(build: Build, connector: string): Carrier {
+  return standing(build, connector).carrier;
 }
 
 /** Every seated plug of a build, in the order of its seats. */
@@ -32,9 +40,10 @@ export const seatedPlugs = byIdentity(
   wiringOf,
 );
 
-/** A plug in the hand, and the board it is for. */
+/** A plug in the hand, and what it could be for. */
 export interface PlugOnBoard {
   readonly board: BoardSheet;
+  readonly units: readonly Unit[];
   readonly lead: Lead;
   readonly plug: Plug;
 }
@@ -44,7 +53,17 @@ export function plugOnBoard(build: Build, ref: PlugRef): PlugOnBoard {
   const lead = leadsById(build).get(ref.lead);
   const plug = lead?.plugs.find((each) => each.id === ref.plug);
   if (!lead || !plug) throw new Error(`No such plug in the build: ${ref.lead} ${ref.plug}`);
-  return { board: build.board, lead, plug };
+  return { board: build.board, units: unitsOf(build), lead, plug };
+}
+
+/** The board and every unit, in the order in which places on them are told. */
+export function carriersOf({ board, units }: Pick<PlugOnBoard, 'board' | 'units'>): readonly Carrier[] {
+  return [board, ...units];
+}
+
+/** All that the places of a plug depend on while nothing else is plugged in. */
+export function bareThings({ board, units, lead, plug }: PlugOnBoard): readonly object[] {
+  return [board.connectors, units, lead, plug];
 }
 
 const leadsById = byIdentity(
@@ -52,7 +71,23 @@ const leadsById = byIdentity(
   (build) => [build.case.leads, build.extras],
 );
 
-const connectorsById = byIdentity(
-  (build: Build) => new Map(connectorsOf(build).map((connector) => [connector.id, connector])),
+interface Standing {
+  readonly connector: Connector;
+  readonly carrier: Carrier;
+}
+
+function standing(build: Build, id: string): Standing {
+  const found = standingById(build).get(id);
+  if (!found) throw new Error(`No such connector in the build: ${id}`);
+  return found;
+}
+
+const standingById = byIdentity(
+  (build: Build) =>
+    new Map(
+      carriersOf({ board: build.board, units: unitsOf(build) }).flatMap((carrier) =>
+        carrier.connectors.map((connector): [string, Standing] => [connector.id, { connector, carrier }]),
+      ),
+    ),
   (build) => [build.board.connectors, unitsOf(build)],
 );

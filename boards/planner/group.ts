@@ -1,6 +1,6 @@
 import type { Build, Seat } from '../document/build';
 import { type Lead, type Plug, splitEnd } from '../document/lead';
-import { leadsOf, type PlugRef, seatOf } from '../document/lookup';
+import { leadsOf, type PlugRef, seatOf, unitWith } from '../document/lookup';
 
 /** Plugs of one lead that are decided together, since a part has wires in more than one of them. */
 export interface Group {
@@ -12,24 +12,32 @@ export interface Group {
 
 /**
  * What is to be seated: the plugs that parts hang on, of every lead that is not set aside. A pinned plug
- * that sits keeps its seat; one that sits nowhere is planned like any other.
+ * that sits keeps its seat; one that sits nowhere is planned like any other. What a person put on a unit, a fan
+ * on a hub, stays there: the plan is one for the board.
  */
 export function groupsOf(build: Build, pinned: readonly PlugRef[]): readonly Group[] {
   const keep = new Set(pinned.map(({ lead, plug }) => `${lead} ${plug}`));
   return leadsOf(build)
     .filter(({ setAside }) => setAside !== true)
     .flatMap((lead) =>
-      togetherIn(lead).map((plugs) => ({
-        lead,
-        plugs,
-        pinned: new Map(
-          plugs.flatMap((plug): [string, Seat][] => {
-            const seat = seatOf(build, { lead: lead.id, plug: plug.id });
-            return seat && keep.has(`${lead.id} ${plug.id}`) ? [[plug.id, seat]] : [];
-          }),
-        ),
-      })),
+      togetherIn(lead)
+        .filter((plugs) => !plugs.some((plug) => isOnUnit(build, { lead: lead.id, plug: plug.id })))
+        .map((plugs) => ({
+          lead,
+          plugs,
+          pinned: new Map(
+            plugs.flatMap((plug): [string, Seat][] => {
+              const seat = seatOf(build, { lead: lead.id, plug: plug.id });
+              return seat && keep.has(`${lead.id} ${plug.id}`) ? [[plug.id, seat]] : [];
+            }),
+          ),
+        })),
     );
+}
+
+function isOnUnit(build: Build, ref: PlugRef): boolean {
+  const seat = seatOf(build, ref);
+  return seat !== undefined && unitWith(build, seat.connector) !== undefined;
 }
 
 /** The plugs of a lead by the parts they share, in their own order; those without a part are left out. */

@@ -12,6 +12,7 @@ import { FORM_FACTORS, type Outline } from '../../boards/document/outline';
 import { PHOTO_TYPES, type Photo } from '../../boards/document/photo';
 import type { PinReading } from '../../boards/document/pin-reading';
 import type { LogEntry } from '../../boards/document/trouble';
+import { UNIT_KINDS, type Unit } from '../../boards/document/unit';
 import { placesOf } from '../../boards/fit/places';
 import { type PartKindId, partKindOf } from '../../boards/signals/part-kinds';
 import { JOBS } from '../../boards/signals/signal';
@@ -160,6 +161,56 @@ export function arbitraryLead(id: string): fc.Arbitrary<Lead> {
   });
 }
 
+/** A cable: two plugs and wires from one to the other, mostly straight through, now and then measured. */
+export function arbitraryCable(id: string): fc.Arbitrary<Lead> {
+  return fc.record({ seed: arbitrarySeed, name: arbitraryName }).map(({ seed, name }): Lead => {
+    const dice = new Dice(seed);
+    const near = plugOf('near', name, dice);
+    const far = dice.oneIn(3)
+      ? plugOf('far', '', dice)
+      : { ...near, id: 'far', ...(dice.oneIn(2) && { family: 'usb3' }) };
+    const [from, to] = [near, far].map((plug) =>
+      gridIndex(plug.grid)
+        .positions.map(({ label }) => label)
+        .filter((label) => !plug.blocked?.includes(label)),
+    );
+    const wires = (from ?? []).flatMap((hole): readonly Wire[] => {
+      const end = to?.includes(hole) && !dice.oneIn(6) ? hole : dice.pick(to ?? []);
+      const colour = dice.pick(WIRE_COLOURS) ?? 'black';
+      return end === undefined ? [] : [{ from: `near.${hole}`, to: `far.${end}`, colour }];
+    });
+    const measured = dice.oneIn(2) && {
+      cable: {
+        diameterMm: 4 + dice.below(8),
+        slackMm: dice.below(60),
+        runs: [{ from: 'near', to: 'far', lengthMm: 100 + dice.below(900) }],
+      },
+    };
+    return { id, name, parts: [], plugs: [near, far], wires, ...measured };
+  });
+}
+
+/** A unit with one or two small connectors, somewhere on the tray or nowhere. */
+export function arbitraryUnit(id: string): fc.Arbitrary<Unit> {
+  return fc
+    .record({
+      seed: arbitrarySeed,
+      name: arbitraryName,
+      connectors: fc.tuple(arbitraryConnector(`${id}-in`), arbitraryConnector(`${id}-out`)),
+    })
+    .map(({ seed, name, connectors }): Unit => {
+      const dice = new Dice(seed);
+      return {
+        id,
+        name,
+        kind: dice.pick(UNIT_KINDS) ?? 'other',
+        ...(dice.oneIn(3) && { at: 'bay-1' }),
+        connectors: connectors.slice(0, 1 + dice.below(2)),
+        ...(dice.oneIn(5) && { notes: name }),
+      };
+    });
+}
+
 /** An outline: of a form factor or free, with a few holes or none, some of them beyond the edge. */
 export function outlineFor(dice: Dice, name: string): Outline {
   const holes = Array.from({ length: dice.below(4) }, (_, at) => ({
@@ -255,24 +306,30 @@ export const arbitraryBuild: fc.Arbitrary<Build> = fc
     name: arbitraryName,
     board: arbitraryBoard,
     case: arbitraryCase,
-    extras: fc.array(arbitraryLead('loose'), { maxLength: 1 }),
+    extras: fc.tuple(arbitraryLead('loose'), arbitraryCable('cable')),
+    units: fc.tuple(arbitraryUnit('supply'), arbitraryUnit('drive')),
     seed: arbitrarySeed,
   })
-  .map(({ seed, ...sheets }) => {
+  .map(({ seed, extras, units, ...sheets }) => {
     const dice = new Dice(seed);
     let build: Build = {
       format: 'leadwright/build',
       version: 1,
       id: 'build',
       ...sheets,
+      extras: extras.filter(() => dice.oneIn(2)),
+      ...(dice.oneIn(2) && { units: units.slice(0, 1 + dice.below(2)) }),
       seats: [],
+      ...(dice.oneIn(3) && { routes: [{ lead: 'cable', plug: 'far', paths: ['path-1', 'path-2'] }] }),
       view: { turn: dice.pick(TURNS) ?? 0, mirrored: dice.oneIn(2) },
       ...(dice.oneIn(2) && { trouble: { log: logFor(dice) } }),
     };
-    for (const lead of build.case.leads) {
-      const seat = dice.oneIn(2)
-        ? dice.pick(placesOf(build, { lead: lead.id, plug: lead.plugs[0]?.id ?? '' }))
-        : undefined;
+    const first = build.case.leads.map((lead) => ({ lead: lead.id, plug: lead.plugs[0]?.id ?? '' }));
+    const ofCables = build.extras
+      .filter(({ parts }) => parts.length === 0)
+      .flatMap(({ id, plugs }) => plugs.map((plug) => ({ lead: id, plug: plug.id })));
+    for (const ref of [...first, ...ofCables]) {
+      const seat = dice.oneIn(2) ? dice.pick(placesOf(build, ref)) : undefined;
       if (seat !== undefined) build = { ...build, seats: [...build.seats, seat] };
     }
     const paths = (build.case.tray?.paths ?? []).map(({ id }) => id);

@@ -2,6 +2,7 @@ import { addConnector } from './add-connector';
 import { addLead } from './add-lead';
 import { addPhoto } from './add-photo';
 import { addToTray } from './add-to-tray';
+import { addUnit } from './add-unit';
 import { answerQuestion } from './answer-question';
 import { arrangePlugs } from './arrange-plugs';
 import { beginTray } from './begin-tray';
@@ -35,16 +36,19 @@ import { numberConnector } from './number-connector';
 import { outlineBoard } from './outline-board';
 import { pinRun } from './pin-run';
 import { placeConnector } from './place-connector';
+import { placeUnit } from './place-unit';
 import { pointPhoto } from './point-photo';
 import { removeConnector } from './remove-connector';
 import { removeFromTray } from './remove-from-tray';
 import { removeLead } from './remove-lead';
 import { removePhoto } from './remove-photo';
 import { removeTray } from './remove-tray';
+import { removeUnit } from './remove-unit';
 import { renameBoard } from './rename-board';
 import { renameBuild } from './rename-build';
 import { renameConnector } from './rename-connector';
 import { renameLead } from './rename-lead';
+import { renameUnit } from './rename-unit';
 import { replaceBoard } from './replace-board';
 import { replaceCase } from './replace-case';
 import { replaceTray } from './replace-tray';
@@ -80,6 +84,10 @@ export const COMMANDS = [
   measureLead,
   layRuns,
   pinRun,
+  addUnit,
+  removeUnit,
+  renameUnit,
+  placeUnit,
   renameBuild,
   noteBuild,
   turnView,

@@ -1,7 +1,7 @@
 import { ok, type Result, refuse } from '../../base/result';
 import { type Build, type Seat, SeatZ } from '../../document/build';
 import { LIMITS } from '../../document/limits';
-import { connectorOf, samePlug, seatOf } from '../../document/lookup';
+import { anyConnectorOf, samePlug, seatOf } from '../../document/lookup';
 import { plugName } from '../../document/names';
 import { fitSeat } from '../../fit/fit-seat';
 import { changeLead } from '../change';
@@ -21,7 +21,7 @@ export const seatPlug = defineCommand({
 function place(build: Build, seat: Seat): Result<Build, Refusal> {
   const plug = findPlug(build, seat);
   if (!plug.ok) return plug;
-  if (connectorOf(build.board, seat.connector) === undefined)
+  if (anyConnectorOf(build, seat.connector) === undefined)
     return refuse({ code: 'unknown-connector', connector: seat.connector });
   const { refusals } = fitSeat(build, seat);
   if (refusals.length > 0) {

@@ -1,7 +1,7 @@
 import { listed } from '../../base/listed';
 import type { Build } from '../../document/build';
 import type { Part } from '../../document/lead';
-import { connectorOf, leadOf, type PinRef, type PlugRef, pinOf } from '../../document/lookup';
+import { anyConnectorOf, leadOf, type PinRef, type PlugRef, pinOf } from '../../document/lookup';
 import { connectorName } from '../../document/names';
 import { type SignalId, signalOf } from '../../signals/signals';
 
@@ -36,7 +36,7 @@ export function pinsOf(build: Build, pins: readonly PinRef[]): string {
 
 /** "pin 3 (drive LED −)". */
 export function pinWithJob(build: Build, { connector: id, pin: label }: PinRef): string {
-  const connector = connectorOf(build.board, id);
+  const connector = anyConnectorOf(build, id);
   const signal = connector && pinOf(connector, label).signal;
   return `pin${NBSP}${label} (${signalName(signal ?? 'unknown')})`;
 }

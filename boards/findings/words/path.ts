@@ -4,7 +4,7 @@ import type { Holder } from '../../circuit/holder';
 import type { Path, PathStep } from '../../circuit/path';
 import type { BoardPiece, Piece } from '../../circuit/piece';
 import type { Build } from '../../document/build';
-import { connectorOf, leadOf, type PinRef, pinOf } from '../../document/lookup';
+import { anyConnectorOf, leadOf, type PinRef, pinOf } from '../../document/lookup';
 import { connectorName, leadName } from '../../document/names';
 import { type ParameterId, parameterAt } from '../../signals/parameters';
 import { partKindOf } from '../../signals/part-kinds';
@@ -97,7 +97,7 @@ function isCopper(ohms: ParameterId): boolean {
 
 /** "about 330 Ω (150 Ω to 1 kΩ)", or what the sheet states. */
 function ohmsOf(build: Build, { connector: id, pin: label }: PinRef, parameter: ParameterId): string {
-  const connector = connectorOf(build.board, id);
+  const connector = anyConnectorOf(build, id);
   const stated = connector && pinOf(connector, label).values?.find((value) => value.parameter === parameter);
   if (stated) return `${ohmsText(stated.value)} (from the board sheet)`;
   const [strong, weak] = [parameterAt(parameter, 'strong'), parameterAt(parameter, 'weak')];

@@ -2,7 +2,7 @@ import { listed } from '../../base/listed';
 import { addTurns } from '../../base/units';
 import type { Build } from '../../document/build';
 import { SIDES, type Side } from '../../document/connector';
-import { connectorOf } from '../../document/lookup';
+import { anyConnectorOf, unitWith } from '../../document/lookup';
 import { connectorName } from '../../document/names';
 import { overhangWords, refusalWords } from '../../fit/fit-words';
 import { turnedSide } from '../../fit/geometry';
@@ -75,9 +75,13 @@ const DIRECTIONS: Readonly<Record<Side, string>> = {
   left: 'to the left',
 };
 
+const AS_DESCRIBED: Build['view'] = { turn: 0, mirrored: false };
+
 /** A direction on the unturned connector, as the board lies in front of the person. */
-function inView({ board, view }: Build, connector: string, side: Side): string {
-  const turn = connectorOf(board, connector)?.place.turn ?? 0;
+function inView(build: Build, connector: string, side: Side): string {
+  const turn = anyConnectorOf(build, connector)?.place.turn ?? 0;
+  // Only the board is turned and mirrored with the view; a unit is drawn as it is described.
+  const view = unitWith(build, connector) ? AS_DESCRIBED : build.view;
   const seen = turnedSide(side, addTurns(turn, view.turn));
   const across = seen === 'left' || seen === 'right';
   const mirrored = SIDES[(SIDES.indexOf(seen) + 2) % 4] ?? seen;

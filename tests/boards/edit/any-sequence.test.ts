@@ -11,11 +11,13 @@ import { same } from '../../../boards/edit/same';
 import {
   arbitraryBoard,
   arbitraryBuild,
+  arbitraryCable,
   arbitraryCase,
   arbitraryConnector,
   arbitraryLead,
   arbitraryName,
   arbitrarySeed,
+  arbitraryUnit,
 } from '../arbitrary-build';
 import { Dice } from '../dice';
 import { MAKERS } from './command-makers';
@@ -49,6 +51,8 @@ const step = fc.record({
 const session = fc.record({
   build: arbitraryBuild,
   lead: arbitraryLead('spare'),
+  cable: arbitraryCable('spare'),
+  unit: arbitraryUnit('spare'),
   connector: arbitraryConnector('spare'),
   board: arbitraryBoard,
   case: arbitraryCase,

@@ -3,9 +3,10 @@ import type { Seat } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
 import { FITTED } from '../../../boards/document/fitted';
 import { CONDITIONS, type Lead, type Plug, WIRE_COLOURS } from '../../../boards/document/lead';
-import { holeState, leadsOf, samePlug } from '../../../boards/document/lookup';
+import { connectorsOf, holeState, leadsOf, samePlug, unitsOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
 import { logOf } from '../../../boards/document/trouble';
+import type { Unit } from '../../../boards/document/unit';
 import type { CommandName } from '../../../boards/edit/command';
 import type { Choices } from '../../../boards/edit/compare/choices';
 import { TAKES } from '../../../boards/edit/compare/taking';
@@ -118,15 +119,41 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
       const hole = given.dice.pick(gridIndex(ref.plug.grid).positions)?.label ?? null;
       return { lead: ref.lead.id, plug: ref.plug.id, mark: given.dice.oneIn(3) ? null : hole };
     },
+    'add-unit': (given) => {
+      const { build, dice, unit, cable } = given;
+      const id = `unit-${dice.below(6)}`;
+      const own = {
+        ...unit,
+        id,
+        connectors: unit.connectors.map((each, at) => ({ ...each, id: `${id}-${at}` })),
+      };
+      if (dice.oneIn(2)) return { unit: own };
+      const lead = { ...cable, id: `lead-${dice.below(12)}` };
+      const with_: Build = { ...build, units: [...unitsOf(build), own], extras: [...build.extras, lead] };
+      const seat = dice.pick(
+        placesOf(with_, { lead: lead.id, plug: 'near' }).filter(({ connector }) =>
+          own.connectors.some((each) => each.id === connector),
+        ),
+      );
+      return { unit: own, leads: [lead], ...(seat && { seats: [seat] }) };
+    },
+    'remove-unit': (given) => withUnit(given, ({ id }) => ({ unit: id })),
+    'rename-unit': (given) => withUnit(given, ({ id }) => ({ unit: id, name: given.text })),
+    'place-unit': (given) =>
+      withUnit(given, ({ id }) => ({ unit: id, at: given.dice.pick([null, null, 'bay-1']) ?? null })),
     'rename-build': ({ text }) => ({ name: text }),
     'note-build': ({ text, dice }) => ({ notes: dice.oneIn(3) ? '' : text }),
     'turn-view': ({ dice }) => ({ turn: dice.pick(TURNS) ?? 0, mirrored: dice.oneIn(2) }),
     'rename-board': ({ text }) => ({ name: text }),
     'note-board': ({ text, dice }) => ({ notes: dice.oneIn(3) ? '' : text }),
     'outline-board': ({ text, dice }) => ({ outline: outlineFor(dice, text) }),
-    'add-connector': ({ connector, dice }) => ({
-      connector: { ...connector, id: `connector-${dice.below(12)}` },
-    }),
+    'add-connector': ({ build, connector, dice }) => {
+      const unit = dice.oneIn(3) ? dice.pick(unitsOf(build))?.id : undefined;
+      return {
+        connector: { ...connector, id: `connector-${dice.below(12)}` },
+        ...(unit !== undefined && { unit }),
+      };
+    },
     'remove-connector': (given) => withConnector(given, ({ id }) => ({ connector: id })),
     'rename-connector': (given) =>
       withConnector(given, ({ id }) => ({ connector: id, print: given.text, title: given.text })),
@@ -247,8 +274,13 @@ function withLead<T>({ build, dice }: Situation, make: (lead: Lead) => T): T | u
 }
 
 function withConnector<T>({ build, dice }: Situation, make: (connector: Connector) => T): T | undefined {
-  const connector = dice.pick(build.board.connectors);
+  const connector = dice.pick(connectorsOf(build));
   return connector && make(connector);
+}
+
+function withUnit<T>({ build, dice }: Situation, make: (unit: Unit) => T): T | undefined {
+  const unit = dice.pick(unitsOf(build));
+  return unit && make(unit);
 }
 
 function somePlug(given: Situation): { readonly lead: Lead; readonly plug: Plug } | undefined {

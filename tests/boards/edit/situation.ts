@@ -3,6 +3,7 @@ import type { Build } from '../../../boards/document/build';
 import type { CaseSheet } from '../../../boards/document/case-sheet';
 import type { Connector } from '../../../boards/document/connector';
 import type { Lead } from '../../../boards/document/lead';
+import type { Unit } from '../../../boards/document/unit';
 import type { Command, CommandName } from '../../../boards/edit/command';
 import type { Dice } from '../dice';
 
@@ -13,6 +14,8 @@ export interface Situation {
   readonly text: string;
   readonly lead: Lead;
   readonly connector: Connector;
+  readonly cable: Lead;
+  readonly unit: Unit;
   readonly board: BoardSheet;
   readonly case: CaseSheet;
 }
