@@ -204,7 +204,7 @@ export function arbitraryUnit(id: string): fc.Arbitrary<Unit> {
         id,
         name,
         kind: dice.pick(UNIT_KINDS) ?? 'other',
-        ...(dice.oneIn(3) && { at: 'bay-1' }),
+        ...(dice.oneIn(2) && { at: 'bay-1' }),
         connectors: connectors.slice(0, 1 + dice.below(2)),
         ...(dice.oneIn(5) && { notes: name }),
       };
@@ -318,7 +318,7 @@ export const arbitraryBuild: fc.Arbitrary<Build> = fc
       id: 'build',
       ...sheets,
       extras: extras.filter(() => dice.oneIn(2)),
-      ...(dice.oneIn(2) && { units: units.slice(0, 1 + dice.below(2)) }),
+      ...(!dice.oneIn(3) && { units: units.slice(0, 1 + dice.below(2)) }),
       seats: [],
       ...(dice.oneIn(3) && { routes: [{ lead: 'cable', plug: 'far', paths: ['path-1', 'path-2'] }] }),
       view: { turn: dice.pick(TURNS) ?? 0, mirrored: dice.oneIn(2) },

@@ -39,10 +39,11 @@ function wiresOf({ connector }: ConnectorType, ends: readonly BoardEnd[]): Wire[
 function supplyCable(id: string, title: string, serves: string, ends: readonly BoardEnd[] = WHOLE): LeadType {
   const type = POWER_CONNECTORS.find((candidate) => candidate.id === serves);
   if (type === undefined) throw new Error(`No power connector ${serves} in the library`);
+  const rib = type.connector.shroud?.guide;
   return leadType(id, title, COLOURS, {
     parts: [],
     plugs: [
-      plug('supply', '', type.connector.grid, { family: FAMILY.supplySide }),
+      plug('supply', '', type.connector.grid, { family: FAMILY.supplySide, ...(rib && { rib }) }),
       ...ends.map((end) => boardPlug(type, end)),
     ],
     wires: wiresOf(type, ends),

@@ -1,8 +1,8 @@
 import { TURNS } from '../../../boards/base/units';
-import type { Seat } from '../../../boards/document/build';
+import type { Build, Seat } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
 import { FITTED } from '../../../boards/document/fitted';
-import { CONDITIONS, type Lead, type Plug, WIRE_COLOURS } from '../../../boards/document/lead';
+import { CONDITIONS, type Lead, type Part, type Plug, WIRE_COLOURS } from '../../../boards/document/lead';
 import { connectorsOf, holeState, leadsOf, samePlug, unitsOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
 import { logOf } from '../../../boards/document/trouble';
@@ -83,9 +83,7 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
     'rename-lead': (given) => withLead(given, (lead) => ({ lead: lead.id, name: given.text })),
     'set-lead-aside': (given) => withLead(given, (lead) => ({ lead: lead.id, aside: given.dice.oneIn(2) })),
     'set-part': (given) =>
-      withLead(given, (lead) => {
-        const part = given.dice.pick(lead.parts);
-        if (part === undefined) return undefined;
+      withPart(given, (lead, part) => {
         const kind = partKindOf(part.kind);
         const colour = hasOneColour(kind) ? given.dice.pick(LAMP_COLOURS) : undefined;
         const condition = isSwitch(kind) ? given.dice.pick(CONDITIONS) : undefined;
@@ -140,7 +138,12 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
     'remove-unit': (given) => withUnit(given, ({ id }) => ({ unit: id })),
     'rename-unit': (given) => withUnit(given, ({ id }) => ({ unit: id, name: given.text })),
     'place-unit': (given) =>
-      withUnit(given, ({ id }) => ({ unit: id, at: given.dice.pick([null, null, 'bay-1']) ?? null })),
+      withUnit(given, ({ id, at: now }) => {
+        const { points = [], bays = [] } = given.build.case.tray ?? {};
+        const at = given.dice.pick([...points, ...bays])?.id;
+        if (now !== undefined && (at === undefined || given.dice.oneIn(2))) return { unit: id, at: null };
+        return at === undefined ? undefined : { unit: id, at };
+      }),
     'rename-build': ({ text }) => ({ name: text }),
     'note-build': ({ text, dice }) => ({ notes: dice.oneIn(3) ? '' : text }),
     'turn-view': ({ dice }) => ({ turn: dice.pick(TURNS) ?? 0, mirrored: dice.oneIn(2) }),
@@ -241,7 +244,7 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
       return photo && { photo: photo.id };
     },
     'point-photo': (given) =>
-      withConnector(given, ({ id, grid }) => {
+      withBoardConnector(given, ({ id, grid }) => {
         const photo = given.dice.pick(given.build.board.photos ?? []);
         const pins = gridIndex(grid).positions.filter(() => given.dice.oneIn(2));
         return (
@@ -273,8 +276,21 @@ function withLead<T>({ build, dice }: Situation, make: (lead: Lead) => T): T | u
   return lead && make(lead);
 }
 
+/** Of the leads that have parts: a cable has none. */
+function withPart<T>({ build, dice }: Situation, make: (lead: Lead, part: Part) => T): T | undefined {
+  const lead = dice.pick(leadsOf(build).filter(({ parts }) => parts.length > 0));
+  const part = lead && dice.pick(lead.parts);
+  return lead && part && make(lead, part);
+}
+
 function withConnector<T>({ build, dice }: Situation, make: (connector: Connector) => T): T | undefined {
   const connector = dice.pick(connectorsOf(build));
+  return connector && make(connector);
+}
+
+/** A photo shows the board, and no unit. */
+function withBoardConnector<T>({ build, dice }: Situation, make: (connector: Connector) => T): T | undefined {
+  const connector = dice.pick(build.board.connectors);
   return connector && make(connector);
 }
 

@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import type { Build, Seat } from '../../../boards/document/build';
+import type { Connector } from '../../../boards/document/connector';
+import type { Lead } from '../../../boards/document/lead';
+import type { Unit } from '../../../boards/document/unit';
+import type { Command } from '../../../boards/edit/command';
+import { fitSeat } from '../../../boards/fit/fit-seat';
+import { placesOf } from '../../../boards/fit/places';
+import { makeConnector } from '../../../boards/library/make-connector';
+import { makeLead } from '../../../boards/library/make-lead';
+import { bench } from '../findings/harness';
+import { done, toldNo } from './carried-out';
+
+const at = { xMm: 0, yMm: 0, turn: 0 } as const;
+
+function outlet(id: string): Connector {
+  const cpu = makeConnector('cpu-power-2x4', { id, print: id.toUpperCase(), place: at });
+  return { ...cpu, family: 'supply-side' };
+}
+
+const supply: Unit = { id: 'psu', name: 'Supply', kind: 'supply', connectors: [outlet('cpu-out')] };
+const cable: Lead = makeLead('cpu-power-cable-8', { id: 'cpu-cable', name: 'CPU cable' });
+const near: Seat = { lead: 'cpu-cable', plug: 'supply', connector: 'cpu-out', at: [0, 0], turn: 0 };
+const far: Seat = { lead: 'cpu-cable', plug: 'board', connector: 'cpu', at: [0, 0], turn: 0 };
+const onBoard: Build = bench().header('cpu-power-2x4', 'cpu').build;
+const add: Command = { name: 'add-unit', args: { unit: supply, leads: [cable], seats: [near] } };
+
+describe('a unit of a build', () => {
+  const added = done(onBoard, add);
+
+  it('comes with its cables and where they sit, in one step', () => {
+    expect(added.units).toEqual([supply]);
+    expect(added.extras).toEqual([cable]);
+    expect(added.seats).toEqual([near]);
+  });
+
+  it('is refused when an id is taken, by name', () => {
+    expect(toldNo(added, add)).toBe('There is a unit “psu” already. Choose another id.');
+    const other: Command = { name: 'add-unit', args: { unit: { ...supply, id: 'psu-2' } } };
+    expect(toldNo(added, other)).toBe('There is a connector “cpu-out” already. Choose another id.');
+  });
+
+  it('is refused when a cable that comes with it does not fit where it is said to sit', () => {
+    const args = { unit: supply, leads: [cable], seats: [{ ...near, plug: 'board' }] };
+    expect(toldNo(onBoard, { name: 'add-unit', args })).toMatch(
+      /does not fit there on cpu-out\. A plug of the shape “cpu power” does not enter “supply side”/,
+    );
+  });
+
+  it('takes a plug on its connector and lets it go with the unit, cables staying on the shelf', () => {
+    const fed = done(added, { name: 'seat-plug', args: far });
+    expect(fed.seats).toEqual([near, far]);
+    const removed = done(fed, { name: 'remove-unit', args: { unit: 'psu' } });
+    expect(removed.seats).toEqual([far]);
+    expect(removed.extras).toEqual([cable]);
+    expect(removed).not.toHaveProperty('units');
+  });
+
+  it('is named and placed; a place that the tray has not is refused', () => {
+    const named = done(added, { name: 'rename-unit', args: { unit: 'psu', name: 'Old supply' } });
+    expect(named.units?.[0]?.name).toBe('Old supply');
+    expect(toldNo(added, { name: 'place-unit', args: { unit: 'psu', at: 'bay-9' } })).toBe(
+      'The tray has no point, bay or supply “bay-9”. Choose one that it has, or none.',
+    );
+    expect(toldNo(added, { name: 'rename-unit', args: { unit: 'disk', name: 'x' } })).toBe(
+      'There is no unit “disk” in this build.',
+    );
+  });
+
+  it('has its connectors documented by the same commands as those of the board', () => {
+    const pin = { pin: '1', signal: 'supply-12v' } as const;
+    const changed = done(added, { name: 'change-pin', args: { connector: 'cpu-out', pin } });
+    expect(changed.units?.[0]?.connectors[0]?.pins).toContainEqual(pin);
+    expect(changed.board).toBe(added.board);
+    const more = done(added, {
+      name: 'add-connector',
+      args: { unit: 'psu', connector: outlet('cpu-out-2') },
+    });
+    expect(more.units?.[0]?.connectors.map(({ id }) => id)).toEqual(['cpu-out', 'cpu-out-2']);
+    const fewer = done(more, { name: 'remove-connector', args: { connector: 'cpu-out' } });
+    expect(fewer.units?.[0]?.connectors.map(({ id }) => id)).toEqual(['cpu-out-2']);
+    expect(fewer.seats).toEqual([]);
+  });
+});
+
+describe('plugs on units', () => {
+  it('find their places on the board first, then on every unit that their shape fits', () => {
+    const added = done(onBoard, add);
+    expect(placesOf(added, { lead: 'cpu-cable', plug: 'supply' }).map(({ connector }) => connector)).toEqual([
+      'cpu-out',
+    ]);
+    expect(placesOf(added, { lead: 'cpu-cable', plug: 'board' }).map(({ connector }) => connector)).toEqual([
+      'cpu',
+    ]);
+  });
+
+  it('are in nobody’s way on the board, though both count their millimetres from 0', () => {
+    const fan = makeConnector('fan-1x4', { id: 'out', print: '1', place: at });
+    const hub: Unit = { id: 'hub', name: 'Hub', kind: 'hub', connectors: [fan] };
+    const board = bench()
+      .connector({ ...fan, id: 'header' })
+      .lead('fan-1x4', 'front')
+      .lead('fan-1x4', 'rear')
+      .with({ units: [hub] })
+      .seat('front', 'header', '1').build;
+    const rear: Seat = { lead: 'rear', plug: 'plug', connector: 'out', at: [0, 0], turn: 0 };
+    expect(fitSeat(board, rear).refusals).toEqual([]);
+    expect(fitSeat(board, { ...rear, connector: 'header' }).refusals).toMatchObject([{ code: 'occupied' }]);
+  });
+});
+
+it('splitting a measured cable leaves its runs ending at plugs that are there', () => {
+  const runs = [{ from: 'near', to: 'far', lengthMm: 300 }];
+  const bare = makeLead('panel-extension-2x5', { id: 'ext', name: 'Extension' });
+  const [board, other] = bare.plugs;
+  if (!board || !other) throw new Error('two plugs');
+  const lead: Lead = {
+    ...bare,
+    plugs: [{ ...board, id: 'near' }, other],
+    wires: bare.wires.map((wire) => ({ ...wire, from: wire.from.replace('board.', 'near.') })),
+    cable: { diameterMm: 6, slackMm: 20, runs },
+  };
+  const split = done(bench().with({ extras: [lead] }).build, {
+    name: 'split-plug',
+    args: { lead: 'ext', plug: 'near' },
+  });
+  expect(split.extras[0]?.cable?.runs).toEqual([{ from: 'near-1', to: 'far', lengthMm: 300 }]);
+});
