@@ -108,21 +108,3 @@ describe('plugs on units', () => {
     expect(fitSeat(board, { ...rear, connector: 'header' }).refusals).toMatchObject([{ code: 'occupied' }]);
   });
 });
-
-it('splitting a measured cable leaves its runs ending at plugs that are there', () => {
-  const runs = [{ from: 'near', to: 'far', lengthMm: 300 }];
-  const bare = makeLead('panel-extension-2x5', { id: 'ext', name: 'Extension' });
-  const [board, other] = bare.plugs;
-  if (!board || !other) throw new Error('two plugs');
-  const lead: Lead = {
-    ...bare,
-    plugs: [{ ...board, id: 'near' }, other],
-    wires: bare.wires.map((wire) => ({ ...wire, from: wire.from.replace('board.', 'near.') })),
-    cable: { diameterMm: 6, slackMm: 20, runs },
-  };
-  const split = done(bench().with({ extras: [lead] }).build, {
-    name: 'split-plug',
-    args: { lead: 'ext', plug: 'near' },
-  });
-  expect(split.extras[0]?.cable?.runs).toEqual([{ from: 'near-1', to: 'far', lengthMm: 300 }]);
-});
