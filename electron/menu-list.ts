@@ -28,6 +28,7 @@ export const MENU_BAR: readonly Menu[] = [
         accelerator: 'CmdOrCtrl+Shift+P',
       },
       { id: 'file.print-pinout', label: 'Print the pinout…', accelerator: 'CmdOrCtrl+P' },
+      { id: 'file.print-trouble', label: 'Print the trouble sheet…' },
       { id: 'file.save-list', label: 'Save the from-to list…' },
       { id: 'file.header-picture', label: 'Save a picture of this header…' },
       'line',

@@ -42,6 +42,9 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/fit',
     'boards/circuit',
     'boards/findings',
+    // What was noticed and tried is printed with what it says.
+    'boards/diagnosis',
+    'boards/diagnosis/observations',
   ],
   'boards/host.ts': ['boards/handover'],
 

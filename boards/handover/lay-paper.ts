@@ -8,6 +8,7 @@ import type { Letters } from './page/letters';
 import type { Paper } from './page/page';
 import type { PaperProblem } from './paper-problem';
 import { pinoutPaper } from './pinout/pinout-paper';
+import { troublePaper } from './trouble-sheet/trouble-paper';
 
 /** Lays out what is to be printed: the one way for every format. Only a build has a bench sheet. */
 export function layPaper(
@@ -19,6 +20,8 @@ export function layPaper(
   const build = document.format === 'leadwright/build' ? document : null;
   if (kind === 'bench-sheet')
     return build ? benchPaper(build, options, printedOn, letters) : expected('a build');
+  if (kind === 'trouble-sheet')
+    return build ? troublePaper(build, options, printedOn, letters) : expected('a build');
   if (kind === 'header')
     return build ? headerPicture(build, options, printedOn, letters) : expected('a build');
   const board = boardIn(document);

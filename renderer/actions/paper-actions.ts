@@ -26,6 +26,13 @@ export function paperActions(workbench: Workbench): readonly Action[] {
       run: () => openDialog({ kind: 'print-pinout' }),
     },
     {
+      id: 'file.print-trouble',
+      ...paper,
+      label: 'Print the trouble sheet…',
+      shortcuts: [],
+      run: () => openDialog({ kind: 'print-trouble' }),
+    },
+    {
       id: 'file.save-list',
       ...paper,
       label: 'Save the from-to list…',

@@ -47,6 +47,9 @@ const LargeSteps = lazy(() =>
 const PrintBenchSheet = lazy(() =>
   import('./print-pinout/print-bench-sheet-dialog').then((part) => ({ default: part.PrintBenchSheetDialog })),
 );
+const PrintTrouble = lazy(() =>
+  import('./print-pinout/print-trouble-dialog').then((part) => ({ default: part.PrintTroubleDialog })),
+);
 const HeaderPicture = lazy(() =>
   import('./print-pinout/header-picture-dialog').then((part) => ({ default: part.HeaderPictureDialog })),
 );
@@ -110,6 +113,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <LargeSteps onClose={close} />;
     case 'large-trial':
       return null;
+    case 'print-trouble':
+      return <PrintTrouble onClose={close} />;
     case 'print-bench-sheet':
       return <PrintBenchSheet onClose={close} />;
     case 'header-picture':

@@ -1,5 +1,4 @@
 import type { Moment, Sense } from '../../boards/diagnosis/observations/observation';
-import type { Trial } from '../../boards/diagnosis/trials/trial';
 
 /** The groups of questions, by when something shows. */
 export const MOMENT_WORDS: Readonly<Record<Moment, string>> = {
@@ -46,21 +45,3 @@ export function waitsWords(before: string, result: string): string {
 }
 
 export const TELLS_NOTHING = 'Would tell nothing more now.';
-
-/** What to mind at a trial, beside its steps. */
-export function trialCautions({ id, powered }: Trial): readonly string[] {
-  const mains = powered
-    ? 'Mains is on during this trial. Hands, tools and rings stay off the board, except as the steps say. At smell, smoke, heat or sparks pull the mains plug at once.'
-    : 'Mains plug out, supply switch off, every light on the board gone out, and yourself discharged on bare metal, before you touch anything inside.';
-  const more = CAUTIONS_OF[id];
-  return more === undefined ? [mains] : [mains, more];
-}
-
-const CAUTIONS_OF: Readonly<Record<string, string>> = {
-  'bare-pins':
-    'If you are not sure which two pins these are, do not touch any: ask somebody who knows the board.',
-  'measure-standby': 'Only for somebody who is used to measuring on a live machine. Never open the supply.',
-  'other-supply': 'Never mix cables of two supplies, even if the plugs fit.',
-  'one-memory-module': 'Hold modules by their edges, and discharge yourself before each one.',
-  'out-of-case': 'No metal under the board, and nothing that can slip onto it.',
-};

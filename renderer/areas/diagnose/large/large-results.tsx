@@ -1,8 +1,8 @@
 import { Button } from 'react-aria-components/Button';
 import { Heading } from 'react-aria-components/Heading';
 import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-words';
+import { trialCautions } from '../../../../boards/diagnosis/trials/cautions';
 import { WORKS_NOW } from '../../../../boards/diagnosis/trials/words';
-import { trialCautions } from '../../../words/trouble-words';
 import { useWorkbench } from '../../../workbench';
 import { noteResult } from '../doings';
 import type { ShownTrial } from '../next/use-shown-trial';

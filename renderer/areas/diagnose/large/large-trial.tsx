@@ -63,7 +63,7 @@ export function LargeTrial({
   return (
     <ModalOverlay className="large-shade" isOpen onOpenChange={(open) => !open && onClose()}>
       <Modal className="large-modal">
-        <Dialog className="large-steps large-trial" aria-label="What to do next">
+        <Dialog className="large-steps large-trial">
           {/* biome-ignore lint/a11y/noStaticElementInteractions: keys of the whole dialog, whichever button has the focus */}
           <div className="large-inside" onKeyDown={onKeyDown}>
             <header className="large-head">

@@ -1,4 +1,4 @@
-import { Maximize2 } from 'lucide-react';
+import { Maximize2, Printer } from 'lucide-react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import { useAction } from '../../../actions/actions';
 import { Button } from '../../../look/button';
@@ -12,6 +12,7 @@ import { WorksNow } from './works-now';
 /** What to do next, and what was done. */
 export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
   const large = useAction('view.large-steps');
+  const print = useAction('file.print-trouble');
   const shown = useShownTrial(diagnosis);
   const said = diagnosis.lines.filter(({ current }) => current).length;
   const stops = (diagnosis.reckoning?.stops ?? []).length > 0;
@@ -50,6 +51,10 @@ export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
           <Maximize2 size={16} aria-hidden="true" />
           Large letters
           <kbd className="keys">F9</kbd>
+        </Button>
+        <Button onPress={() => print.run()}>
+          <Printer size={16} aria-hidden="true" />
+          Print…
         </Button>
       </div>
     </aside>

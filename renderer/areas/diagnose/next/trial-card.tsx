@@ -1,9 +1,10 @@
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
 import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-words';
+import { trialCautions } from '../../../../boards/diagnosis/trials/cautions';
 import { resultWords } from '../../../../boards/diagnosis/trials/words';
 import { Button } from '../../../look/button';
-import { effortWords, gainWords, trialCautions } from '../../../words/trouble-words';
+import { effortWords, gainWords } from '../../../words/trouble-words';
 import { useWorkbench } from '../../../workbench';
 import { noteResult } from '../doings';
 import type { Diagnosis } from '../use-diagnosis';

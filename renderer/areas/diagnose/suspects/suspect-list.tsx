@@ -49,6 +49,7 @@ export function SuspectList({ reckoning, shown }: SuspectListProps) {
         className="suspect-list"
         aria-label="Suspects, likeliest first"
         selectionMode="single"
+        selectionBehavior="replace"
         disallowEmptySelection
         selectedKeys={[shown]}
         onSelectionChange={(keys) => {

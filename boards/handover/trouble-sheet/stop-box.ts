@@ -1,0 +1,34 @@
+import type { Mm } from '../../base/units';
+import type { Measure } from '../../drawing/measure';
+import { severitySign } from '../bench-sheet/severity-sign';
+import type { Strip } from '../page/flow';
+import { linesOf } from '../page/paragraph';
+import { lineHeight, linesAt, TYPES } from '../page/type';
+import { STOPPED_TITLE } from './trouble-words';
+
+const PAD: Mm = 3.5;
+const SIGN_MM: Mm = 6;
+
+/** What to do in place of any trial, in a box that nobody can overlook. */
+export function stopBox(words: readonly string[], widthMm: Mm, measure: Measure): Strip {
+  const left = PAD + 2 * SIGN_MM + PAD;
+  const room = widthMm - left - PAD;
+  const titles = linesOf(STOPPED_TITLE, room, TYPES.heading, measure);
+  const lines = words.flatMap((line) => linesOf(line, room, TYPES.strong, measure));
+  const titlesMm = titles.length * lineHeight(TYPES.heading);
+  const textMm = titlesMm + lines.length * lineHeight(TYPES.strong);
+  const heightMm = Math.max(textMm, 2 * SIGN_MM) + 2 * PAD;
+  return {
+    heightMm,
+    draw: ({ x, y }) => [
+      {
+        kind: 'rect',
+        box: { x: x + 0.5, y: y + 0.5, width: widthMm - 1, height: heightMm - 1 },
+        paint: { fill: 'faint', stroke: { ink: 'ink', widthMm: 1 } },
+      },
+      ...severitySign('danger', { x: x + PAD + SIGN_MM, y: y + heightMm / 2 }, SIGN_MM, measure),
+      ...linesAt(titles, { x: x + left, y: y + PAD }, TYPES.heading, measure),
+      ...linesAt(lines, { x: x + left, y: y + PAD + titlesMm }, TYPES.strong, measure),
+    ],
+  };
+}
