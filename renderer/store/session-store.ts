@@ -18,6 +18,7 @@ import {
   type ShelfTab,
   type TrayDraft,
   type TrayTool,
+  type WayDraft,
 } from './session';
 
 /** What the person is doing now. Nothing of it is saved or undone. */
@@ -43,6 +44,11 @@ export interface Session {
   readonly traySide: TraySide;
   readonly trayTool: TrayTool;
   readonly trayDraft: TrayDraft | null;
+  readonly wayDraft: WayDraft | null;
+  /** Kinds of cables that neither the shelf nor the map shows. */
+  readonly hiddenCables: readonly string[];
+  /** Whether all cables laid together stand beside the map. */
+  readonly layingOpen: boolean;
   readonly hovered: Hovered | null;
   /** What the power bar asks the circuit about. */
   readonly machine: MachineState;
@@ -78,6 +84,9 @@ export interface Session {
   readonly snapTo: (step: PlanStep) => void;
   readonly lookFrom: (side: TraySide) => void;
   readonly pickTool: (tool: TrayTool) => void;
+  readonly draftWay: (draft: WayDraft | null) => void;
+  readonly hideCables: (families: readonly string[]) => void;
+  readonly openLaying: (open: boolean) => void;
   readonly draft: (draft: TrayDraft | null) => void;
   readonly keepCopy: (connector: Connector) => void;
   readonly showStep: (step: string | null) => void;
@@ -112,6 +121,9 @@ export function createSession(): SessionStore {
     traySide: 'front',
     trayTool: 'choose',
     trayDraft: null,
+    wayDraft: null,
+    hiddenCables: [],
+    layingOpen: false,
     hovered: null,
     machine: RESTING,
     step: null,
@@ -129,12 +141,13 @@ export function createSession(): SessionStore {
         planned: null,
         moving: null,
         trayDraft: null,
+        wayDraft: null,
         trayTool: 'choose',
         page: pageOf(selection) ?? page,
       })),
     showPage: (page) => set({ page, moving: null }),
     showShelf: (shelf) => set({ shelf }),
-    select: (selection) => set({ selection, message: null, planned: null }),
+    select: (selection) => set({ selection, message: null, planned: null, wayDraft: null }),
     hover: (hovered) => set({ hovered }),
     setMachine: (change) => set(({ machine }) => ({ machine: { ...machine, ...change } })),
     take: (plug, candidate, turn, by) =>
@@ -160,6 +173,9 @@ export function createSession(): SessionStore {
     lookFrom: (traySide) => set({ traySide }),
     pickTool: (trayTool) => set({ trayTool, trayDraft: null }),
     draft: (trayDraft) => set({ trayDraft }),
+    draftWay: (wayDraft) => set({ wayDraft }),
+    hideCables: (hiddenCables) => set({ hiddenCables }),
+    openLaying: (layingOpen) => set({ layingOpen }),
     keepCopy: (copied) => set({ copied }),
     showStep: (step) => set({ step }),
     showSuspect: (suspect) => set({ suspect }),

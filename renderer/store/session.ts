@@ -58,6 +58,13 @@ export function pageOf(selection: Selection): DocumentPage | undefined {
   return chosenPlug(selection) ? 'lead' : undefined;
 }
 
+/** The way of a run while it is chosen place by place: the paths so far, and those that a connector brings along. */
+export interface WayDraft {
+  /** The plug at the far end of the run. */
+  readonly plug: PlugRef;
+  readonly paths: readonly string[];
+}
+
 /** A plug in the hand: where it would go, before anything is changed. */
 export interface Placing {
   readonly plug: PlugRef;

@@ -1,7 +1,15 @@
 import type { ComponentType } from 'react';
+import { CableSection } from './cables/cable-section';
+import { BundlesSection, OpeningsSection, OrderSection } from './cables/known-sections';
+import { LayAllSection } from './cables/lay-all-section';
 import { ChosenSection } from './chosen/chosen-section';
 
 /** What stands beside the map, from the top. Each part reads the stores itself. */
 export const ROUTE_SECTIONS: readonly { readonly id: string; readonly Section: ComponentType }[] = [
+  { id: 'lay-all', Section: LayAllSection },
+  { id: 'cable', Section: CableSection },
   { id: 'chosen', Section: ChosenSection },
+  { id: 'openings', Section: OpeningsSection },
+  { id: 'bundles', Section: BundlesSection },
+  { id: 'order', Section: OrderSection },
 ];

@@ -7,7 +7,7 @@ import type { Tray } from '../../../../boards/document/tray';
 import { hasPaths, trayPathOf, trayPlaceOf } from '../../../../boards/document/tray-places';
 import { draftedTray } from '../../../canvas/tray/drafted';
 import { IconButton } from '../../../look/button';
-import type { TrayPart } from '../../../store/session';
+import { chosenPlug, type TrayPart } from '../../../store/session';
 import { shapeWords } from '../../../words/plug-words';
 import { trayPartName, trayPartSaid } from '../../../words/tray-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
@@ -24,7 +24,8 @@ export function ChosenSection() {
   const selection = useSession((state) => state.selection);
   const draft = useSession((state) => state.trayDraft);
   const { tray } = build.case;
-  if (tray === undefined) return null;
+  // A cable has a part of its own.
+  if (tray === undefined || chosenPlug(selection) !== undefined) return null;
   // What is dragged shows its place as it goes.
   const shown = draft?.kind === 'new' ? tray : draftedTray(tray, draft);
   if (selection.kind === 'connector') {

@@ -8,6 +8,7 @@ import { useShownTheme } from '../../../look/use-media';
 import type { TrayDraft, TrayTool } from '../../../store/session';
 import { mapWords } from '../../../words/tray-words';
 import { useBuild, useSession, useWorkbench, type Workbench } from '../../../workbench';
+import { goOnTo } from '../cables/cable-moves';
 import { TRAY_CANVAS } from './tray-canvas-part';
 import { isArrow, trayKey } from './tray-keys';
 import {
@@ -84,7 +85,10 @@ function Drawing({ tray }: { readonly tray: Tray }) {
   const theme = useShownTheme(useSession((state) => state.settings.theme));
   const listeners = useMemo(
     () => ({
-      onChoose: (target: TrayTarget | null) => session.getState().select(target ?? { kind: 'nothing' }),
+      onChoose: (target: TrayTarget | null) => {
+        if (!goOnTo(workbench, target?.kind === 'on-tray' ? target.part : target))
+          session.getState().select(target ?? { kind: 'nothing' });
+      },
       onHover: (target: Target | null) => session.getState().hover(target),
       makePlace: (with_: TrayTool, from: Point, to: Point | null) => makePlace(workbench, with_, from, to),
       onDraft: (next: TrayDraft | null) => session.getState().draft(next),

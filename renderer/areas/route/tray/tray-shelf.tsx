@@ -4,6 +4,7 @@ import { ListBox, ListBoxItem, ListBoxSection } from 'react-aria-components/List
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import { ListLayout, Virtualizer } from 'react-aria-components/Virtualizer';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
+import { CablesList } from '../cables/cables-list';
 import { partKey, pathSections, placeSections, type TrayRow, type TraySection } from './tray-rows';
 
 /** Everything of the tray, as lists: the map, told in words. */
@@ -17,6 +18,9 @@ export function TrayShelf() {
       <Tabs className="shelf-tabs">
         <div className="panel-head">
           <TabList className="tab-list" aria-label="What the shelf lists">
+            <Tab id="cables" className="tab">
+              Cables
+            </Tab>
             <Tab id="places" className="tab">
               Places
             </Tab>
@@ -25,6 +29,9 @@ export function TrayShelf() {
             </Tab>
           </TabList>
         </div>
+        <TabPanel id="cables" className="tab-panel">
+          <CablesList />
+        </TabPanel>
         <TabPanel id="places" className="tab-panel">
           <Rows label="Places of the tray" sections={places} empty="No place yet." />
         </TabPanel>

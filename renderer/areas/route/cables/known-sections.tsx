@@ -1,0 +1,119 @@
+import type { ReactNode } from 'react';
+import { pathName } from '../../../../boards/document/place-names';
+import { asLaid } from '../../../../boards/routing/as-laid';
+import { bundlesOf } from '../../../../boards/routing/bundles';
+import { runName } from '../../../../boards/routing/end-names';
+import { layingOrder } from '../../../../boards/routing/order-of-laying';
+import { layingReasonWords, ORDER_SOURCE, STAGE_WORDS } from '../../../../boards/routing/order-words';
+import { Button } from '../../../look/button';
+import { SeveritySign } from '../../../look/severity-sign';
+import { bundleWords, openingUseWords } from '../../../words/cable-words';
+import { useBuild, useWorkbench } from '../../../workbench';
+import { refOf } from './cable-moves';
+
+/** A part of the panel that can be folded away. */
+function Fold({ title, children }: { readonly title: string; readonly children: ReactNode }) {
+  return (
+    <details className="route-section route-fold">
+      <summary>
+        <h2>{title}</h2>
+      </summary>
+      <div className="route-fold-body">{children}</div>
+    </details>
+  );
+}
+
+/** What goes through each opening, and whether it has room for that. */
+export function OpeningsSection() {
+  const { session } = useWorkbench();
+  const build = useBuild();
+  const laid = asLaid(build);
+  if (laid === undefined || laid.runs.length === 0 || laid.openings.length === 0) return null;
+  const names = new Map(laid.runs.map(({ id, lead, run }) => [id, runName(build, lead, run)]));
+  const full = laid.openings.filter(({ hasRoom }) => !hasRoom).length;
+  return (
+    <Fold title={full > 0 ? `Openings, ${full} overfull` : 'Openings'}>
+      <ul className="known-list">
+        {laid.openings.map((use) => (
+          <li key={use.opening.id}>
+            {!use.hasRoom && <SeveritySign severity="fault" spoken />}
+            <Button
+              kind="link"
+              onPress={() =>
+                session.getState().select({ kind: 'on-tray', part: { kind: 'opening', id: use.opening.id } })
+              }
+            >
+              {openingUseWords(
+                build,
+                use,
+                use.runs.flatMap((id) => names.get(id) ?? []),
+              )}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </Fold>
+  );
+}
+
+/** What shares a path, and how thick it is tied together. */
+export function BundlesSection() {
+  const { session } = useWorkbench();
+  const build = useBuild();
+  const laid = asLaid(build);
+  const { tray } = build.case;
+  const bundles = laid === undefined ? [] : bundlesOf(laid);
+  if (tray === undefined || bundles.length === 0) return null;
+  return (
+    <Fold title="Bundles">
+      <ul className="known-list">
+        {bundles.map((bundle) => {
+          const path = tray.paths.find(({ id }) => id === bundle.path);
+          return path === undefined ? null : (
+            <li key={bundle.path}>
+              <Button
+                kind="link"
+                onPress={() =>
+                  session.getState().select({ kind: 'on-tray', part: { kind: 'path', id: path.id } })
+                }
+              >
+                {pathName(tray, path)}: {bundleWords(build, bundle)}
+              </Button>
+            </li>
+          );
+        })}
+      </ul>
+    </Fold>
+  );
+}
+
+/** In which order the cables that have a way are laid, and why. */
+export function OrderSection() {
+  const { session } = useWorkbench();
+  const build = useBuild();
+  const stages = layingOrder(build) ?? [];
+  if (stages.length === 0) return null;
+  return (
+    <Fold title="Order of laying">
+      {stages.map(({ stage, turns }) => (
+        <div key={stage} className="cable-part">
+          <h3>{STAGE_WORDS[stage]}</h3>
+          <ol className="known-list">
+            {turns.map(({ run, reason }) => (
+              <li key={run.id}>
+                <Button
+                  kind="link"
+                  onPress={() => session.getState().select({ kind: 'plug', plug: refOf(run) })}
+                >
+                  {runName(build, run.lead, run.run)}
+                </Button>
+                <span className="soft small">{layingReasonWords(build, reason)}</span>
+              </li>
+            ))}
+          </ol>
+        </div>
+      ))}
+      <p className="soft small">Within each part: {ORDER_SOURCE}.</p>
+    </Fold>
+  );
+}

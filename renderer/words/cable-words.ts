@@ -1,0 +1,124 @@
+import { listed } from '../../boards/base/listed';
+import type { Build } from '../../boards/document/build';
+import { count } from '../../boards/document/shown-value';
+import type { Severity } from '../../boards/findings/finding';
+import type { AllRoutes, RoutingProgress } from '../../boards/routing/all-routes';
+import type { OpeningUse } from '../../boards/routing/as-laid';
+import type { Bundle } from '../../boards/routing/bundles';
+import type { CableFamily } from '../../boards/routing/cable-family';
+import { leadOfRun, runName } from '../../boards/routing/end-names';
+import { fillLimit } from '../../boards/routing/fill';
+import { lengthWords, spareWords } from '../../boards/routing/length-words';
+import type { Route } from '../../boards/routing/reach';
+import { sightWords, viaWords } from '../../boards/routing/remedy-words';
+import type { RouteDifference } from '../../boards/routing/route-differences';
+import type { RunVerdict } from '../../boards/routing/run-verdict';
+import { openingName, percent } from '../../boards/routing/run-words';
+import { counted } from './list-words';
+
+export const CABLE_FAMILY_WORDS: Readonly<Record<CableFamily, string>> = {
+  supply: 'Supply',
+  data: 'Data',
+  fan: 'Fans',
+  panel: 'Panel',
+  usb: 'USB and ports',
+  audio: 'Sound',
+  other: 'Other',
+};
+
+/** How bad it is; undefined where nothing is wrong, also with what was not begun. */
+export function verdictSeverity(verdict: RunVerdict): Severity | undefined {
+  switch (verdict.kind) {
+    case 'too-short':
+    case 'barred':
+    case 'crowded':
+      return 'fault';
+    case 'open':
+      return verdict.broken ? 'doubt' : undefined;
+    case 'laid':
+    case 'not-laid':
+      return undefined;
+  }
+}
+
+/** A way to choose, with what it costs. */
+export function wayWords(build: Build, route: Route): string {
+  const end =
+    route.spareMm < 0
+      ? `too long by ${lengthWords(-route.spareMm)}`
+      : `${spareWords(route.spareMm)} to spare`;
+  return `${viaWords(build, route)}: ${sightWords(route)}, ${end}`;
+}
+
+/** What lies in an opening. */
+export function openingUseWords(build: Build, use: OpeningUse, names: readonly string[]): string {
+  const { opening, fill, runs, hasRoom } = use;
+  const name = openingName(build, opening.id);
+  if (runs.length === 0) return `${name}: empty`;
+  const limit = percent(fillLimit(runs.length));
+  const said = `${name}: ${percent(fill)} of the ${limit} that ${counted(runs.length, 'cable')} may fill, ${listed(names)}`;
+  return hasRoom ? said : `${said}. That is too much`;
+}
+
+/** How thick what lies along one path is. */
+export function bundleWords(build: Build, { runs, leastMm, usualMm }: Bundle): string {
+  const names = runs.map(({ lead, run }) => runName(build, lead, run));
+  const thick =
+    Math.abs(usualMm - leastMm) < 0.05
+      ? `about ${lengthWords(usualMm)} thick`
+      : `${lengthWords(leastMm)} thick at least, usually about ${lengthWords(usualMm)}`;
+  return `${counted(runs.length, 'cable')}, ${thick}: ${listed(names)}`;
+}
+
+/** How far laying all has come. */
+export function layingProgressWords(progress: RoutingProgress | null): string {
+  if (progress === null) return 'Looking for a way for every cable.';
+  return progress.stage === 'ways'
+    ? `Each cable by itself: ${progress.done} of ${progress.of} done.`
+    : `All of them in the openings: ${count(progress.branches)} branches looked at.`;
+}
+
+/** What laying all together would change about one run. */
+export function routeDifferenceWords(build: Build, { run, now, planned }: RouteDifference): string {
+  const name = runName(build, run.lead, run.run);
+  if (planned === undefined) return `${name}: no room is left for it; take it out`;
+  const way = wayWords(build, planned);
+  const lower = `${way.charAt(0).toLowerCase()}${way.slice(1)}`;
+  return now === undefined
+    ? `${name}: ${lower}`
+    : `${name}: ${lower}, instead of ${lengthWords(now.totalMm)}`;
+}
+
+/** What was found for all cables together, and what is proved of it. */
+export function layingFoundWords(build: Build, { cables, proved }: AllRoutes): string {
+  if (cables.length === 0)
+    return 'No cable can be laid yet. Measure cables, place their plugs, and say where they begin.';
+  const names = (kind: 'crowded-out' | 'unreached') =>
+    cables.flatMap((each) => (each.kind === kind ? runNameOf(build, each.cable) : []));
+  const laid = cables.filter(({ kind }) => kind === 'laid').length;
+  const [crowded, unreached] = [names('crowded-out'), names('unreached')];
+  return [
+    `${laid} of ${counted(cables.length, 'cable')} can be laid.`,
+    crowded.length > 0 ? `The openings have no room left for ${listed(crowded)}.` : '',
+    unreached.length > 0 ? `No way reaches for ${listed(unreached)}: choose it for what would help.` : '',
+    proved
+      ? 'No other ways leave fewer out or less in sight; this is proved.'
+      : 'A better way may exist: the search was too long to prove this one.',
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** Where the search has ended, and there is nothing for the cables as they are. */
+export const NO_LAYING_WORDS = {
+  failed:
+    'The search came to a stop through a fault of this program. Your cables lie as they did; choose ways by hand, or try again.',
+  stopped: 'Stopped before there was an answer. Your cables lie as they did.',
+  done: 'Cables, plugs or the tray have changed since this was worked out, so it is not shown any more.',
+} as const;
+
+function runNameOf(build: Build, id: string): string {
+  const lead = leadOfRun(build, id);
+  const run = lead?.cable?.runs.find(({ to }) => `${lead.id}/${to}` === id);
+  return lead && run ? runName(build, lead, run) : id;
+}
