@@ -13,7 +13,7 @@ import type { Route } from '../../boards/routing/reach';
 import { sightWords, viaWords } from '../../boards/routing/remedy-words';
 import type { RouteDifference } from '../../boards/routing/route-differences';
 import type { RunVerdict } from '../../boards/routing/run-verdict';
-import { openingName, percent } from '../../boards/routing/run-words';
+import { percent } from '../../boards/routing/run-words';
 import { counted } from './list-words';
 
 export const CABLE_FAMILY_WORDS: Readonly<Record<CableFamily, string>> = {
@@ -51,22 +51,20 @@ export function wayWords(build: Build, route: Route): string {
 }
 
 /** What lies in an opening. */
-export function openingUseWords(build: Build, use: OpeningUse, names: readonly string[]): string {
-  const { opening, fill, runs, hasRoom } = use;
-  const name = openingName(build, opening.id);
-  if (runs.length === 0) return `${name}: empty`;
+export function openingUseWords({ fill, runs, hasRoom }: OpeningUse, names: readonly string[]): string {
+  if (runs.length === 0) return 'empty';
   const limit = percent(fillLimit(runs.length));
-  const said = `${name}: ${percent(fill)} of the ${limit} that ${counted(runs.length, 'cable')} may fill, ${listed(names)}`;
-  return hasRoom ? said : `${said}. That is too much`;
+  const said = `${percent(fill)} of the ${limit} that ${counted(runs.length, 'cable')} may fill: ${listed(names)}`;
+  return hasRoom ? said : `too much, ${said}`;
 }
 
 /** How thick what lies along one path is. */
 export function bundleWords(build: Build, { runs, leastMm, usualMm }: Bundle): string {
   const names = runs.map(({ lead, run }) => runName(build, lead, run));
   const thick =
-    Math.abs(usualMm - leastMm) < 0.05
+    lengthWords(usualMm) === lengthWords(leastMm)
       ? `about ${lengthWords(usualMm)} thick`
-      : `${lengthWords(leastMm)} thick at least, usually about ${lengthWords(usualMm)}`;
+      : `at least ${lengthWords(leastMm)} thick, usually about ${lengthWords(usualMm)}`;
   return `${counted(runs.length, 'cable')}, ${thick}: ${listed(names)}`;
 }
 
@@ -79,14 +77,10 @@ export function layingProgressWords(progress: RoutingProgress | null): string {
 }
 
 /** What laying all together would change about one run. */
-export function routeDifferenceWords(build: Build, { run, now, planned }: RouteDifference): string {
-  const name = runName(build, run.lead, run.run);
-  if (planned === undefined) return `${name}: no room is left for it; take it out`;
+export function routeDifferenceWords(build: Build, { now, planned }: RouteDifference): string {
+  if (planned === undefined) return 'No room is left for it: take it out';
   const way = wayWords(build, planned);
-  const lower = `${way.charAt(0).toLowerCase()}${way.slice(1)}`;
-  return now === undefined
-    ? `${name}: ${lower}`
-    : `${name}: ${lower}, instead of ${lengthWords(now.totalMm)}`;
+  return now === undefined ? way : `${way}, instead of ${lengthWords(now.totalMm)}`;
 }
 
 /** What was found for all cables together, and what is proved of it. */

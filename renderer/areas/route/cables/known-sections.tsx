@@ -5,6 +5,7 @@ import { bundlesOf } from '../../../../boards/routing/bundles';
 import { runName } from '../../../../boards/routing/end-names';
 import { layingOrder } from '../../../../boards/routing/order-of-laying';
 import { layingReasonWords, ORDER_SOURCE, STAGE_WORDS } from '../../../../boards/routing/order-words';
+import { openingName } from '../../../../boards/routing/run-words';
 import { Button } from '../../../look/button';
 import { SeveritySign } from '../../../look/severity-sign';
 import { bundleWords, openingUseWords } from '../../../words/cable-words';
@@ -43,12 +44,14 @@ export function OpeningsSection() {
                 session.getState().select({ kind: 'on-tray', part: { kind: 'opening', id: use.opening.id } })
               }
             >
+              {openingName(build, use.opening.id)}
+            </Button>
+            <p className="soft small">
               {openingUseWords(
-                build,
                 use,
                 use.runs.flatMap((id) => names.get(id) ?? []),
               )}
-            </Button>
+            </p>
           </li>
         ))}
       </ul>
@@ -77,8 +80,9 @@ export function BundlesSection() {
                   session.getState().select({ kind: 'on-tray', part: { kind: 'path', id: path.id } })
                 }
               >
-                {pathName(tray, path)}: {bundleWords(build, bundle)}
+                {pathName(tray, path)}
               </Button>
+              <p className="soft small">{bundleWords(build, bundle)}</p>
             </li>
           );
         })}
@@ -107,7 +111,7 @@ export function OrderSection() {
                 >
                   {runName(build, run.lead, run.run)}
                 </Button>
-                <span className="soft small">{layingReasonWords(build, reason)}</span>
+                <p className="soft small">{layingReasonWords(build, reason)}</p>
               </li>
             ))}
           </ol>

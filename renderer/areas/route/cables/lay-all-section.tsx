@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'react';
 import type { Build } from '../../../../boards/document/build';
 import type { AllRoutes } from '../../../../boards/routing/all-routes';
 import { type AsLaid, asLaid } from '../../../../boards/routing/as-laid';
+import { runName } from '../../../../boards/routing/end-names';
 import {
   type RouteDifference,
   routeDifferences,
@@ -111,15 +112,19 @@ function Differences({ build, laid, found, around }: DifferencesProps) {
         {differences.map((difference) => {
           const words = routeDifferenceWords(build, difference);
           const { run } = difference;
+          const name = runName(build, run.lead, run.run);
           return (
             <li key={run.id}>
-              <Button
-                kind="link"
-                onPress={() => workbench.session.getState().select({ kind: 'plug', plug: refOf(run) })}
-              >
-                {words}
-              </Button>
-              <Button label={`Apply this: ${words}`} onPress={() => apply([difference])}>
+              <div>
+                <Button
+                  kind="link"
+                  onPress={() => workbench.session.getState().select({ kind: 'plug', plug: refOf(run) })}
+                >
+                  {name}
+                </Button>
+                <p className="soft small">{words}</p>
+              </div>
+              <Button label={`Apply this: ${name}, ${words}`} onPress={() => apply([difference])}>
                 Apply
               </Button>
             </li>
