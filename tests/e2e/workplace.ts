@@ -1,12 +1,13 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
 import type { BrowserDoor } from '../../electron/browser/door';
 import type { openBuiltDoor } from '../../electron/browser/main';
 import { findBrowser } from '../../electron/start/find-browser.mjs';
 import { gatherComplaints } from './complaints';
+import { foreignHosts, netLogArgs } from './net-log';
 
 /** A machine to work at: a home folder of its own, the door as built, windows in a real browser. */
 export interface Workplace {
@@ -20,10 +21,12 @@ export interface Workplace {
 
 /**
  * A workplace for each test of a file, or one for all of its tests. Holds every test to bringing
- * about nothing on the console, nothing against the page's policy and no request to elsewhere.
+ * about nothing on the console, nothing against the page's policy and no request to elsewhere; and all tests
+ * of a file to that the browser looked up no other host for the window.
  */
 export function workplaceFor(whom: 'each test' | 'all tests'): Workplace {
   let browser: Browser;
+  let netLog = '';
   let home = '';
   let door: BrowserDoor | null = null;
   const complaints: string[] = [];
@@ -50,12 +53,15 @@ export function workplaceFor(whom: 'each test' | 'all tests'): Workplace {
   beforeAll(async () => {
     const executablePath = findBrowser();
     if (executablePath === null) throw new Error('There is no browser of the Chromium family');
-    browser = await chromium.launch({ executablePath, args: ['--disable-gpu'] });
+    netLog = join(mkdtempSync(join(tmpdir(), 'lw-net-')), 'net.json');
+    browser = await chromium.launch({ executablePath, args: ['--disable-gpu', ...netLogArgs(netLog)] });
     if (whom === 'all tests') begin();
   });
   afterAll(async () => {
     if (whom === 'all tests') await end();
     await browser.close();
+    expect(foreignHosts(netLog)).toEqual([]);
+    rmSync(dirname(netLog), { recursive: true, force: true });
   });
   beforeEach(() => {
     if (whom === 'each test') begin();
