@@ -34,11 +34,16 @@ const OTHER_BREAKS = String.raw`\u2028\u2029`;
 /** They turn the direction of writing round, so that a name reads as another. */
 const TURNINGS = String.raw`\u202a-\u202e\u2066-\u2069`;
 
+/** Half of a pair of code units is no letter, and no file of UTF-8 can hold it. */
+const HALVES = /\p{Cs}/u;
+const isWhole = (text: string): boolean => !HALVES.test(text);
+
 /** One line of text as a person types it. */
 export const LineZ = z
   .string()
   .max(LIMITS.textLength)
-  .regex(new RegExp(`^[^${CONTROLS}${OTHER_BREAKS}${TURNINGS}]*$`));
+  .regex(new RegExp(`^[^${CONTROLS}${OTHER_BREAKS}${TURNINGS}]*$`))
+  .refine(isWhole);
 
 /** A line that says something. */
 export const NameZ = LineZ.min(1);
@@ -47,6 +52,7 @@ export const NotesZ = z
   .string()
   .max(LIMITS.noteLength)
   .regex(new RegExp(`^[^${CONTROLS_BUT_BREAKS}${TURNINGS}]*$`))
+  .refine(isWhole)
   .describe(`a text of at most ${count(LIMITS.noteLength)} plain characters`);
 
 /** A remark in a log: a few lines that say something. */
@@ -55,6 +61,7 @@ export const RemarkZ = z
   .min(1)
   .max(LIMITS.remarkLength)
   .regex(new RegExp(`^[^${CONTROLS_BUT_BREAKS}${TURNINGS}]*$`))
+  .refine(isWhole)
   .describe(`a text of 1 to ${count(LIMITS.remarkLength)} plain characters`);
 
 /** Where an editor finds the published schema of a file. Nothing is fetched from there; it is kept as it is. */
@@ -62,6 +69,7 @@ export const SchemaAddressZ = z
   .string()
   .max(LIMITS.schemaAddressLength)
   .regex(new RegExp(`^[^${CONTROLS}${OTHER_BREAKS}${TURNINGS}]*$`))
+  .refine(isWhole)
   .describe(`the path or address of this schema, of at most ${count(LIMITS.schemaAddressLength)} characters`);
 
 /** The label of a pin or a hole: "1", "10", "A12". */
