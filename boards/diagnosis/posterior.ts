@@ -6,6 +6,7 @@ import type { CauseId } from './faults/causes';
 import type { Fault } from './faults/fault';
 import type { ObservationId } from './observations/observations';
 import { type Outcome, placeOf } from './predict';
+import { allRowsOf } from './trials/rows';
 import { chanceIfNone, chanceOf, type Tried } from './trials/trial';
 
 /** What was looked for. What is in neither list has not been looked at yet and tells nothing. */
@@ -71,7 +72,18 @@ export const standingOf = byIdentity(
       ...hypotheses.map(({ weight }) => weight),
       (all * NONE_SHARE) / (1 - NONE_SHARE),
     ]);
-    const joint = hypotheses.map((each) => each.outcomes.map((outcome) => jointChance(each, outcome, known)));
+    const told = known.tried.map(({ trial, result }) => ({
+      column: trial.results.indexOf(result),
+      rows: allRowsOf({ trial, hypotheses }),
+    }));
+    const joint = hypotheses.map(({ outcomes }, at) =>
+      outcomes.map((outcome, way) =>
+        told.reduce(
+          (product, { rows, column }) => product * (rows[at]?.[way]?.[column] ?? 0),
+          jointChance(outcome, known),
+        ),
+      ),
+    );
     const likelihoods = joint.map((chances) => chances.reduce((sum, each) => sum + each, 0));
     const ifNone =
       YES_IF_NONE ** known.seen.size *
@@ -96,6 +108,7 @@ export const steering = byIdentity(
   (asked: Asked): Steering => {
     const { hypotheses } = asked.dictionary;
     const { chances, shares } = standingOf(asked);
+    if (hypotheses.every(({ faults }) => faults.length === 1)) return { hypotheses, chances, shares };
     const kept = hypotheses.flatMap((hypothesis, at) => {
       const chance = chances[at] ?? 0;
       const counts = hypothesis.faults.length === 1 || chance >= STEERS_FROM;
@@ -213,15 +226,10 @@ export function chanceOfYes({ yes }: Outcome, id: ObservationId): number {
   return mayBeMisread(yes[placeOf(id)] ?? 0, YES_IN_GENERAL, MISREAD);
 }
 
-/** The chance of an outcome together with the evidence: what is noticed together comes from one outcome. */
-function jointChance(
-  { faults }: Hypothesis,
-  outcome: Outcome,
-  { seen, notSeen, tried }: ReturnType<typeof onceEach>,
-): number {
+/** The chance of an outcome together with what was noticed: what is noticed together comes from one outcome. */
+function jointChance(outcome: Outcome, { seen, notSeen }: ReturnType<typeof onceEach>): number {
   let product = outcome.chance;
   for (const id of seen) product *= chanceOfYes(outcome, id);
   for (const id of notSeen) product *= 1 - chanceOfYes(outcome, id);
-  for (const each of tried) product *= chanceOf(each, faults, outcome);
   return product;
 }

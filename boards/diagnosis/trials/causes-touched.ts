@@ -161,99 +161,28 @@ export const WITH_ANOTHER_DATA_CABLE: Touched = { causes: { 'sata-cable': 0.95 }
 
 export const WITH_ANOTHER_SYSTEM: Touched = { causes: { software: 0.9 } };
 
+/** Another board takes along whatever is the board's own. */
+export const ON_ANOTHER_BOARD: Touched = {
+  causes: {
+    'board-fault': 1,
+    'board-damage': 1,
+    firmware: 0.7,
+    compatibility: 0.5,
+    'coin-cell': 0.9,
+    'oem-detection': 0.9,
+  },
+};
+
+export const WITH_OTHER_MEMORY: Touched = { causes: { memory: 1, compatibility: 0.4 } };
+
+/** Laid away from card, fans and supply. */
+export const AUDIO_LEAD_MOVED: Touched = { causes: { 'audio-shield': 0.7, 'panel-ground-loop': 0.05 } };
+
+export const AUDIO_KIND_SET: Touched = { causes: { 'audio-mismatch': 0.7, software: 0.2 } };
+
+export const WITH_ANOTHER_FAN: Touched = { causes: { 'fan-fault': 1, 'fan-wiring': 0.9 } };
+
 export const COOLER_SEATED_ANEW: Touched = { causes: { cooling: 0.9 } };
-
-export const SEEN_AT_SUPPLY_PLUGS: Touched = {
-  causes: {
-    'power-cable-missing': 0.85,
-    'power-cable-mismatch': 0.85,
-    'power-cable-reversed': 0.85,
-    'modular-mix': 0.6,
-    'header-blocked': 0.85,
-    'adapter-burn': 0.6,
-    'cable-short': 0.3,
-    'drive-socket': 0.5,
-  },
-};
-
-export const SEEN_AT_PROCESSOR_PLUG: Touched = {
-  causes: { 'header-blocked': 0.7 },
-  faults: { 'processor-plug-off': 0.95 },
-};
-
-export const SEEN_AT_CARD_PLUG: Touched = { faults: { 'card-plug-off': 0.95, 'came-loose': 0.3 } };
-
-export const SEEN_AT_DRIVE_PLUGS: Touched = {
-  causes: {
-    'drive-socket': 0.8,
-    'adapter-burn': 0.7,
-    'sata-cable': 0.2,
-    'power-cable-reversed': 0.8,
-    'sata-port-share': 0.1,
-  },
-  faults: { 'drive-plug-off': 0.95, 'metal-in-plug': 0.5 },
-};
-
-export const SEEN_AT_THE_REAR: Touched = {
-  causes: { 'rear-switch-off': 0.95, 'mains-selector': 0.9 },
-  faults: { 'finger-in-port': 0.5 },
-};
-
-export const SEEN_AT_FRONT_PLUGS: Touched = {
-  causes: {
-    'panel-lead-missing': 0.9,
-    'panel-lead-miswire': 0.85,
-    'panel-lead-mismatch': 0.85,
-    'led-polarity': 0.8,
-    'led-wiring': 0.5,
-    'usb-miswire': 0.8,
-    'wrong-header-same-shape': 0.8,
-    'audio-miswire': 0.8,
-    'audio-mismatch': 0.4,
-    'audio-label-confusion': 0.4,
-    'off-by-one': 0.85,
-    'fan-header': 0.85,
-    'jumper-wrong': 0.1,
-    'jumper-missing': 0.1,
-    speaker: 0.6,
-    'inline-device': 0.2,
-    'usb-nonstandard': 0.3,
-  },
-};
-
-/** A button that hangs, gives no click, or has come off behind the front. */
-export const FELT_AT_THE_BUTTONS: Touched = { causes: { 'switch-stuck': 0.7, 'switch-broken': 0.45 } };
-
-export const SEEN_UNDER_THE_BOARD: Touched = { causes: { 'short-metal': 0.85, 'short-standoff': 0.85 } };
-
-export const SEEN_AT_CAPS: Touched = {
-  causes: { 'jumper-wrong': 0.85, 'jumper-missing': 0.85, 'usb-power-jumper': 0.85, intrusion: 0.5 },
-};
-
-export const SEEN_AT_CASE_OPEN: Touched = { causes: { intrusion: 0.85 } };
-
-export const SEEN_AT_THE_COOLER: Touched = {
-  causes: { cooling: 0.7, 'fan-fault': 0.5, 'header-blocked': 0.3, transport: 0.3 },
-};
-
-export const SEEN_AT_THE_FANS: Touched = {
-  causes: { 'fan-hub': 0.7, 'fan-splitter': 0.7, 'fan-wiring': 0.6, 'fan-fault': 0.4 },
-};
-
-export const SEEN_AT_PARTS: Touched = { causes: { transport: 0.8, memory: 0.3, compatibility: 0.05 } };
-
-/** The header measured pin by pin, or the wires of a plug against its list. */
-export const FOUND_BY_METER: Touched = {
-  causes: {
-    'pinout-wrong': 0.9,
-    'usb-nonstandard': 0.9,
-    'audio-label-confusion': 0.6,
-    'usb-miswire': 0.7,
-    'factory-miswire': 0.7,
-    'usb-oc-pin-grounded': 0.7,
-    'panel-lead-miswire': 0.5,
-  },
-};
 
 /** Another start may burn something. */
 export const BURNS: ReadonlySet<CauseId> = new Set<CauseId>([

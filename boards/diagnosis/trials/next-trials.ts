@@ -20,7 +20,7 @@ export interface ProposedTrial extends Question, Weighed {
 /** From which chance of a fault that burns on nothing is started any more. Common practice, no source. */
 const MAY_BURN_FROM = 0.3;
 /** A trial that tells less is not worth a screw. */
-const LEAST_BITS = 0.005;
+export const LEAST_BITS = 0.005;
 
 /** Ways of noticing that need no hand on the machine. */
 const LOOKS: ReadonlySet<string> = new Set(['see', 'hear', 'smell', 'read']);
@@ -113,7 +113,7 @@ export function weighedTrials(
 
   const isOpen = ({ id, after }: Trial) =>
     !tried.some(({ trial }) => trial.id === id) &&
-    (!after || tried.some(({ trial, result }) => trial.id === after.trial && result === after.result));
+    (!after || tried.some(({ trial, result }) => trial.id === after.trial && after.results.includes(result)));
 
   return trials.filter(isOpen).map((trial) => {
     const risk =

@@ -11,6 +11,31 @@ export type ResultId =
   | 'not-back'
   | 'found'
   | 'not-found'
+  | 'switch-off'
+  | 'selector-wrong'
+  | 'metal-in-port'
+  | 'hangs'
+  | 'no-click'
+  | 'plug-off'
+  | 'plug-elsewhere'
+  | 'plug-turned'
+  | 'plug-other-kind'
+  | 'in-the-way'
+  | 'burnt'
+  | 'pinched'
+  | 'socket-broken'
+  | 'cap-off'
+  | 'cap-elsewhere'
+  | 'cooler-loose'
+  | 'fan-stuck'
+  | 'hub-unfed'
+  | 'signals-joined'
+  | 'wire-open'
+  | 'came-loose'
+  | 'loose-metal'
+  | 'standoff'
+  | 'list-wrong'
+  | 'wires-exchanged'
   | 'there'
   | 'low'
   | 'none'
@@ -37,7 +62,7 @@ export interface Trial {
   /** The lead that it is about. */
   readonly lead?: string;
   /** What has to have come of another trial before this one has a meaning. */
-  readonly after?: { readonly trial: string; readonly result: ResultId };
+  readonly after?: { readonly trial: string; readonly results: readonly ResultId[] };
   /** What comes of it if a fault, or two at once, go a certain way and nobody errs. What is not named does not come. */
   readonly chances: (faults: readonly Fault[], outcome: Outcome) => Chances;
 }

@@ -2,10 +2,12 @@ import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
 import { leadOf } from '../../document/lookup';
 import { wiringOf } from '../../fit/seated-plug';
+import type { ObservationId } from '../observations/observations';
 import { type Input, type Machine, type Pull, SOUND } from '../start-chain/machine';
 import * as at from './causes-touched';
+import { LOOK_TRIALS } from './looks';
 import type { Chances, ResultId, Trial } from './trial';
-import { afterChange, compared, found, showsWithoutLeads } from './what-comes';
+import { AT_FRONT_USB_SOCKETS, AT_THE_LEADS, afterChange, compared, showsWithout } from './what-comes';
 
 const START_AGAIN = ['gone', 'other', 'same'] as const;
 
@@ -21,23 +23,17 @@ function change(id: string, effort: number, touched: at.Touched): Trial {
   };
 }
 
-function look(id: string, effort: number, touched: at.Touched): Trial {
-  return {
-    id,
-    results: ['found', 'not-found'],
-    tellsNothing: 'not-found',
-    effort,
-    powered: false,
-    chances: (faults) => found(faults, touched),
-  };
-}
-
 /** A start with leads off: a trouble that only shows at those leads cannot be looked for meanwhile. */
-function startWithoutLeads(id: string, effort: number, touched: at.Touched): Trial {
+function startWithoutLeads(
+  id: string,
+  effort: number,
+  touched: at.Touched,
+  hidden: ReadonlySet<ObservationId> = AT_THE_LEADS,
+): Trial {
   return {
     ...change(id, effort, touched),
     chances: (faults, outcome) =>
-      showsWithoutLeads(outcome) ? afterChange(faults, outcome, touched) : { same: 1 },
+      showsWithout(hidden, outcome) ? afterChange(faults, outcome, touched) : { same: 1 },
   };
 }
 
@@ -159,20 +155,7 @@ const BARE_PINS = 'bare-pins';
 
 /** What may be tried on any machine. */
 const COMMON: readonly Trial[] = [
-  look('look-rear-switch', 2, at.SEEN_AT_THE_REAR),
-  look('feel-buttons', 2.5, at.FELT_AT_THE_BUTTONS),
-  look('look-front-plugs', 5, at.SEEN_AT_FRONT_PLUGS),
-  look('look-supply-plugs', 5, at.SEEN_AT_SUPPLY_PLUGS),
-  look('look-processor-plug', 3, at.SEEN_AT_PROCESSOR_PLUG),
-  look('look-card-plug', 3, at.SEEN_AT_CARD_PLUG),
-  look('look-drive-plugs', 3, at.SEEN_AT_DRIVE_PLUGS),
-  look('look-caps', 4, at.SEEN_AT_CAPS),
-  look('look-case-open', 4, at.SEEN_AT_CASE_OPEN),
-  look('look-cooler', 4, at.SEEN_AT_THE_COOLER),
-  look('look-fans', 4, at.SEEN_AT_THE_FANS),
-  look('look-parts', 4, at.SEEN_AT_PARTS),
-  look('look-under-board', 25, at.SEEN_UNDER_THE_BOARD),
-  look('meter-header', 14, at.FOUND_BY_METER),
+  ...LOOK_TRIALS,
   measureButton('measure-power-button', 'power'),
   measureButton('measure-reset-button', 'reset'),
   MEASURE_CELL,
@@ -181,7 +164,7 @@ const COMMON: readonly Trial[] = [
   MAINS_OFF,
   change('other-outlet', 4, at.AT_THE_OUTLET),
   change('usb-devices-off', 3, at.USB_OUTSIDE),
-  startWithoutLeads('front-usb-off', 4, at.AT_FRONT_USB),
+  startWithoutLeads('front-usb-off', 4, at.AT_FRONT_USB, AT_FRONT_USB_SOCKETS),
   startWithoutLeads(BARE_PINS, 7, at.AT_THE_FRONT),
   EXCHANGE,
   change('switch-turned', 4, at.SWITCH_TURNED_ROUND),
@@ -190,9 +173,13 @@ const COMMON: readonly Trial[] = [
   change('usb-on-main-rail', 5, at.ON_THE_MAIN_RAIL),
   change('fan-on-watched-header', 5, at.ON_THE_WATCHED_HEADER),
   EXCHANGE_FANS,
+  change('other-fan', 6, at.WITH_ANOTHER_FAN),
+  change('audio-lead-moved', 5, at.AUDIO_LEAD_MOVED),
+  change('audio-kind-set', 6, at.AUDIO_KIND_SET),
   change('settings-cleared', 6, at.IN_SETTINGS),
   change('new-cell', 6, at.IN_THE_CELL),
   change('one-memory-module', 8, at.IN_MEMORY),
+  change('other-memory', 10, at.WITH_OTHER_MEMORY),
   change('card-out', 8, at.IN_A_CARD),
   change('drives-off', 6, at.AT_THE_DRIVES),
   change('other-data-port', 5, at.ON_ANOTHER_PORT),
@@ -202,6 +189,7 @@ const COMMON: readonly Trial[] = [
   change('other-supply', 25, at.IN_THE_SUPPLY),
   startWithoutLeads('fewest-parts', 22, at.WITH_THE_FEWEST),
   startWithoutLeads('out-of-case', 45, at.IN_THE_CASE),
+  change('other-board', 90, at.ON_ANOTHER_BOARD),
 ];
 
 /** One lead back on its header: what sits in it comes back with it. */
@@ -213,7 +201,7 @@ function leadBack(lead: string): Trial {
     effort: 4,
     powered: true,
     lead,
-    after: { trial: BARE_PINS, result: 'gone' },
+    after: { trial: BARE_PINS, results: ['gone'] },
     chances: (faults) => (faults.some((fault) => fault.lead === lead) ? { back: 1 } : { 'not-back': 1 }),
   };
 }

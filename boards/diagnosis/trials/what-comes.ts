@@ -6,16 +6,6 @@ import type { Machine } from '../start-chain/machine';
 import { shareIn, type Touched } from './causes-touched';
 import type { Chances } from './trial';
 
-/** How often something that is not there is taken for it. Common practice, no source. */
-const FOUND_WRONGLY = 0.03;
-
-/** Whether a look finds any of the faults. */
-export function found(faults: readonly Fault[], touched: Touched): Chances {
-  const missed = faults.reduce((product, fault) => product * (1 - shareIn(touched, fault)), 1);
-  const chance = 1 - missed * (1 - FOUND_WRONGLY);
-  return { found: chance, 'not-found': 1 - chance };
-}
-
 /**
  * What a start shows after a change that takes some faults away: the trouble is gone with all of them, the
  * same with none, and with one of two what the other alone brings about.
@@ -40,7 +30,7 @@ export function afterChange(faults: readonly Fault[], outcome: Outcome, touched:
 }
 
 /** What is noticed at a light, a socket or the speaker of the case, and what is there in a sound machine too. */
-const AT_THE_LEADS: ReadonlySet<ObservationId> = new Set<ObservationId>([
+export const AT_THE_LEADS: ReadonlySet<ObservationId> = new Set<ObservationId>([
   'standby-light',
   'plug-will-not-fit',
   'lead-too-short',
@@ -64,14 +54,23 @@ const AT_THE_LEADS: ReadonlySet<ObservationId> = new Set<ObservationId>([
   'rear-silent',
 ]);
 
-const OF_THE_MACHINE = OBSERVATIONS.filter(({ id }) => !AT_THE_LEADS.has(id)).map(({ id }) => placeOf(id));
+/** What is noticed at the front USB sockets alone. */
+export const AT_FRONT_USB_SOCKETS: ReadonlySet<ObservationId> = new Set<ObservationId>([
+  'standby-light',
+  'usb-missing',
+  'usb-unknown',
+  'usb-device-killed',
+  'usb-hot',
+]);
 
 /** From which chance of a sign it is taken to be there. Our own judgement. */
 const SHOWS_FROM = 0.2;
 
-/** Whether a trouble could still be seen with the leads of the case off. */
-export function showsWithoutLeads({ end, yes }: Outcome): boolean {
-  return end !== 'runs' || OF_THE_MACHINE.some((place) => (yes[place] ?? 0) >= SHOWS_FROM);
+/** Whether a trouble could still be seen where nothing is to be noticed of some leads. */
+export function showsWithout(hidden: ReadonlySet<ObservationId>, { end, yes }: Outcome): boolean {
+  return (
+    end !== 'runs' || OBSERVATIONS.some(({ id }) => !hidden.has(id) && (yes[placeOf(id)] ?? 0) >= SHOWS_FROM)
+  );
 }
 
 /** How likely a machine with one fault left looks otherwise than with both. */

@@ -7,11 +7,16 @@ import { MAINS_OFF, START, type TrialWords, type WordsById } from './words/phras
 const WORDS: WordsById = { ...LOOK_WORDS, ...CHANGE_WORDS };
 
 /** What a trial is called and how it is made. Throws for a trial without words. */
-export function trialWords({ id, lead }: Trial): TrialWords {
+export function trialWords({ id, lead, after }: Trial): TrialWords {
   if (lead !== undefined)
     return {
       title: `Put the lead “${lead}” back, and no other`,
       steps: [MAINS_OFF, 'Put it where the board’s manual says.', START],
+    };
+  if (id.startsWith('right:') && after !== undefined)
+    return {
+      title: 'Put right what you found, and start again',
+      steps: [MAINS_OFF, 'Put it right, and change nothing else meanwhile.', START],
     };
   const words = WORDS[id];
   if (words === undefined) throw new Error(`No words for the trial ${id}`);
@@ -26,6 +31,31 @@ const RESULT_WORDS: Readonly<Record<ResultId, string>> = {
   back: 'The trouble is back: it sits in this lead, its button or its place.',
   'not-back': 'It still starts: this lead and its place are most likely sound.',
   found: 'Something is not as it should be: put it right before the next start.',
+  'switch-off': 'The rear switch is off: switch it on.',
+  'selector-wrong': 'The selector does not suit your mains: set it with the mains plug pulled.',
+  'metal-in-port': 'Metal is in a rear socket: it may short it. Bend it clear with mains off.',
+  hangs: 'A button hangs: free it, or leave its lead off and start by the other.',
+  'no-click': 'A button does not click: it is worn, or has come off behind the front.',
+  'plug-off': 'A plug is off or half in: push it home to its latch.',
+  'plug-elsewhere': 'A plug is not where the manual has it: put it there before the next start.',
+  'plug-turned': 'A plug is the wrong way round. Was it forced, leave it off and have it looked at.',
+  'plug-other-kind': 'A plug or cable is of another kind than its place: leave it off.',
+  'in-the-way': 'A part is in the way of a plug: take it off, seat the plug, put the part back.',
+  burnt: 'Something is burnt: do not plug it in again, and have it looked at.',
+  pinched: 'A cable is pinched: do not use it again.',
+  'socket-broken': 'The socket is broken: use another drive or cable, and do not bend it back.',
+  'cap-off': 'A cap is missing: put it where the manual has it.',
+  'cap-elsewhere': 'A cap is in another place than the manual has it.',
+  'cooler-loose': 'The cooler does not sit flat: it has to come off and go on anew.',
+  'fan-stuck': 'A fan is blocked or stiff: free its blades, or change it.',
+  'hub-unfed': 'A hub lacks its own supply, or its signal.',
+  'signals-joined': 'Two fans tell their speed on one wire: only one may.',
+  'wire-open': 'A wire of a fan is off or broken.',
+  'came-loose': 'A part is not home: seat it until its latch closes.',
+  'loose-metal': 'Loose metal lies there: take it away, and count the screws.',
+  standoff: 'A standoff stands where the board has no hole: take it out.',
+  'list-wrong': 'The list does not fit the header: go by what was measured.',
+  'wires-exchanged': 'Wires of the plug are exchanged: leave it off until they are right.',
   'not-found': 'All as it should be: a look can miss things, so this only makes it less likely.',
   there: 'The voltage is there: mains, cable and standby are sound.',
   low: 'The voltage is low: something draws it down, or the supply cannot hold it.',

@@ -159,4 +159,31 @@ export const CHANGE_WORDS: WordsById = {
     ],
     results: { gone: 'It starts: put back one part at a time, and write down what each does.' },
   },
+  'other-memory': {
+    title: 'Try other memory that is known to be good',
+    steps: [MAINS_OFF, 'Use a kind that the board’s manual names, in the slot that it names first.', START],
+  },
+  'other-fan': {
+    title: 'Try another fan on this header',
+    steps: [MAINS_OFF, 'Use one of the same kind that is known to be good.', START],
+  },
+  'audio-lead-moved': {
+    title: 'Lay the audio lead elsewhere',
+    steps: [MAINS_OFF, 'Away from the graphics card, the fans and the supply, and not in a loop.', START],
+  },
+  'audio-kind-set': {
+    title: 'Set the kind of front audio in the settings',
+    steps: [
+      'In the board’s settings or its audio program: the kind that is printed on the plug of the panel.',
+      START,
+    ],
+  },
+  'other-board': {
+    title: 'Try another board',
+    steps: [
+      MAINS_OFF,
+      'The last thing to do: another board with these parts, or these parts on a board that is known to be good.',
+      START,
+    ],
+  },
 };

@@ -26,6 +26,13 @@ export const LOOK_WORDS: WordsById = {
       'Look at each cap: is it there, and in the place that the manual names for normal use?',
     ],
   },
+  'look-board': {
+    title: 'Look over the board in a good light',
+    steps: [
+      MAINS_OFF,
+      'Are there burnt or brown places, swollen or leaking parts, scratches, bent pins in a socket, or loose metal?',
+    ],
+  },
   'look-under-board': {
     title: 'Look for metal under and on the board',
     steps: [
@@ -60,10 +67,6 @@ export const LOOK_WORDS: WordsById = {
       MAINS_OFF,
       'Press each button of the front and let go. Does it click, come back by itself, and sit free in its hole?',
     ],
-    results: {
-      found:
-        'A button hangs, is loose or does not click: free it, or leave its lead off and start by the other.',
-    },
   },
   'look-processor-plug': {
     title: 'Look at the processor’s own supply plug',
@@ -72,7 +75,7 @@ export const LOOK_WORDS: WordsById = {
       'Find the four or eight pole socket near the processor. Is its plug in, home to the latch, with nothing in its way?',
     ],
     results: {
-      found:
+      'plug-off':
         'Without this plug fans run and nothing else happens: push it home, and never one that was made for a card.',
     },
   },
@@ -121,7 +124,9 @@ export const LOOK_WORDS: WordsById = {
       MAINS_OFF,
       'Measure each pin against ground as the page “From a meter” proposes, and compare the wires of the plug with what comes out.',
     ],
-    results: { found: 'The list and the header differ: go by what was measured, and ask the board’s maker.' },
+    results: {
+      'list-wrong': 'The list and the header differ: go by what was measured, and ask the board’s maker.',
+    },
   },
   'measure-cell': {
     title: 'Measure the coin cell',

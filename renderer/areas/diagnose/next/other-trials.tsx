@@ -26,7 +26,8 @@ export function OtherTrials({ diagnosis, shown }: OtherTrialsProps) {
     return trial && each.risk === undefined && each.trial !== shown ? [[trial, each]] : [];
   });
   const held = trials.filter(({ id }) => !made.has(id) && reasoned.get(id)?.risk !== undefined);
-  const idle = trials.filter(({ id, lead }) => !made.has(id) && !reasoned.has(id) && lead === undefined);
+  // What follows on another trial is listed once that was made; of the leads that go back one line says it.
+  const idle = trials.filter(({ id, after }) => !made.has(id) && !reasoned.has(id) && after === undefined);
   const back = trials.filter(({ id, lead }) => !made.has(id) && !reasoned.has(id) && lead !== undefined);
   const waits = (trial: Trial) => whyNot(diagnosis, trial);
   return (
@@ -71,9 +72,12 @@ function whyNot({ build, trials, lines }: Diagnosis, { after }: Trial): string {
   const before = after && trials.find(({ id }) => id === after.trial);
   const isMet = tellingLines(lines).some(
     ({ told }) =>
-      told.kind === 'tried' && told.tried.trial.id === after?.trial && told.tried.result === after.result,
+      told.kind === 'tried' &&
+      told.tried.trial.id === after?.trial &&
+      after.results.includes(told.tried.result),
   );
-  return before && after && !isMet
-    ? waitsWords(trialWordsIn(build, before).title, resultName(after.result))
+  const [awaited] = after?.results ?? [];
+  return before && awaited && !isMet
+    ? waitsWords(trialWordsIn(build, before).title, resultName(awaited))
     : TELLS_NOTHING;
 }
