@@ -4,7 +4,7 @@ import { anyConnectorOf, type PinRef, pinOf } from '../document/lookup';
 import { type Circuit, circuitOf } from './circuit';
 import type { Corner } from './corner';
 import { GROUND, type NodeName } from './device';
-import { type Element, partDeviceId, pinElement, pinNode, type Subject, wireDeviceId } from './elements';
+import { type Element, partDeviceId, pinIn, pinNode, type Subject, wireDeviceId } from './elements';
 import type { MachineState } from './machine-state';
 import { type Solution, solve } from './solve';
 
@@ -15,7 +15,8 @@ export interface Surroundings {
   readonly solution: Solution;
 }
 
-const byNode = byIdentity((circuit: Circuit): ReadonlyMap<NodeName, readonly Element[]> => {
+/** The pins, wires and parts that meet at each node of a circuit. */
+export const elementsAt = byIdentity((circuit: Circuit): ReadonlyMap<NodeName, readonly Element[]> => {
   const found = new Map<NodeName, Element[]>();
   for (const element of circuit.elements)
     for (const node of element.nodes) found.set(node, [...(found.get(node) ?? []), element]);
@@ -51,7 +52,7 @@ function elementId(subject: Subject): string {
 function untouched(build: Build, { connector: id, pin: label }: PinRef): Element | undefined {
   const connector = anyConnectorOf(build, id);
   const pin = connector && pinOf(connector, label);
-  return pin && !pin.missing ? pinElement(id, pin) : undefined;
+  return pin && !pin.missing ? pinIn(build, connector, pin) : undefined;
 }
 
 function reachable(circuit: Circuit, start: Element): readonly Element[] {
@@ -59,6 +60,6 @@ function reachable(circuit: Circuit, start: Element): readonly Element[] {
   // A set hands out what is added while it is gone through.
   for (const { nodes } of found)
     for (const node of nodes)
-      if (node !== GROUND) for (const next of byNode(circuit).get(node) ?? []) found.add(next);
+      if (node !== GROUND) for (const next of elementsAt(circuit).get(node) ?? []) found.add(next);
   return [...found];
 }

@@ -26,8 +26,18 @@ export interface Circuit {
 }
 
 /** The circuit of a build, from what its seated plugs touch; kept while the wiring stays the same. */
-export const circuitOf = byIdentity((build: Build): Circuit => {
-  const elements = elementsOf(build, jointsOf(build));
+export const circuitOf = byIdentity(
+  (build: Build): Circuit => circuitFrom(elementsOf(build, jointsOf(build))),
+  wiringOf,
+);
+
+/** The same with nothing behind the pins that take power: what a meter would show on the wires alone. */
+export const openCircuitOf = byIdentity(
+  (build: Build): Circuit => circuitFrom(elementsOf(build, jointsOf(build), 'away')),
+  wiringOf,
+);
+
+function circuitFrom(elements: readonly Element[]): Circuit {
   const byNode = new Map<NodeName, SolvedGroup>();
   const byElement = new Map<string, SolvedGroup>();
   for (const group of groupsOf(elements)) {
@@ -51,4 +61,4 @@ export const circuitOf = byIdentity((build: Build): Circuit => {
     statesOf: (element) => byElement.get(element)?.states ?? [],
     solution: (element, state, corner) => byElement.get(element)?.solution(state, corner),
   };
-}, wiringOf);
+}

@@ -1,18 +1,19 @@
 import { byIdentity } from '../base/by-identity';
 import type { Build } from '../document/build';
-import type { Pin } from '../document/connector';
+import type { Connector, Pin } from '../document/connector';
 import type { Lead } from '../document/lead';
 import { leadsOf, type PinRef } from '../document/lookup';
+import type { Unit } from '../document/unit';
 import type { Joint } from '../fit/joints';
 import { parameterAt, type RangeEnd } from '../signals/parameters';
 import { partKindOf } from '../signals/part-kinds';
 import type { PullCondition } from '../signals/stub';
-import { stubOf } from '../signals/stub-of';
 import type { Corner } from './corner';
 import type { Device, Netlist, NodeName } from './device';
 import type { MachineState } from './machine-state';
 import { partDevices } from './part-devices';
 import { pinDevices, type ValueIn } from './pin-devices';
+import { GIVES, type Standing, sharedName, standingOf, stubWhere } from './standing';
 
 /** What a machine state can change about an element. */
 export type Factor = 'power' | 'reset' | 'drive' | 'attached';
@@ -55,8 +56,15 @@ export function wireDeviceId(lead: string, index: number): string {
   return `wire.${lead}.${index}`;
 }
 
+/** Whether what takes power from a supply is there, or the wires that lead to it end in the air. */
+export type Loads = 'there' | 'away';
+
 /** Everything of a build that current can pass through, as far as a seated plug touches it. */
-export function elementsOf(build: Build, joints: readonly Joint[]): readonly Element[] {
+export function elementsOf(
+  build: Build,
+  joints: readonly Joint[],
+  loads: Loads = 'there',
+): readonly Element[] {
   const pins = new Map<NodeName, Joint>();
   const byLead = new Map<Lead, Joint[]>();
   for (const joint of joints) {
@@ -67,14 +75,42 @@ export function elementsOf(build: Build, joints: readonly Joint[]): readonly Ele
     else byLead.set(lead, [joint]);
   }
   return [
-    ...[...pins.values()].flatMap((joint) => touchedPin(joint) ?? []),
+    ...[...pins.values()].flatMap(({ connector, pin }) => (pin ? [pinIn(build, connector, pin, loads)] : [])),
     ...leadsOf(build).flatMap((lead) => touchedLead({ lead, joints: byLead.get(lead) ?? [] })),
   ];
 }
 
-const touchedPin = byIdentity(
-  ({ connector, pin }: Joint): Element | undefined => pin && pinElement(connector.id, pin),
-  ({ connector, pin }) => (pin ? [connector, pin] : [connector]),
+/** A pin as an element: the same one as long as nothing about it has changed. */
+export function pinIn(build: Build, connector: Connector, pin: Pin, loads: Loads = 'there'): Element {
+  const standing = standingOf(build, connector.id);
+  return loads === 'away' && standing.kind === 'takes'
+    ? barePin({ connector, pin })
+    : pinKept({ connector, pin, standing });
+}
+
+interface PinOfConnector {
+  readonly connector: Connector;
+  readonly pin: Pin;
+}
+
+const pinKept = byIdentity(
+  ({ connector, pin, standing }: PinOfConnector & { readonly standing: Standing }): Element =>
+    standing.kind === 'joins'
+      ? joinedPin(connector.id, pin, standing.unit)
+      : pinElement(connector.id, pin, standing),
+  ({ connector, pin, standing }) => [connector, pin, standing],
+);
+
+/** A pin with nothing behind it. */
+const barePin = byIdentity(
+  ({ connector, pin }: PinOfConnector): Element => ({
+    id: pinNode(connector.id, pin.pin),
+    subject: { kind: 'pin', pin: { connector: connector.id, pin: pin.pin } },
+    nodes: [pinNode(connector.id, pin.pin)],
+    factors: [],
+    devices: () => [],
+  }),
+  ({ connector, pin }) => [connector, pin],
 );
 
 /** What a lead adds changes only with itself, its seats and the connectors they are on. */
@@ -101,10 +137,35 @@ const FELT_BY: Readonly<Partial<Record<PullCondition, Factor>>> = {
   'sockets-used': 'attached',
 };
 
-/** A pin with what the board holds behind it. */
-export function pinElement(connector: string, pin: Pin): Element {
+/** A pin of a hub: a piece of copper to all its other pins that carry the same. */
+function joinedPin(connector: string, pin: Pin, unit: Unit): Element {
   const node = pinNode(connector, pin.pin);
-  const stub = stubOf(pin);
+  const name = sharedName(pin);
+  const shared = name && `unit.${unit.id}.${name}`;
+  return {
+    id: node,
+    subject: { kind: 'pin', pin: { connector, pin: pin.pin } },
+    nodes: shared ? [node, shared] : [node],
+    factors: [],
+    devices: (_, { back }) =>
+      shared
+        ? [
+            {
+              id: stubDeviceId(node, 0),
+              kind: 'resistor',
+              a: node,
+              b: shared,
+              ohms: parameterAt('ground-ohms', back),
+            },
+          ]
+        : [],
+  };
+}
+
+/** A pin with what the board, a supply or a device holds behind it; of a board by itself where nothing is said. */
+export function pinElement(connector: string, pin: Pin, standing: Standing = GIVES): Element {
+  const node = pinNode(connector, pin.pin);
+  const stub = stubWhere(pin, standing);
   const stated = new Map(pin.values?.map(({ parameter, value }) => [parameter, value]));
   return {
     id: node,

@@ -7,6 +7,7 @@ import type { PinRef, PlugRef } from '../document/lookup';
 import type { FitRefusal } from '../fit/fit';
 import type { Job } from '../signals/signal';
 import type { SignalId } from '../signals/signals';
+import type { FedPin } from './fed-pins';
 
 /** One wire of a lead on one pin. Ids only: names are looked up when words are made. */
 export interface Meeting {
@@ -28,6 +29,12 @@ export interface PartOnPins {
 export interface PlugOnConnector {
   readonly plug: PlugRef;
   readonly connector: string;
+}
+
+/** A connector that takes power and gets none, or not all. */
+interface Inlet {
+  readonly connector: string;
+  readonly plugged: boolean;
 }
 
 /** Why a pin is not to be relied on. */
@@ -99,6 +106,27 @@ export interface FindingData {
   readonly 'led-depends': PartOnPins & { readonly amps: Span; readonly least: 'dim' | 'dark' };
   /** The rating that is recommended now, and the least that older supplies had to give. */
   readonly 'standby-overload': StandbyLoad & { readonly mostAmps: Amps; readonly oldMostAmps: Amps };
+
+  /** What arrives at each pin that gets something else than it is made for; "forced": geometry refuses the seat. */
+  readonly 'supply-mismatch': PlugOnConnector & {
+    readonly wrong: readonly FedPin[];
+    readonly forced: boolean;
+    readonly arrives?: Span;
+  };
+  readonly 'cpu-card-exchanged': PlugOnConnector & { readonly made: Job; readonly met: Job };
+  readonly 'drive-plug-turned': PlugOnConnector;
+  /** "plugged": a plug is there, and nothing arrives by it. "left": pins beside a plug that feeds the others. */
+  readonly 'main-power-missing': Inlet & { readonly left: readonly string[] };
+  readonly 'cpu-power-missing': Inlet;
+  readonly 'card-power-missing': Inlet & { readonly fed: number; readonly sockets: number };
+  readonly 'drive-power-missing': Inlet;
+  readonly 'rail-left-off': { readonly connector: string; readonly signal: SignalId };
+  readonly 'drive-held-off': PlugOnConnector & { readonly certain: boolean; readonly arrives: Span };
+  readonly 'hub-unfed': { readonly unit: string; readonly fans: number };
+  readonly 'adapter-may-burn': PlugOnConnector;
+  readonly 'cable-on-one-unit': PlugOnConnector & { readonly on: string };
+  readonly 'feed-ring': { readonly units: readonly string[]; readonly plug?: PlugRef };
+  readonly 'outlets-unknown': { readonly unit: string; readonly connectors: readonly string[] };
 
   readonly 'switches-exchanged': { readonly power: PlugRef; readonly reset: PlugRef };
   readonly 'places-exchanged': { readonly first: PlugRef; readonly second: PlugRef };

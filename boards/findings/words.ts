@@ -5,6 +5,7 @@ import type { Said, WordsFor } from './words/finding-words';
 import { LEFT_OVER_WORDS } from './words/left-over';
 import { PANEL_WORDS } from './words/panel';
 import { PORT_WORDS } from './words/ports';
+import { POWER_WORDS } from './words/power';
 import { SEAT_WORDS } from './words/seats';
 import { STANDOFF_WORDS } from './words/standoffs';
 
@@ -12,6 +13,7 @@ const WORDS: WordsFor<FindingCode> = {
   ...SEAT_WORDS,
   ...PANEL_WORDS,
   ...PORT_WORDS,
+  ...POWER_WORDS,
   ...LEFT_OVER_WORDS,
   ...STANDOFF_WORDS,
 };

@@ -39,6 +39,15 @@ const ROWS = [
   ['audio-volts', 'analogue audio rail', 'V', [3.14, 3.3, 5.25], 'high', HD, 'read in secondary'],
   ['rail-ohms', 'inner resistance of a rail', 'ohm', [0.01, 0.03, 0.1], 'low', NONE, 'common practice'],
   ['rail-off-ohms', 'load on a rail that is off', 'ohm', [10, 47, 1000], 'low', NONE, 'common practice'],
+  [
+    'inlet-ohms',
+    'what a device takes at one supply pin, as a load',
+    'ohm',
+    [10, 47, 1000],
+    'low',
+    NONE,
+    'common practice',
+  ],
   ['ground-ohms', 'a ground pin to the plane', 'ohm', [0.002, 0.01, 0.03], 'low', NONE, 'common practice'],
 
   [

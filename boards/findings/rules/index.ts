@@ -1,19 +1,31 @@
 import { freezeDeep } from '../../base/freeze';
 import type { Rule } from '../rule';
 import { ac97OnHdAudio } from './ac97-on-hd-audio';
+import { adapterMayBurn } from './adapter-may-burn';
+import { cableOnOneUnit } from './cable-on-one-unit';
+import { cardPowerMissing } from './card-power-missing';
 import { contactOffPins } from './contact-off-pins';
+import { cpuCardExchanged } from './cpu-card-exchanged';
+import { cpuPowerMissing } from './cpu-power-missing';
+import { driveHeldOff } from './drive-held-off';
+import { drivePlugTurned } from './drive-plug-turned';
+import { drivePowerMissing } from './drive-power-missing';
 import { fanSupplyOnSignal } from './fan-supply-on-signal';
 import { fanUnpowered } from './fan-unpowered';
+import { feedRing } from './feed-ring';
 import { groundOnOverCurrent } from './ground-on-over-current';
 import { hdAudioOnAc97 } from './hd-audio-on-ac97';
+import { hubUnfed } from './hub-unfed';
 import { ieee1394OnUsb } from './ieee1394-on-usb';
 import { inputHeld } from './input-held';
 import { leadLeftOver } from './lead-left-over';
 import { ledAcrossSupply } from './led-across-supply';
 import { ledAlwaysLit } from './led-always-lit';
 import { ledDepends } from './led-depends';
+import { mainPowerMissing } from './main-power-missing';
 import { noPlace } from './no-place';
 import { onClearSettings } from './on-clear-settings';
+import { outletsUnknown } from './outlets-unknown';
 import { overhang } from './overhang';
 import { pairSplit } from './pair-split';
 import { panelOnSerial } from './panel-on-serial';
@@ -23,6 +35,7 @@ import { placeTaken } from './place-taken';
 import { placesExchanged } from './places-exchanged';
 import { plugTooWide } from './plug-too-wide';
 import { portsMixed } from './ports-mixed';
+import { railLeftOff } from './rail-left-off';
 import { requiredLeadMissing } from './required-lead-missing';
 import { reversed } from './reversed';
 import { seatImpossible } from './seat-impossible';
@@ -31,6 +44,7 @@ import { standbyOverload } from './standby-overload';
 import { standoffBesideHole } from './standoff-beside-hole';
 import { standoffShort } from './standoff-short';
 import { supplyJoined } from './supply-joined';
+import { supplyMismatch } from './supply-mismatch';
 import { supplyOnWire } from './supply-on-wire';
 import { supplyReversed } from './supply-reversed';
 import { switchesExchanged } from './switches-exchanged';
@@ -44,6 +58,9 @@ export const RULES: readonly Rule[] = freezeDeep([
   standoffShort,
   usbOn1394,
   ieee1394OnUsb,
+  cpuCardExchanged,
+  drivePlugTurned,
+  supplyMismatch,
   panelOnSerial,
   hdAudioOnAc97,
   ac97OnHdAudio,
@@ -59,6 +76,14 @@ export const RULES: readonly Rule[] = freezeDeep([
   onClearSettings,
   groundOnOverCurrent,
   fanUnpowered,
+  mainPowerMissing,
+  cpuPowerMissing,
+  cardPowerMissing,
+  drivePowerMissing,
+  driveHeldOff,
+  hubUnfed,
+  feedRing,
+  cableOnOneUnit,
   ledAlwaysLit,
   shifted,
   reversed,
@@ -72,9 +97,12 @@ export const RULES: readonly Rule[] = freezeDeep([
   standbyOverload,
   ledDepends,
   standoffBesideHole,
+  adapterMayBurn,
+  outletsUnknown,
   pinUnsure,
   leadLeftOver,
   placeTaken,
   overhang,
   noPlace,
+  railLeftOff,
 ]);

@@ -1,4 +1,6 @@
+import { SOLDERED } from '../../document/power-job';
 import { atPlug, plugOnConnector } from '../about';
+import type { CheckedPlug } from '../context';
 import type { FindingOf } from '../finding';
 import type { Unsure } from '../finding-data';
 import type { Rule } from '../rule';
@@ -16,7 +18,7 @@ export const pinUnsure: Rule<'pin-unsure'> = {
   source: 'common practice, no source',
   explains: [],
   check: ({ plugs }) =>
-    plugs.flatMap((plug): readonly FindingOf<'pin-unsure'>[] => {
+    plugs.filter(isPluggedIn).flatMap((plug): readonly FindingOf<'pin-unsure'>[] => {
       const reasons = new Map<string, Unsure>();
       for (const joint of plug.joints) {
         const why = unsureBecause(joint);
@@ -36,3 +38,8 @@ export const pinUnsure: Rule<'pin-unsure'> = {
       ];
     }),
 };
+
+/** Wires that are soldered in lie where their maker put them, whatever is known of the place. */
+function isPluggedIn({ connector }: CheckedPlug): boolean {
+  return connector.family !== SOLDERED;
+}

@@ -1,6 +1,7 @@
 import type { Wire } from '../../document/lead';
 import { meetingOf, pinRefOf } from '../about';
 import { across } from '../across';
+import { GROUNDED_BY_CABLE } from '../fed-pins';
 import type { FindingOf } from '../finding';
 import { remediesFor } from '../remedies';
 import type { Rule } from '../rule';
@@ -26,6 +27,9 @@ export const pinsJoined: Rule<'pins-joined'> = {
       if (!first || !second) return [];
       const { kind } = across(first, second);
       if (kind === 'nothing' || kind === 'feed-and-sink') return [];
+      if (kind === 'input-and-ground' && isMeant(first, second)) return [];
+      // A supply there is an order, not a short: drive-held-off tells it.
+      if ([first, second].some(({ id }) => id === 'drive-power-disable')) return [];
       return [
         {
           code: 'pins-joined',
@@ -39,3 +43,8 @@ export const pinsJoined: Rule<'pins-joined'> = {
     });
   },
 };
+
+/** So a card knows what is plugged in, and a drive when to spin up. */
+function isMeant(...ends: readonly OnPin[]): boolean {
+  return ends.some(({ id }) => GROUNDED_BY_CABLE.includes(id));
+}

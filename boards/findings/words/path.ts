@@ -4,8 +4,8 @@ import type { Holder } from '../../circuit/holder';
 import type { Path, PathStep } from '../../circuit/path';
 import type { BoardPiece, Piece } from '../../circuit/piece';
 import type { Build } from '../../document/build';
-import { anyConnectorOf, leadOf, type PinRef, pinOf } from '../../document/lookup';
-import { connectorName, leadName } from '../../document/names';
+import { anyConnectorOf, leadOf, type PinRef, pinOf, unitWith } from '../../document/lookup';
+import { connectorName, leadName, unitName } from '../../document/names';
 import { type ParameterId, parameterAt } from '../../signals/parameters';
 import { partKindOf } from '../../signals/part-kinds';
 import type { RailId } from '../../signals/stub';
@@ -39,9 +39,11 @@ function stepWords(build: Build, { piece, to, amps }: PathStep): string {
 function pieceWords(build: Build, piece: Piece): string {
   switch (piece.kind) {
     case 'rail':
-      return railWords(piece.rail, piece.live);
+      return railWords(build, piece);
     case 'board':
       return `through ${stubWords(build, piece)}`;
+    case 'hub':
+      return `through ${unitName(build, piece.unit)}`;
     case 'wire': {
       const wire = leadOf(build, piece.lead)?.wires[piece.wire];
       const colour = wire?.stripe ? `${wire.colour} and ${wire.stripe}` : wire?.colour;
@@ -56,36 +58,48 @@ function pieceWords(build: Build, piece: Piece): string {
   }
 }
 
-const RAIL_NAMES: Readonly<Record<RailId, string>> = {
-  'main-5v': 'the +5\u00a0V rail of the board',
-  'main-12v': 'the +12\u00a0V rail of the board',
-  'main-3v3': 'the +3.3\u00a0V rail of the board',
-  'main-minus-12v': 'the −12\u00a0V rail of the board',
-  'main-minus-5v': 'the −5\u00a0V rail of the board',
-  'standby-5v': 'the +5\u00a0V standby rail of the board',
-  logic: 'the supply of the board’s inputs',
-  audio: 'the audio supply of the board',
-  serial: 'the supply of the serial outputs',
-  cell: 'the coin cell of the board',
+const RAIL_NAMES: Readonly<Record<RailId, (owner: string) => string>> = {
+  'main-5v': (owner) => `the +5\u00a0V rail of ${owner}`,
+  'main-12v': (owner) => `the +12\u00a0V rail of ${owner}`,
+  'main-3v3': (owner) => `the +3.3\u00a0V rail of ${owner}`,
+  'main-minus-12v': (owner) => `the −12\u00a0V rail of ${owner}`,
+  'main-minus-5v': (owner) => `the −5\u00a0V rail of ${owner}`,
+  'standby-5v': (owner) => `the +5\u00a0V standby rail of ${owner}`,
+  logic: (owner) => `the supply of ${owner}’s inputs`,
+  audio: (owner) => `the audio supply of ${owner}`,
+  serial: () => 'the supply of the serial outputs',
+  cell: (owner) => `the coin cell of ${owner}`,
 };
 
-function railWords(rail: RailId, live: boolean): string {
-  return `${RAIL_NAMES[rail]}${live ? '' : ', which is off,'}`;
+/** What a pin belongs to: "the board", or a unit by its name. */
+function ownerOf(build: Build, { connector }: PinRef): string {
+  return unitWith(build, connector)?.name ?? 'the board';
+}
+
+interface Rail {
+  readonly rail: RailId;
+  readonly live: boolean;
+  readonly pin: PinRef;
+}
+
+function railWords(build: Build, { rail, live, pin }: Rail): string {
+  return `${RAIL_NAMES[rail](ownerOf(build, pin))}${live ? '' : ', which is off,'}`;
 }
 
 /** Less than this is a plain piece of copper. */
 const LEAST_TOLD_OHMS = 1;
 
 function stubWords(build: Build, { pin, stub, tripped }: BoardPiece): string {
+  const owner = ownerOf(build, pin);
   switch (stub.kind) {
     case 'rail':
-      return isCopper(stub.ohms) ? 'a trace of the board' : ohmsOf(build, pin, stub.ohms);
+      return isCopper(stub.ohms) ? `a trace of ${owner}` : ohmsOf(build, pin, stub.ohms);
     case 'fused-rail':
-      return `a resettable fuse in the board${tripped ? ', which has tripped' : ''}`;
+      return `a resettable fuse in ${owner}${tripped ? ', which has tripped' : ''}`;
     case 'ground':
-      return isCopper(stub.ohms) ? 'the ground of the board' : `${ohmsOf(build, pin, stub.ohms)}, to ground`;
+      return isCopper(stub.ohms) ? `the ground of ${owner}` : `${ohmsOf(build, pin, stub.ohms)}, to ground`;
     case 'pulls-low':
-      return `${stub.when === 'sockets-used' ? 'a jack of the board with a plug in it' : 'an output of the board that pulls down'}, ${ohmsOf(build, pin, stub.ohms)}, to ground`;
+      return `${stub.when === 'sockets-used' ? `a jack of ${owner} with a plug in it` : `an output of ${owner} that pulls down`}, ${ohmsOf(build, pin, stub.ohms)}, to ground`;
     default:
       return never(stub);
   }
@@ -115,7 +129,7 @@ function holderWords(build: Build, holder: Holder): string {
   const { pin, stub, live } = holder;
   const at = `at ${pinText(build, pin)}`;
   if (stub.kind === 'rail' || stub.kind === 'fused-rail')
-    return `${railWords(stub.rail, live)} through ${stubWords(build, holder)}, ${at}`;
+    return `${railWords(build, { rail: stub.rail, live, pin })} through ${stubWords(build, holder)}, ${at}`;
   return `${stubWords(build, holder)}, ${at}`;
 }
 

@@ -1,5 +1,5 @@
 import type { Build, Seat } from '../../document/build';
-import { leadOf, type PinRef, type PlugRef, seatOf } from '../../document/lookup';
+import { leadOf, type PinRef, type PlugRef, seatOf, unitWith } from '../../document/lookup';
 import { pinsUnderSeat } from '../about';
 import { pinsOf, plugText } from './names';
 
@@ -64,6 +64,38 @@ export function fixedStandoffText(): string {
 
 export function measureAgainText(): string {
   return 'Measure the standoff and the hole again.';
+}
+
+export function ownCableText(build: Build, ref: PlugRef): string {
+  const seat = seatOf(build, ref);
+  const unit = seat && unitWith(build, seat.connector);
+  return unit?.kind === 'supply'
+    ? `Take ${plugText(build, ref)} off ${unit.name}, and use a cable that came with that supply.`
+    : `Take ${plugText(build, ref)} off, and use a cable that is made for this place.`;
+}
+
+export function turnBackText(): string {
+  return 'Pull it off, and look at plug and pins. The slanted corners go to the slanted side.';
+}
+
+export function fourPinAdapterText(): string {
+  return 'Use a cable without the +3.3\u00a0V wire, such as an adapter with crimped contacts from a four-pin plug.';
+}
+
+export function crimpedText(): string {
+  return 'Look at the SATA end: take one with crimped contacts, or better a SATA plug of the supply itself.';
+}
+
+export function feedHubText(hub: string): string {
+  return `Plug ${hub} into a fan header, or feed it from the supply, as it is made.`;
+}
+
+export function breakRingText(build: Build, ref: PlugRef, hub: string): string {
+  return `Take ${plugText(build, ref)} off, and feed ${hub} from one place only.`;
+}
+
+export function readSheetText(): string {
+  return 'Fill in its pins from the maker’s sheet. Until then use only the cables that came with this supply.';
 }
 
 function samePins(some: readonly PinRef[], others: readonly PinRef[]): boolean {

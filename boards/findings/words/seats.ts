@@ -54,7 +54,7 @@ export const SEAT_WORDS: WordsFor<
     });
     return {
       title: `${plugText(build, plug)} is on pins of ${connectorName(build, connector)} that are not surely known.`,
-      reason: `${reasons.join(' ')} Look into the board’s manual, or measure, before power.`,
+      reason: `${reasons.join(' ')} Look into ${unitWith(build, connector) ? 'its maker’s sheet' : 'the board’s manual'}, or measure, before power.`,
     };
   },
 

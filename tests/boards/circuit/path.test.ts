@@ -18,6 +18,7 @@ function stepsOf(path: Path): readonly PathStep[] {
 function short(piece: Piece): string {
   if (piece.kind === 'wire') return 'wire';
   if (piece.kind === 'part') return `part ${piece.part}`;
+  if (piece.kind === 'hub') return `hub ${piece.unit}`;
   return piece.kind === 'rail' ? `rail ${piece.rail}` : `board ${piece.pin.pin}`;
 }
 

@@ -24,6 +24,26 @@ const wide: Partial<Lead> = {
   ],
 };
 
+/** The CPU cable with a supply's plug at either end. */
+function loopedCpu(lead: Lead): Lead {
+  if (lead.id !== 'ash-cpu') return lead;
+  return { ...lead, plugs: lead.plugs.map((each) => ({ ...each, family: 'supply-side' })) };
+}
+
+const ash = bench().unit('supply-modular-ash', 'ash');
+const birch = bench().unit('supply-modular-birch', 'birch');
+const plain = bench().unit('supply-fixed', 'psu');
+/** Two hubs, a cable from each to the other. */
+const hubs = bench()
+  .unit('fan-hub-header', 'one')
+  .unit('fan-hub-header', 'two')
+  .lead('fan-splitter', 'there')
+  .lead('fan-splitter', 'back')
+  .seat('there', 'one-fan-1', '1', { plug: 'board' })
+  .seat('there', 'two-fan-1', '1', { plug: 'first' })
+  .seat('back', 'two-fan-2', '1', { plug: 'board' })
+  .seat('back', 'one-fan-2', '1', { plug: 'first' });
+
 /** A build for each code in which it is found. */
 export const EXAMPLES: Readonly<Record<FindingCode, Bench>> = {
   'seat-impossible': powerAndReset.seat('power', 'panel', '6').seat('reset', 'panel', '6'),
@@ -75,6 +95,45 @@ export const EXAMPLES: Readonly<Record<FindingCode, Bench>> = {
     .lead('usb3-block', 'top')
     .seat('front', 'usb3_1', '1')
     .seat('top', 'usb3_2', '1'),
+  'supply-mismatch': birch
+    .unit('drive', 'disk')
+    .with({ extras: [...birch.build.extras, ...ash.build.extras] })
+    .seat('ash-sata', 'birch-drives-1', '1', { plug: 'supply' })
+    .seat('ash-sata', 'disk-power', '1', { plug: 'first' }),
+  'cpu-card-exchanged': bench()
+    .header('cpu-power-2x4', 'cpu')
+    .lead('card-power-cable-8', 'card')
+    .seat('card', 'cpu', '1', { plug: 'board' }),
+  'drive-plug-turned': plain
+    .unit('drive-peripheral', 'disk')
+    .seat('psu-drive', 'disk-power', '4', { plug: 'drive', turn: 180 }),
+  'main-power-missing': plain.header('main-power-24', 'main'),
+  'cpu-power-missing': plain.header('cpu-power-2x4', 'cpu'),
+  'card-power-missing': plain
+    .unit('card-two-sockets', 'card')
+    .seat('psu-card', 'card-power-1', '1', { plug: 'first' }),
+  'drive-power-missing': plain.unit('drive', 'disk'),
+  'rail-left-off': plain
+    .unit('drive', 'disk')
+    .unit('sata-adapter', 'adapter')
+    .seat('psu-drive', 'adapter-in', '1', { plug: 'drive' })
+    .seat('adapter-tail', 'disk-power', '1', { plug: 'drive' }),
+  'drive-held-off': plain
+    .unit('drive-power-disable', 'disk')
+    .seat('psu-sata', 'disk-power', '1', { plug: 'first' }),
+  'hub-unfed': bench().unit('fan-hub-header', 'hub').lead('fan-1x4', 'rear').seat('rear', 'hub-fan-1', '1'),
+  'adapter-may-burn': bench()
+    .unit('drive', 'disk')
+    .unit('sata-adapter', 'adapter')
+    .seat('adapter-tail', 'disk-power', '1', { plug: 'drive' }),
+  'cable-on-one-unit': ash
+    .with({ extras: ash.build.extras.map(loopedCpu) })
+    .seat('ash-cpu', 'ash-power-1', '1', { plug: 'supply' })
+    .seat('ash-cpu', 'ash-power-2', '1', { plug: 'board' }),
+  'feed-ring': hubs,
+  'outlets-unknown': bench().with({
+    units: [{ id: 'psu', name: 'PSU', kind: 'supply', connectors: [] }],
+  }),
   'switches-exchanged': powerAndReset.seat('power', 'panel', '5').seat('reset', 'panel', '6'),
   'places-exchanged': panel
     .lead('power-led-1x2', 'led')

@@ -4,16 +4,20 @@ import type { Build, Seat } from '../../../boards/document/build';
 import type { Connector, Pin } from '../../../boards/document/connector';
 import type { Cell } from '../../../boards/document/grid';
 import type { Lead } from '../../../boards/document/lead';
-import { connectorOf, leadOf } from '../../../boards/document/lookup';
+import { anyConnectorOf, leadOf, seatOf, unitsOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
 import type { FormFactor } from '../../../boards/document/outline';
 import type { Standoff, Tray } from '../../../boards/document/tray';
+import type { Unit } from '../../../boards/document/unit';
 import type { Finding, FindingCode } from '../../../boards/findings/finding';
 import { findingsOf } from '../../../boards/findings/findings';
+import type { Fit } from '../../../boards/fit/fit';
+import { fitSeat } from '../../../boards/fit/fit-seat';
 import { cellUnder } from '../../../boards/fit/geometry';
 import { formFactorOutline } from '../../../boards/library/form-factors';
 import { makeConnector } from '../../../boards/library/make-connector';
 import { makeLead } from '../../../boards/library/make-lead';
+import { makeUnit } from '../../../boards/library/make-unit';
 
 /** How a plug is put: turned clockwise, and which plug of the lead. */
 interface Spot {
@@ -63,9 +67,19 @@ export class Bench {
     });
   }
 
+  /** A library unit with its cables; its connectors and cables begin with its id. "change" says otherwise of it. */
+  unit(type: string, id: string, change: Partial<Unit> = {}): Bench {
+    const { unit, leads, seats } = makeUnit(type, { id, name: id.toUpperCase() });
+    return this.with({
+      units: [...unitsOf(this.build), { ...unit, ...change }],
+      extras: [...this.build.extras, ...leads],
+      seats: [...this.build.seats, ...seats],
+    });
+  }
+
   /** Puts a plug with its hole 1 over the given pin, or over a cell where no pin is. */
   seat(lead: string, connector: string, over: string | Cell, { turn = 0, plug: id }: Spot = {}): Bench {
-    const pins = connectorOf(this.build.board, connector)?.grid;
+    const pins = anyConnectorOf(this.build, connector)?.grid;
     const plugs = leadOf(this.build, lead)?.plugs ?? [];
     const plug = id === undefined ? plugs[0] : plugs.find((each) => each.id === id);
     const hole = plug && gridIndex(plug.grid).cellOf('1');
@@ -92,6 +106,18 @@ export class Bench {
     return findingsOf(this.build)
       .filter(({ severity }) => severity === 'danger' || severity === 'fault')
       .map(({ code }) => code);
+  }
+
+  /** Every finding of a code. */
+  all<Code extends FindingCode>(code: Code): readonly Extract<Finding, { code: Code }>[] {
+    return findingsOf(this.build).flatMap((each) => (has(each, code) ? [each] : []));
+  }
+
+  /** How a seated plug fits. */
+  fit(lead: string, plug: string): Fit {
+    const seat = seatOf(this.build, { lead, plug });
+    if (!seat) throw new Error(`Not seated: ${lead} ${plug}`);
+    return fitSeat(this.build, seat);
   }
 
   /** The first finding of a code; fails when there is none. */
