@@ -18,6 +18,15 @@ export default defineConfig({
       },
       {
         test: {
+          // Apart from the core: it starts programs of its own, compiles, and takes its time.
+          name: 'faults',
+          testTimeout: 120_000,
+          environment: 'node',
+          include: ['tests/faults/**/*.test.ts'],
+        },
+      },
+      {
+        test: {
           // Not part of `npm test`: every promise in its full size, one row after the other.
           name: 'trust',
           environment: 'node',

@@ -45,6 +45,8 @@ const ReadProblemZ = z.discriminatedUnion('code', [
   }),
   z.strictObject({ code: z.literal('not-text'), name: z.string() }),
   z.strictObject({ code: z.literal('stale-handle'), name: z.string() }),
+  /** A recovery copy on which another window works. */
+  z.strictObject({ code: z.literal('open-elsewhere'), name: z.string() }),
   z.strictObject({ code: z.literal('unreadable'), name: z.string(), detail: z.string() }),
 ]);
 
@@ -163,7 +165,8 @@ const RecoveryZ = z.strictObject({
 /** Every call: what goes in, what comes out. Each end checks what it receives. */
 export const CHANNELS = {
   about: {
-    input: NoneZ,
+    /** A page names itself, by an id of its own, so that its work is not offered to another one. */
+    input: z.strictObject({ page: HandleZ }),
     output: z.strictObject({
       version: z.string(),
       door: z.enum(['electron', 'browser']),
@@ -261,6 +264,7 @@ export const CHANNELS = {
   keepRecovery: {
     input: z.strictObject({
       session: HandleZ,
+      page: HandleZ,
       handle: HandleZ.nullable(),
       /** What the file was when the work on it began; null where there is no file yet. */
       stamp: StampZ.nullable(),
@@ -271,10 +275,11 @@ export const CHANNELS = {
     // Not undefined: a value in an answer has to survive JSON.
     output: resultOf(z.null(), SaveProblemZ),
   },
-  dropRecovery: { input: z.strictObject({ id: HandleZ }), output: NoneZ },
+  dropRecovery: { input: z.strictObject({ id: HandleZ, page: HandleZ }), output: NoneZ },
   listRecovery: { input: NoneZ, output: z.array(RecoveryZ).max(100) },
-  readRecovery: {
-    input: z.strictObject({ id: HandleZ }),
+  /** The work of a copy, which from then on is the page's own. */
+  takeRecovery: {
+    input: z.strictObject({ id: HandleZ, page: HandleZ }),
     output: resultOf(
       z.strictObject({ text: TextZ, name: NameZ, handle: HandleZ.nullable(), stamp: StampZ.nullable() }),
       ReadProblemZ,

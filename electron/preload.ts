@@ -6,7 +6,7 @@ const ask = (channel: string, input?: unknown) => ipcRenderer.invoke(CHANNEL_PRE
 
 /** One named function for each call. The page is given no way to name a channel. */
 const host = {
-  about: () => ask('about'),
+  about: (input) => ask('about', input),
   chooseOpen: () => ask('chooseOpen'),
   chooseSave: (input) => ask('chooseSave', input),
   browse: (input) => ask('browse', input),
@@ -31,7 +31,7 @@ const host = {
   keepRecovery: (input) => ask('keepRecovery', input),
   dropRecovery: (input) => ask('dropRecovery', input),
   listRecovery: () => ask('listRecovery'),
-  readRecovery: (input) => ask('readRecovery', input),
+  takeRecovery: (input) => ask('takeRecovery', input),
   showState: (input) => ask('showState', input),
   onRequest: (listener) => {
     // The event itself stays here: through it the page would reach the channels.

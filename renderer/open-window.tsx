@@ -13,6 +13,7 @@ import { createEditor } from './store/editor';
 import { keepRecovery } from './store/recovery';
 import { createSession } from './store/session-store';
 import { tellState } from './tell-state';
+import { recoveryTroubleWords } from './words/host-words';
 import { type Workbench, WorkbenchContext } from './workbench';
 
 /** Connects to the machine, makes the stores and draws the window. */
@@ -20,12 +21,13 @@ export async function openWindow(): Promise<void> {
   const place = document.getElementById('window');
   if (place === null) throw new Error('The page has no place for the window');
   const root = createRoot(place);
-  const host = await connect().catch((thrown: unknown) => {
+  const page = crypto.randomUUID();
+  const host = await connect(page).catch((thrown: unknown) => {
     root.render(<CrashScreen thrown={thrown} />);
     return null;
   });
   if (host === null) return;
-  const workbench = await makeWorkbench(host);
+  const workbench = await makeWorkbench(host, page);
   answerRequests(workbench);
   const [first] = workbench.about.toOpen;
   if (first !== undefined) {
@@ -52,12 +54,16 @@ function after(ms: number): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, ms));
 }
 
-async function makeWorkbench(host: HostApi): Promise<Workbench> {
-  const [about, settings] = await Promise.all([host.about(), host.readSettings()]);
+async function makeWorkbench(host: HostApi, page: string): Promise<Workbench> {
+  const [about, settings] = await Promise.all([host.about({ page }), host.readSettings()]);
   const editor = createEditor();
   const session = createSession();
   session.getState().changeSettings(settings);
   keepLook(session);
-  const recovery = keepRecovery(host, editor, () => crypto.randomUUID());
-  return { host, about, editor, session, recovery, canvas: { current: null } };
+  const recovery = keepRecovery(host, editor, {
+    page,
+    newId: () => crypto.randomUUID(),
+    onTrouble: (problem) => session.getState().tell(recoveryTroubleWords(problem)),
+  });
+  return { host, page, about, editor, session, recovery, canvas: { current: null } };
 }

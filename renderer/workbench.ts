@@ -10,6 +10,8 @@ import type { Session, SessionStore } from './store/session-store';
 /** What every part of the window works with. Made once at the start and handed down. */
 export interface Workbench {
   readonly host: HostApi;
+  /** What this page calls itself towards the machine. */
+  readonly page: string;
   readonly about: Output<'about'>;
   readonly editor: EditorStore;
   readonly session: SessionStore;

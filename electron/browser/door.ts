@@ -37,7 +37,6 @@ export async function openBrowserDoor(options: BrowserDoorOptions): Promise<Brow
   const shown = makeSignal();
   const ended = makeSignal();
   const keys = makeKeys();
-  const presence = watchPresence(close);
   const host = openHost({
     fs: DISK,
     version: options.version,
@@ -54,6 +53,7 @@ export async function openBrowserDoor(options: BrowserDoorOptions): Promise<Brow
       showState: shown.give,
     },
   });
+  const presence = watchPresence(close, { begin: host.recovery.beginPage, end: host.recovery.endPage });
   const served = {
     files: await loadPageFiles(options.pageFolder, options.pageNames),
     calls: hostCalls(host),

@@ -1,4 +1,5 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
+import { CHANNELS } from '../../boards/host';
 import type { HostCalls } from '../host/host-calls';
 import type { PageFiles } from '../host/page-files';
 import { PAGE_HEADERS } from '../host/page-headers';
@@ -63,11 +64,11 @@ async function stayOpen(
   request: IncomingMessage,
   response: ServerResponse,
 ): Promise<void> {
-  await readJsonBody(request);
+  const page = CHANNELS.about.input.shape.page.safeParse((await readJsonBody(request))?.value);
   // The head goes at once, so that the page knows it has been let in.
   response.writeHead(200, { ...PAGE_HEADERS, 'Content-Type': 'application/json' });
   response.flushHeaders();
-  presence.hold(response);
+  presence.hold(response, page.success ? page.data : null);
 }
 
 async function call(

@@ -37,6 +37,7 @@ function sentences(problem: ReadProblem): readonly [string, string] {
     case 'unreadable':
       return [`The system says ${problem.detail}.`, 'Check the disk or the connection, then try again.'];
     case 'stale-handle':
+    case 'open-elsewhere':
       return ['It has to be named again.', 'Name it again.'];
     default:
       return never(problem);

@@ -13,9 +13,10 @@ import { recoveryCalls } from './recovery-calls';
 export function hostCalls(host: Host): HostCalls {
   const { door, handles, settings } = host;
   return {
-    about: async () => {
-      // The first call of every page, also of one that was loaded again.
-      host.recovery.beginPage();
+    about: async ({ page }) => {
+      // The first call of every page, also of one that was loaded again; the shell has one at a time.
+      if (door.kind === 'electron') host.recovery.endPages();
+      host.recovery.beginPage(page);
       return {
         version: host.version,
         platform: host.platform,

@@ -7,6 +7,8 @@ const RecoveryHeaderZ = z.strictObject({
   format: z.literal('leadwright/recovery'),
   version: z.literal(1),
   owner: LifeZ,
+  /** Counts the copies of a session; of two whole ones the higher is the newer, whatever the clock said. */
+  serial: z.int().min(0),
   /** The file the work belongs to, and what it was when the work began. */
   path: z.string().nullable(),
   stamp: z.string().nullable(),

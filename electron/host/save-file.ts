@@ -1,4 +1,3 @@
-import { randomBytes } from 'node:crypto';
 import { basename, dirname, join } from 'node:path';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { SaveProblem } from '../../boards/host';
@@ -7,6 +6,7 @@ import type { FileFacts, FileSystem } from './file-system';
 import { readTextFile } from './read-file';
 import { saveProblemOf } from './save-problem';
 import { looksUntouched, sameContent, sha256, stampOf } from './stamp';
+import { clearOldTemporaries, temporaryIn } from './temporary';
 
 export interface SaveBytes {
   readonly path: string;
@@ -67,8 +67,9 @@ async function replace(
   save: SaveBytes,
 ): Promise<Result<Written, SaveProblem>> {
   const folder = dirname(target);
-  // The name is not made from the document's: that may already be as long as the disk allows.
-  const temporary = join(folder, `.${randomBytes(9).toString('hex')}.tmp`);
+  // First, since on a full disk they may be what there is no room for.
+  await clearOldTemporaries(fs, folder, Date.now());
+  const temporary = temporaryIn(folder);
   const { bytes } = save;
   let renamed = false;
   try {

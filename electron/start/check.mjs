@@ -20,6 +20,7 @@ export async function checkEverything(browser) {
     one('Format and lint', () => runTool('biome', ['ci', '--error-on-warnings'])),
     one('Unused code', () => runTool('knip', [])),
     tests('core', {}),
+    tests('faults', {}),
   ];
   const built = await build(['page', 'door', 'main', 'preload', 'cli', 'schemas']).then(
     () => true,

@@ -7,9 +7,9 @@ import { mayLeave } from './leave-build';
 
 /** Opens a recovery copy as unsaved work; the copy stays until it is saved. */
 export async function openRecovered(workbench: Workbench, offer: RecoveryOffer): Promise<void> {
-  const { host, session, editor, recovery } = workbench;
+  const { host, page, session, editor, recovery } = workbench;
   if (!(await mayLeave(workbench))) return;
-  const read = await host.readRecovery({ id: offer.id });
+  const read = await host.takeRecovery({ id: offer.id, page });
   if (!read.ok) {
     session.getState().openDialog({ kind: 'message', message: readProblemWords(read.problem) });
     return;

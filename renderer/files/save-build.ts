@@ -1,33 +1,52 @@
-import type { Build } from '../../boards/document/build';
 import type { Document } from '../../boards/document/document';
 import { serialize } from '../../boards/document/serialize';
 import type { Saved, SaveProblem } from '../../boards/host';
 import { askQuestion } from '../store/ask';
 import type { SavePlace } from '../store/dialog';
+import type { OpenBuild } from '../store/editor';
 import { saveProblemWords } from '../words/host-words';
 import type { Workbench } from '../workbench';
 import { chooseFilePlace } from './choose-place';
 import { suggestedName } from './file-name';
 
 /** Saves to the file the build came from, or asks where. True once it is on disk. */
-export async function saveBuild(workbench: Workbench): Promise<boolean> {
-  const { open } = workbench.editor.getState();
-  if (open === null) return false;
-  const { file, history } = open;
-  if (file.handle === null || file.readOnly) return saveBuildAs(workbench);
-  const result = await write(workbench, history.present, file.handle, file.stamp);
-  return result.ok ? saved(workbench, history.present, result.value) : refused(workbench, result.problem);
+export function saveBuild(workbench: Workbench): Promise<boolean> {
+  return inTurn(workbench, async (open) => {
+    const { file, history } = open;
+    if (file.handle === null || file.readOnly) return saveAs(workbench, open);
+    const result = await write(workbench, history.present, file.handle, file.stamp);
+    return result.ok ? saved(workbench, open, result.value) : refused(workbench, open, result.problem);
+  });
 }
 
 /** Asks where, then saves there. */
-export async function saveBuildAs(workbench: Workbench): Promise<boolean> {
-  const { open } = workbench.editor.getState();
-  if (open === null) return false;
-  const build = open.history.present;
-  const place = await choosePlace(workbench, build);
+export function saveBuildAs(workbench: Workbench): Promise<boolean> {
+  return inTurn(workbench, (open) => saveAs(workbench, open));
+}
+
+const running = new WeakMap<Workbench['editor'], Promise<boolean>>();
+
+/**
+ * One save after the other: each has to know what the one before it wrote. What was open when it was asked
+ * for is saved, or nothing.
+ */
+async function inTurn({ editor }: Workbench, work: (open: OpenBuild) => Promise<boolean>): Promise<boolean> {
+  const asked = editor.getState().open?.opening;
+  const before = running.get(editor);
+  const mine = (async () => {
+    await before?.catch(() => undefined);
+    const { open } = editor.getState();
+    return open !== null && open.opening === asked && work(open);
+  })();
+  running.set(editor, mine);
+  return mine;
+}
+
+async function saveAs(workbench: Workbench, open: OpenBuild): Promise<boolean> {
+  const place = await choosePlace(workbench, open.history.present);
   if (place === null) return false;
-  const result = await write(workbench, build, place.handle, null);
-  return result.ok ? saved(workbench, build, result.value) : refused(workbench, result.problem);
+  const result = await write(workbench, open.history.present, place.handle, null);
+  return result.ok ? saved(workbench, open, result.value) : refused(workbench, open, result.problem);
 }
 
 /** A board or a case sheet as a file of its own. */
@@ -35,8 +54,9 @@ export async function saveSheetAs(workbench: Workbench, sheet: Document): Promis
   const place = await choosePlace(workbench, sheet);
   if (place === null) return;
   const result = await write(workbench, sheet, place.handle, null);
-  if (result.ok) workbench.session.getState().tell(`Saved ${result.value.name} in ${result.value.folder}.`);
-  else await refused(workbench, result.problem);
+  const { tell, openDialog } = workbench.session.getState();
+  if (result.ok) tell(`Saved ${result.value.name} in ${result.value.folder}.`);
+  else openDialog({ kind: 'message', message: saveProblemWords(result.problem) });
 }
 
 function write(workbench: Workbench, document: Document, handle: string, expected: string | null) {
@@ -58,16 +78,18 @@ function kindOf(document: Document): 'build' | 'board' | 'case' {
   }
 }
 
-function saved(workbench: Workbench, build: Build, { handle, name, folder, stamp, durable }: Saved): boolean {
-  workbench.editor.getState().markSaved(build, { handle, name, folder, stamp, readOnly: false });
-  void workbench.recovery.drop();
+function saved(workbench: Workbench, { opening, history }: OpenBuild, written: Saved): boolean {
+  const { durable, ...file } = written;
+  // Its recovery copy goes by itself, unless there were edits while it was being written.
+  workbench.editor.getState().markSaved(opening, history.present, { ...file, readOnly: false });
+  const { name } = written;
   workbench.session
     .getState()
     .tell(durable ? `Saved ${name}.` : `Saved ${name}. The disk has not said yet that it has everything.`);
   return true;
 }
 
-async function refused(workbench: Workbench, problem: SaveProblem): Promise<boolean> {
+async function refused(workbench: Workbench, open: OpenBuild, problem: SaveProblem): Promise<boolean> {
   void workbench.recovery.keepNow();
   const words = saveProblemWords(problem);
   if (problem.code !== 'changed-outside') {
@@ -82,14 +104,12 @@ async function refused(workbench: Workbench, problem: SaveProblem): Promise<bool
       { id: 'replace', label: 'Replace it' },
     ],
   });
-  if (choice === 'save-as') return saveBuildAs(workbench);
-  return choice === 'replace' && replaceOnDisk(workbench);
+  if (choice === 'save-as') return saveAs(workbench, open);
+  return choice === 'replace' && replaceOnDisk(workbench, open);
 }
 
-async function replaceOnDisk(workbench: Workbench): Promise<boolean> {
-  const { open } = workbench.editor.getState();
-  if (open === null || open.file.handle === null) return false;
-  const build = open.history.present;
-  const result = await write(workbench, build, open.file.handle, null);
-  return result.ok ? saved(workbench, build, result.value) : refused(workbench, result.problem);
+async function replaceOnDisk(workbench: Workbench, open: OpenBuild): Promise<boolean> {
+  if (open.file.handle === null) return false;
+  const result = await write(workbench, open.history.present, open.file.handle, null);
+  return result.ok ? saved(workbench, open, result.value) : refused(workbench, open, result.problem);
 }

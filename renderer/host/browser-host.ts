@@ -3,10 +3,10 @@ import { CHANNELS, type ChannelName, type HostApi, type Input, type Output } fro
 const TOKEN_KEY = 'leadwright-token';
 const RETRY_MS = 2_000;
 
-/** The machine by way of the door on 127.0.0.1 that served this page. */
-export async function browserHost(): Promise<HostApi> {
+/** The machine by way of the door on 127.0.0.1 that served this page; `page` is what the page calls itself. */
+export async function browserHost(page: string): Promise<HostApi> {
   const token = await tokenOfPage();
-  void stayAlive(token);
+  void stayAlive(token, page);
   const through = <C extends ChannelName>(channel: C) => {
     return async (input?: Input<C>): Promise<Output<C>> => {
       const answer = await post(`/call/${channel}`, input, token);
@@ -40,7 +40,7 @@ export async function browserHost(): Promise<HostApi> {
     keepRecovery: through('keepRecovery'),
     dropRecovery: through('dropRecovery'),
     listRecovery: through('listRecovery'),
-    readRecovery: through('readRecovery'),
+    takeRecovery: through('takeRecovery'),
     showState: through('showState'),
     // This door has no menu and no second start: the machine never asks anything of the page.
     onRequest: () => () => undefined,
@@ -87,9 +87,9 @@ async function send(path: string, input: unknown, token: string | null): Promise
 }
 
 /** Keeps one request open: by it the program knows that this page is there. */
-async function stayAlive(token: string): Promise<never> {
+async function stayAlive(token: string, page: string): Promise<never> {
   for (;;) {
-    await post('/alive', undefined, token).catch(() => undefined);
+    await post('/alive', page, token).catch(() => undefined);
     await new Promise((resolve) => setTimeout(resolve, RETRY_MS));
   }
 }

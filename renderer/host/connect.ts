@@ -9,6 +9,6 @@ declare global {
 }
 
 /** The machine behind this window, whichever door it came in by. */
-export async function connect(): Promise<HostApi> {
-  return window.leadwright ?? browserHost();
+export async function connect(page: string): Promise<HostApi> {
+  return window.leadwright ?? browserHost(page);
 }

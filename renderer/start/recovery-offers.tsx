@@ -9,14 +9,14 @@ import { useWorkbench } from '../workbench';
 /** Work that was not saved when the program last ended: take it up again, or throw it away. */
 export function RecoveryOffers() {
   const workbench = useWorkbench();
-  const { host } = workbench;
+  const { host, page } = workbench;
   const [offers, setOffers] = useState<readonly RecoveryOffer[]>([]);
   const load = useCallback(async () => setOffers(await host.listRecovery()), [host]);
   useEffect(() => void load(), [load]);
   if (offers.length === 0) return null;
 
   const throwAway = async (id: string) => {
-    await host.dropRecovery({ id });
+    await host.dropRecovery({ id, page });
     await load();
   };
   return (

@@ -17,8 +17,10 @@ export interface BuildFile {
   readonly readOnly: boolean;
 }
 
-/** The open document. Everything else about it is worked out from these three. */
+/** The open document. Everything else about it is worked out from these. */
 export interface OpenBuild {
+  /** Counts what was opened: a save that ends when something else is open must not be taken for that one's. */
+  readonly opening: number;
   readonly history: History;
   readonly file: BuildFile;
   /** The build that would be there again without saving, by identity; null for a recovery copy. */
@@ -35,19 +37,24 @@ export interface Editor {
   readonly run: (command: Command) => Result<null, Refusal>;
   readonly undo: () => void;
   readonly redo: () => void;
-  /** The file now holds this build; edits made while it was being written stay unsaved. */
-  readonly markSaved: (build: Build, file: BuildFile) => void;
+  /**
+   * The file now holds this build; edits made while it was being written stay unsaved. Says nothing where
+   * something else has been opened since.
+   */
+  readonly markSaved: (opening: number, build: Build, file: BuildFile) => void;
 }
 
 export type EditorStore = StoreApi<Editor>;
 
 export function createEditor(): EditorStore {
+  let openings = 0;
   return createStore<Editor>()((set, get) => {
     const change = (step: (history: History) => History) =>
       set(({ open }) => (open ? { open: { ...open, history: step(open.history) } } : {}));
     return {
       open: null,
-      load: (build, file, saved) => set({ open: { history: startHistory(build), file, saved } }),
+      load: (build, file, saved) =>
+        set({ open: { opening: ++openings, history: startHistory(build), file, saved } }),
       close: () => set({ open: null }),
       run: (command) => {
         const { open } = get();
@@ -59,7 +66,8 @@ export function createEditor(): EditorStore {
       },
       undo: () => change(undo),
       redo: () => change(redo),
-      markSaved: (build, file) => set(({ open }) => (open ? { open: { ...open, file, saved: build } } : {})),
+      markSaved: (opening, build, file) =>
+        set(({ open }) => (open?.opening === opening ? { open: { ...open, file, saved: build } } : {})),
     };
   });
 }

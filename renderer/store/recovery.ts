@@ -1,10 +1,11 @@
 import { serialize } from '../../boards/document/serialize';
-import type { HostApi } from '../../boards/host';
+import type { HostApi, Input, SaveProblem } from '../../boards/host';
 import { changesOf, type EditorStore, isUnsaved } from './editor';
 
-/** A copy is written so long after the last edit, and then not again for a while. */
+/** A copy is written so long after the last edit, */
 export const REST_MS = 1_000;
-export const LEAST_BETWEEN_MS = 5_000;
+/** or after the first one since the last copy where there is no rest; and not more often than that. */
+export const LONGEST_MS = 4_000;
 
 export interface Recovery {
   /** Another document is about to be opened: its copy gets a new name, or goes on in the one it came from. */
@@ -18,45 +19,89 @@ export interface Recovery {
 
 type RecoveryHost = Pick<HostApi, 'keepRecovery' | 'dropRecovery'>;
 
-/** Keeps a recovery copy of whatever is unsaved in the editor. */
-export function keepRecovery(host: RecoveryHost, editor: EditorStore, newId: () => string): Recovery {
+interface RecoveryOptions {
+  /** What the page calls itself. */
+  readonly page: string;
+  readonly newId: () => string;
+  /** Unsaved work cannot be kept, and why; null where the machine does not answer. Told once, until it can again. */
+  readonly onTrouble: (problem: SaveProblem | null) => void;
+}
+
+/**
+ * Keeps a recovery copy of whatever is unsaved in the editor. The machine is asked one thing after the other,
+ * so that a copy that takes long is never written after it has been dropped.
+ */
+export function keepRecovery(
+  host: RecoveryHost,
+  editor: EditorStore,
+  { page, newId, onTrouble }: RecoveryOptions,
+): Recovery {
   let id = newId();
   let kept = false;
+  let inTrouble = false;
   let lastMs = Number.NEGATIVE_INFINITY;
+  /** The first edit that no copy holds. */
+  let unkeptMs: number | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let turn: Promise<unknown> = Promise.resolve();
+
+  const inTurn = (work: () => Promise<void>): Promise<void> => {
+    const mine = turn.then(work);
+    turn = mine.catch(() => undefined);
+    return mine;
+  };
+
+  const schedule = () => {
+    clearTimeout(timer);
+    const now = Date.now();
+    unkeptMs ??= now;
+    const dueMs = Math.max(lastMs + LONGEST_MS, Math.min(now + REST_MS, unkeptMs + LONGEST_MS));
+    timer = setTimeout(() => void keepNow(), dueMs - now);
+  };
+
+  const write = async (copy: Input<'keepRecovery'>) => {
+    const problem = await host.keepRecovery(copy).then(
+      (answer) => (answer.ok ? undefined : answer.problem),
+      () => null,
+    );
+    if (problem === undefined) {
+      inTrouble = false;
+      return;
+    }
+    if (!inTrouble) onTrouble(problem);
+    inTrouble = true;
+    const { open } = editor.getState();
+    if (copy.session === id && open !== null && isUnsaved(open)) schedule();
+  };
 
   const keepNow = async () => {
     clearTimeout(timer);
     const { open } = editor.getState();
     if (open === null || !isUnsaved(open) || changesOf(open) === 0) return;
     lastMs = Date.now();
+    unkeptMs = null;
     kept = true;
-    await host.keepRecovery({
-      session: id,
-      handle: open.file.handle,
-      stamp: open.file.stamp,
-      name: open.file.name,
-      text: serialize(open.history.present),
-      changes: changesOf(open),
-    });
+    const { handle, stamp, name } = open.file;
+    const text = serialize(open.history.present);
+    const copy = { session: id, page, handle, stamp, name, text, changes: changesOf(open) };
+    await inTurn(() => write(copy));
   };
 
   const drop = async () => {
     clearTimeout(timer);
+    unkeptMs = null;
     if (!kept) return;
     kept = false;
-    await host.dropRecovery({ id });
+    const dropped = id;
+    // A machine that does not answer keeps the copy, and offers it once more: better than to lose it.
+    await inTurn(() => host.dropRecovery({ id: dropped, page }).catch(() => undefined));
   };
 
   const stop = editor.subscribe(({ open }, { open: before }) => {
     if (open?.history.present === before?.history.present && open?.saved === before?.saved) return;
-    clearTimeout(timer);
-    if (open === null || !isUnsaved(open)) {
-      void drop();
-      return;
-    }
-    if (changesOf(open) === 0) return;
-    timer = setTimeout(() => void keepNow(), Math.max(REST_MS, lastMs + LEAST_BETWEEN_MS - Date.now()));
+    if (open === null || !isUnsaved(open)) void drop();
+    else if (changesOf(open) > 0) schedule();
+    else clearTimeout(timer);
   });
 
   return {

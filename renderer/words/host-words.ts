@@ -71,6 +71,13 @@ export function readProblemWords(problem: ReadProblem): Message {
         'Choose it again with Open.',
         KEPT,
       );
+    case 'open-elsewhere':
+      return message(
+        'This work is open in another window',
+        'Two windows cannot both go on with it.',
+        'Go on in the other window, or close it first.',
+        KEPT,
+      );
     case 'unreadable':
       return message(
         `${name} could not be read`,
@@ -81,6 +88,14 @@ export function readProblemWords(problem: ReadProblem): Message {
     default:
       return never(problem);
   }
+}
+
+/** That unsaved work is not kept as a recovery copy for the moment, and why. */
+export function recoveryTroubleWords(problem: SaveProblem | null): string {
+  if (problem === null)
+    return 'No recovery copy is kept: the program behind this window does not answer. Start Leadwright again.';
+  const [why = ''] = saveProblemWords(problem).lines;
+  return `No recovery copy could be written: ${why} Save your work now, to another disk if need be.`;
 }
 
 /** Why a file could not be saved, and what to do. */

@@ -116,12 +116,12 @@ describe('work that was not saved when the program was killed', () => {
   });
 });
 
-/** How many changes the recovery copy on disk holds. */
+/** How many changes the newest recovery copy on disk holds. */
 function keptChanges(): number {
-  const copy = recoveryCopies().find((name) => name.endsWith('.copy'));
-  if (copy === undefined) return 0;
-  const [head = ''] = readFileSync(join(recoveryFolder(), copy), 'utf8').split('\n');
-  return JSON.parse(head).changes;
+  const heads = recoveryCopies()
+    .filter((name) => name.endsWith('.copy'))
+    .map((name) => JSON.parse(readFileSync(join(recoveryFolder(), name), 'utf8').split('\n')[0] ?? ''));
+  return heads.sort((first, second) => second.serial - first.serial)[0]?.changes ?? 0;
 }
 
 function recoveryCopies(): readonly string[] {

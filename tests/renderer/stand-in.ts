@@ -8,6 +8,7 @@ import type { CanvasView } from '../../renderer/canvas/canvas-props';
 import { createEditor } from '../../renderer/store/editor';
 import { keepRecovery } from '../../renderer/store/recovery';
 import { createSession } from '../../renderer/store/session-store';
+import { recoveryTroubleWords } from '../../renderer/words/host-words';
 import type { Workbench } from '../../renderer/workbench';
 
 type Opened = Extract<Output<'open'>, { ok: true }>['value'];
@@ -19,6 +20,7 @@ interface StandIn extends HostApi {
   /** The library of sheets, by handle. */
   readonly sheets: Map<string, { readonly name: string; readonly text: string }>;
   readonly asked: string[];
+  keepRecovery: HostApi['keepRecovery'];
   /** What the next save answers instead of saving. */
   refusal: Extract<Output<'save'>, { ok: false }>['problem'] | null;
   /** What the person picks in the system's dialogs. */
@@ -26,6 +28,7 @@ interface StandIn extends HostApi {
 }
 
 const NOTHING_CHOSEN = null;
+const PAGE = 'page-of-the-bench';
 
 function standIn(): StandIn {
   const files = new Map<string, Opened>();
@@ -100,7 +103,7 @@ function standIn(): StandIn {
     },
     dropRecovery: async ({ id }) => void copies.delete(id),
     listRecovery: async () => [],
-    readRecovery: async ({ id }) => {
+    takeRecovery: async ({ id }) => {
       const copy = copies.get(id);
       if (!copy) return { ok: false, problem: { code: 'not-found', name: id } };
       const { text, name, handle, stamp } = copy;
@@ -154,7 +157,11 @@ export function bench(build: Build = wiredBuild()): TestBench {
     show: (connectors) => void shown.push(...connectors),
   };
   let copies = 0;
-  const recovery = keepRecovery(host, editor, () => `recovery-copy-${++copies}`);
+  const recovery = keepRecovery(host, editor, {
+    page: PAGE,
+    newId: () => `recovery-copy-${++copies}`,
+    onTrouble: (problem) => session.getState().tell(recoveryTroubleWords(problem)),
+  });
   const file = {
     handle: handleOf('demo'),
     name: 'demo',
@@ -170,6 +177,7 @@ export function bench(build: Build = wiredBuild()): TestBench {
   };
   return {
     host,
+    page: PAGE,
     about: { version: '0', door: 'electron', platform: 'linux', dialogs: 'native', toOpen: [] },
     editor,
     session,

@@ -7,6 +7,8 @@ import { makeKeys } from '../../../electron/browser/token';
 import { bareBoard } from '../scratch';
 import { anOpenDoor, tokenOf } from './an-open-door';
 
+const PAGE = 'page-of-the-window';
+
 test('Our page is served with a policy that lets it do nothing but talk to its door', async () => {
   const { send } = await anOpenDoor();
   const { status, head, body } = await send({ target: '/' });
@@ -46,7 +48,7 @@ test('Our page opens and saves the file that was named at the start', async () =
     expect(answer.status).toBe(200);
     return answer.body === '' ? undefined : JSON.parse(answer.body);
   };
-  const about = CHANNELS.about.output.parse(await ask('about'));
+  const about = CHANNELS.about.output.parse(await ask('about', { page: PAGE }));
   expect(about).toMatchObject({ door: 'browser', dialogs: 'page', version: '0.0.1' });
   const read = CHANNELS.open.output.parse(await ask('open', { handle: about.toOpen[0] }));
   if (!read.ok) throw new Error(read.problem.code);
@@ -56,7 +58,7 @@ test('Our page opens and saves the file that was named at the start', async () =
   );
   expect(saved).toMatchObject({ ok: true, value: { name: 'bare.board.json' } });
   const session = 'session-of-the-page';
-  const work = { session, handle, stamp, name: 'Bare', text: bareBoard('x'), changes: 1 };
+  const work = { session, page: PAGE, handle, stamp, name: 'Bare', text: bareBoard('x'), changes: 1 };
   expect(CHANNELS.keepRecovery.output.parse(await ask('keepRecovery', work))).toEqual({
     ok: true,
     value: null,
@@ -104,7 +106,7 @@ test('The door knows that its page is there for as long as one request stays ope
 
 test('A door whose page has gone, or never came, closes after its time of grace', async () => {
   let gone = 0;
-  const presence = watchPresence(() => gone++, 50);
+  const presence = watchPresence(() => gone++, { begin: () => undefined, end: () => undefined }, 50);
   await wait(120);
   expect(gone).toBe(1);
   presence.end();

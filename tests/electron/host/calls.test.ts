@@ -238,9 +238,9 @@ describe('Settings', () => {
 test('Files named at the start are handed to the first page, and not to the same page loaded again', async () => {
   const first = await withBoard();
   const { calls } = makeMachine({ like: first, toOpen: [first.path] });
-  const { toOpen } = CHANNELS.about.output.parse(await calls.about());
+  const { toOpen } = CHANNELS.about.output.parse(await calls.about({ page: 'first-page-of-it' }));
   expect(await calls.open({ handle: toOpen[0] ?? '' })).toMatchObject({ ok: true });
-  expect((await calls.about()).toOpen).toEqual([]);
+  expect((await calls.about({ page: 'the-page-once-more' })).toOpen).toEqual([]);
 });
 
 describe('A call is refused before its handler sees it', () => {

@@ -4,17 +4,18 @@ import { readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { CHANNELS } from '../../../boards/host';
+import { DISK, type FileSystem } from '../../../electron/host/file-system';
 import { ownLife } from '../../../electron/host/process-life';
 import { bareBoard } from '../scratch';
 import { FAULTS, faultyDisk } from './faulty-disk';
 import { type Machine, makeMachine } from './machine';
 
 const SESSION = 'session-of-the-page';
+const PAGE = 'page-of-the-window';
 
-async function keep({ calls }: Machine, text: string, changes: number, session = SESSION) {
-  return CHANNELS.keepRecovery.output.parse(
-    await calls.keepRecovery({ session, handle: null, stamp: null, name: 'Bench three', text, changes }),
-  );
+async function keep({ calls }: Machine, text: string, changes: number, page = PAGE) {
+  const copy = { session: SESSION, page, handle: null, stamp: null, name: 'Bench three', text, changes };
+  return CHANNELS.keepRecovery.output.parse(await calls.keepRecovery(copy));
 }
 
 /** A copy as some other process left it. */
@@ -25,16 +26,20 @@ async function keptBy(machine: Machine, owner: { readonly pid: number; readonly 
   writeFileSync(path, [JSON.stringify({ ...JSON.parse(header), owner }), ...body].join('\n'));
 }
 
-const copyIn = ({ data }: Machine) => join(data, 'recovery', `${SESSION}.copy`);
+/** Of two copies the first lies in a, the second in b. */
+const copyIn = ({ data }: Machine, slot = 'a') => join(data, 'recovery', `${SESSION}.${slot}.copy`);
 
 async function offersAfterRestart(machine: Machine) {
   const next = makeMachine({ like: machine });
-  await next.calls.about();
+  await next.calls.about({ page: 'page-after-restart' });
   return CHANNELS.listRecovery.output.parse(await next.calls.listRecovery());
 }
 
 async function textAfterRestart(machine: Machine): Promise<string | null> {
-  const read = await makeMachine({ like: machine }).calls.readRecovery({ id: SESSION });
+  const read = await makeMachine({ like: machine }).calls.takeRecovery({
+    id: SESSION,
+    page: 'page-after-restart',
+  });
   return read.ok ? read.value.text : null;
 }
 
@@ -51,6 +56,7 @@ test('Work that was not saved is offered at the next start, with its name, its c
   const text = bareBoard('Unsaved Ω');
   await machine.calls.keepRecovery({
     session: SESSION,
+    page: PAGE,
     handle,
     stamp: 'as-it-was',
     name: 'Bench three',
@@ -60,7 +66,9 @@ test('Work that was not saved is offered at the next start, with its name, its c
   const [offer] = await offersAfterRestart(machine);
   expect(offer).toMatchObject({ id: SESSION, name: 'Bench three', folder: machine.home, changes: 7 });
   const next = makeMachine({ like: machine });
-  const read = CHANNELS.readRecovery.output.parse(await next.calls.readRecovery({ id: SESSION }));
+  const read = CHANNELS.takeRecovery.output.parse(
+    await next.calls.takeRecovery({ id: SESSION, page: 'page-after-restart' }),
+  );
   if (!read.ok) throw new Error(read.problem.code);
   expect(read.value).toMatchObject({ text, name: 'Bench three', stamp: 'as-it-was' });
   expect(next.host.handles.pathOf(read.value.handle ?? '')).toBe(path);
@@ -70,23 +78,48 @@ test('Work that was saved, and its copy dropped, is not offered', async () => {
   const machine = makeMachine();
   await keep(machine, bareBoard('One'), 1);
   await keep(machine, bareBoard('Two'), 2);
-  await machine.calls.dropRecovery({ id: SESSION });
+  await machine.calls.dropRecovery({ id: SESSION, page: PAGE });
   expect(await offersAfterRestart(machine)).toEqual([]);
   expect(readdirSync(join(machine.data, 'recovery'))).toEqual([]);
 });
 
 describe('A session that goes on is not taken for one that broke off', () => {
-  test('the page’s own', async () => {
+  test('the page’s own, and that of another window of the same program', async () => {
     const machine = makeMachine();
+    await machine.calls.about({ page: PAGE });
     await keep(machine, bareBoard('x'), 1);
+    await machine.calls.about({ page: 'page-in-another-tab' });
     expect(await machine.calls.listRecovery()).toEqual([]);
+    const other = { id: SESSION, page: 'page-in-another-tab' };
+    expect(await machine.calls.takeRecovery(other)).toMatchObject({ problem: { code: 'open-elsewhere' } });
+    await machine.calls.dropRecovery(other);
+    machine.host.recovery.endPage(PAGE);
+    expect(await machine.calls.listRecovery()).toHaveLength(1);
   });
 
-  test('but the one it had before it was loaded again is offered', async () => {
-    const machine = makeMachine();
+  test('but the one the shell’s page had before it was loaded again is offered', async () => {
+    const machine = makeMachine({ door: { kind: 'electron' } });
+    await machine.calls.about({ page: PAGE });
     await keep(machine, bareBoard('x'), 1);
-    await machine.calls.about();
+    await machine.calls.about({ page: 'page-loaded-again' });
     expect(await machine.calls.listRecovery()).toHaveLength(1);
+  });
+
+  test('what one window has taken up again is not offered to the next', async () => {
+    const machine = makeMachine();
+    await keep(machine, bareBoard('Unsaved'), 3);
+    const [one, two] = [makeMachine({ like: machine }), makeMachine({ like: machine })];
+    await one.calls.about({ page: 'page-one-of-two' });
+    await two.calls.about({ page: 'page-two-of-two' });
+    expect(await one.calls.takeRecovery({ id: SESSION, page: 'page-one-of-two' })).toMatchObject({
+      ok: true,
+    });
+    // Two hosts in this one process count as one program, so only their owner tells them from another's.
+    expect(JSON.parse(readFileSync(copyIn(machine, 'b'), 'utf8').split('\n')[0] ?? '')).toMatchObject({
+      owner: ownLife(),
+      changes: 3,
+      serial: 2,
+    });
   });
 
   test('that of another program which runs', async () => {
@@ -119,9 +152,9 @@ describe('A copy that is not whole', () => {
     const machine = makeMachine();
     await keep(machine, bareBoard('Before'), 1);
     await keep(machine, bareBoard('Last'), 2);
-    truncateSync(copyIn(machine), bytes);
+    truncateSync(copyIn(machine, 'b'), bytes);
     expect(await textAfterRestart(machine)).toBe(bareBoard('Before'));
-    expect(readdirSync(join(machine.data, 'recovery'))).toContain(`${SESSION}.copy.broken`);
+    expect(readdirSync(join(machine.data, 'recovery'))).toContain(`${SESSION}.b.copy.broken`);
   });
 
   test('with a letter changed, it is set aside and nothing is offered in its place', async () => {
@@ -142,6 +175,21 @@ describe('A copy that is not whole', () => {
     expect(readFileSync(copyIn(machine), 'utf8')).toBe(newer);
   });
 });
+
+test('A broken copy is never what the next one takes the place of a whole one for', async () => {
+  const machine = makeMachine();
+  await keep(machine, bareBoard('Before'), 1);
+  await keep(machine, bareBoard('Last'), 2);
+  truncateSync(copyIn(machine, 'b'), 100);
+  const next = makeMachine({ like: machine, fs: fullWhenCopying() });
+  expect(await keep(next, bareBoard('Next'), 3)).toMatchObject({ ok: false });
+  expect(await textAfterRestart(machine)).toBe(bareBoard('Before'));
+});
+
+function fullWhenCopying(): FileSystem {
+  const full = Object.assign(new Error('ENOSPC'), { code: 'ENOSPC' });
+  return { ...DISK, createNew: () => Promise.reject(full) };
+}
 
 test('A disk that fails while a copy is kept never takes the copy before it away', {
   timeout: 60_000,

@@ -19,10 +19,23 @@ function asThePageSpells(accelerator: string): string {
 /** The page's own list, as it is when the program has just been started. */
 async function pageActions() {
   const host: HostApi = { ...makeMachine().calls, onRequest: () => () => undefined };
-  const about = await host.about();
+  const page = 'page-of-the-window';
+  const about = await host.about({ page });
   const editor = createEditor();
-  const recovery = keepRecovery(host, editor, () => 'session-of-the-page');
-  return actionsOf({ host, about, editor, recovery, session: createSession(), canvas: { current: null } });
+  const recovery = keepRecovery(host, editor, {
+    page,
+    newId: () => 'session-of-the-page',
+    onTrouble: () => undefined,
+  });
+  return actionsOf({
+    host,
+    page,
+    about,
+    editor,
+    recovery,
+    session: createSession(),
+    canvas: { current: null },
+  });
 }
 
 test('Every line of the menu bar is an action that the page has, under the same name', async () => {

@@ -185,7 +185,11 @@ describe('Calls', () => {
 
   test('our page is answered', async () => {
     const { call } = await start();
-    expect(await call('about')).toMatchObject({ door: 'electron', dialogs: 'native', version: '0.0.1' });
+    expect(await call('about', { page: 'page-of-the-shell' })).toMatchObject({
+      door: 'electron',
+      dialogs: 'native',
+      version: '0.0.1',
+    });
   });
 
   test.each([
@@ -202,7 +206,7 @@ describe('Calls', () => {
     async (origin) => {
       const { call, window } = await start();
       window.webContents.mainFrame.origin = origin;
-      await expect(call('about')).rejects.toThrow('Refused');
+      await expect(call('about', { page: 'page-of-the-shell' })).rejects.toThrow('Refused');
     },
   );
 
@@ -297,7 +301,7 @@ describe('Closing', () => {
 describe('Files from outside', () => {
   test('named at the start wait for the page', async () => {
     const { call } = await start(['/there/a.build.json', '--flag', '/there/notes.txt']);
-    const { toOpen } = CHANNELS.about.output.parse(await call('about'));
+    const { toOpen } = CHANNELS.about.output.parse(await call('about', { page: 'page-of-the-shell' }));
     expect(toOpen).toHaveLength(1);
   });
 
@@ -314,7 +318,9 @@ describe('Files from outside', () => {
   test('opened by the system before the page is up wait for it', async () => {
     const { call } = await start();
     expect(isPrevented((event) => recorded.app.emit('open-file', event, '/there/c.build.json'))).toBe(true);
-    expect(CHANNELS.about.output.parse(await call('about')).toOpen).toHaveLength(1);
+    expect(
+      CHANNELS.about.output.parse(await call('about', { page: 'page-of-the-shell' })).toOpen,
+    ).toHaveLength(1);
   });
 
   test('a second start opens no window of its own', async () => {

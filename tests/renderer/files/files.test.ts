@@ -159,6 +159,7 @@ describe('opening', () => {
     const b = bench();
     b.host.copies.set('copy', {
       session: 'copy',
+      page: 'page-that-broke-off',
       handle: handleOf('demo'),
       stamp: 'stamp-5',
       name: 'demo',

@@ -33,7 +33,7 @@ describe('the unsaved mark', () => {
   test('comes back when one goes behind the saved step', () => {
     const b = bench();
     b.run(takeOff);
-    b.editor.getState().markSaved(b.build(), open(b).file);
+    b.editor.getState().markSaved(open(b).opening, b.build(), open(b).file);
     b.editor.getState().undo();
     expect([isUnsaved(open(b)), changesOf(open(b))]).toEqual([true, 1]);
   });
@@ -43,8 +43,18 @@ describe('the unsaved mark', () => {
     b.run(takeOff);
     const written = b.build();
     b.run({ name: 'rename-build', args: { name: 'Study machine 4' } });
-    b.editor.getState().markSaved(written, open(b).file);
+    b.editor.getState().markSaved(open(b).opening, written, open(b).file);
     expect([isUnsaved(open(b)), changesOf(open(b))]).toEqual([true, 1]);
+  });
+
+  test('is not touched by a save that ends when something else is open', () => {
+    const b = bench();
+    b.run(takeOff);
+    const { opening, history, file } = open(b);
+    const other = { ...file, handle: 'another-file-of-ours', name: 'other' };
+    b.editor.getState().load(b.build(), other, null);
+    b.editor.getState().markSaved(opening, history.present, file);
+    expect([open(b).file.name, isUnsaved(open(b))]).toEqual(['other', true]);
   });
 
   test('is on for a recovery copy, though nothing was edited yet', () => {

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { LEAST_BETWEEN_MS, REST_MS } from '../../../renderer/store/recovery';
+import { LONGEST_MS, REST_MS } from '../../../renderer/store/recovery';
 import { bench, POWER_SWITCH } from '../stand-in';
 
 const takeOff = { name: 'unseat-plug', args: POWER_SWITCH } as const;
@@ -27,12 +27,45 @@ describe('the recovery copy', () => {
     expect(b.host.copies.size).toBe(0);
   });
 
-  test('is not written again before five seconds have passed', async () => {
+  test('does not wait for a pause for ever: at most five seconds of edits are without one', async () => {
+    const b = bench();
+    for (let at = 0; at < 50; at++) {
+      b.run(rename(`name ${at}`));
+      await vi.advanceTimersByTimeAsync(REST_MS / 2);
+      const [{ changes } = { changes: 0 }] = b.host.copies.values();
+      expect((at + 1 - changes) * (REST_MS / 2)).toBeLessThanOrEqual(5_000);
+    }
+  });
+
+  test('that cannot be written is told once, tried again, and told again after it went well', async () => {
+    const b = bench();
+    const keep = b.host.keepRecovery;
+    let tries = 0;
+    const full = async () => {
+      tries += 1;
+      return { ok: false, problem: { code: 'no-space', name: 'demo' } } as const;
+    };
+    b.host.keepRecovery = full;
+    b.run(takeOff);
+    await vi.advanceTimersByTimeAsync(REST_MS + 2 * LONGEST_MS);
+    expect(tries).toBe(3);
+    expect(b.said()).toContain('No recovery copy could be written: The disk is full.');
+    expect(b.session.getState().announcement.count).toBe(1);
+    b.host.keepRecovery = keep;
+    await vi.advanceTimersByTimeAsync(LONGEST_MS);
+    expect(b.host.copies.size).toBe(1);
+    b.host.keepRecovery = () => Promise.reject(new Error('The program has ended'));
+    b.run(rename('once more'));
+    await vi.advanceTimersByTimeAsync(LONGEST_MS);
+    expect(b.said()).toContain('does not answer');
+  });
+
+  test('is not written again before four seconds have passed', async () => {
     const b = bench();
     b.run(rename('a'));
     await vi.advanceTimersByTimeAsync(REST_MS);
     b.run(rename('b'));
-    await vi.advanceTimersByTimeAsync(LEAST_BETWEEN_MS - 1);
+    await vi.advanceTimersByTimeAsync(LONGEST_MS - 1);
     expect([...b.host.copies.values()]).toMatchObject([{ changes: 1 }]);
     await vi.advanceTimersByTimeAsync(1);
     expect([...b.host.copies.values()]).toMatchObject([{ changes: 2 }]);
@@ -54,7 +87,7 @@ describe('the recovery copy', () => {
     const [first] = b.host.copies.keys();
     b.recovery.begin();
     b.run(rename('c'));
-    await vi.advanceTimersByTimeAsync(LEAST_BETWEEN_MS);
+    await vi.advanceTimersByTimeAsync(LONGEST_MS);
     expect([...b.host.copies.keys()]).not.toContain(first);
     expect(b.host.copies.size).toBe(1);
   });
@@ -69,12 +102,20 @@ describe('the recovery copy', () => {
     const build = b.build();
     b.recovery.begin();
     await vi.advanceTimersByTimeAsync(0);
-    b.host.copies.set(id, { session: id, handle: null, stamp: null, name: 'demo', text: '{}', changes: 1 });
+    b.host.copies.set(id, {
+      session: id,
+      page: b.page,
+      handle: null,
+      stamp: null,
+      name: 'demo',
+      text: '{}',
+      changes: 1,
+    });
     b.recovery.begin(id);
     b.editor.getState().load(build, file, null);
-    await vi.advanceTimersByTimeAsync(LEAST_BETWEEN_MS);
+    await vi.advanceTimersByTimeAsync(LONGEST_MS);
     expect([...b.host.copies.keys()]).toEqual([id]);
-    b.editor.getState().markSaved(build, file);
+    b.editor.getState().markSaved(b.editor.getState().open?.opening ?? 0, build, file);
     await vi.advanceTimersByTimeAsync(0);
     expect(b.host.copies.size).toBe(0);
   });

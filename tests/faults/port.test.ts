@@ -1,0 +1,8 @@
+import { expect, test } from 'vitest';
+import { portSweep } from './port-sweep';
+
+test('A disk that goes wrong at any step, in this process, leaves every file whole and says what is so', async () => {
+  const { tried, failures } = await portSweep(7);
+  expect(failures).toEqual([]);
+  expect(tried).toBeGreaterThan(500);
+});

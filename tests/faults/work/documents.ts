@@ -1,0 +1,14 @@
+import wiredText from '../../../boards/library/demo/wired.build.json?raw';
+
+/** A board sheet with nothing on it but some text, so that it is longer than what a disk writes at once. */
+function sheetText(name: string): string {
+  const outline = { widthMm: 200, depthMm: 170 };
+  const notes = `${name} `.repeat(600).trim();
+  return `${JSON.stringify({ format: 'leadwright/board', version: 1, id: 'bare', name, outline, connectors: [], notes })}\n`;
+}
+
+export const FORMER = sheetText('Former');
+export const NEXT = sheetText('The next one');
+
+/** A whole build, for what is made from one. */
+export const BUILD = wiredText;

@@ -1,0 +1,120 @@
+import type { Settings } from '../../../boards/host';
+import { FORMER, NEXT } from './documents';
+import { type Operation, saidBy } from './operation';
+import { type Place, startAt } from './place';
+
+const SESSION = 'session-of-the-page';
+const PAGE = 'page-of-the-window';
+const BEFORE: Settings = { theme: 'light', largeType: false };
+const AFTER: Settings = { theme: 'dark', largeType: true };
+
+type Calls = ReturnType<typeof startAt>['calls'];
+
+const keep = (calls: Calls, text: string, changes: number) =>
+  calls.keepRecovery({
+    session: SESSION,
+    page: PAGE,
+    handle: null,
+    stamp: null,
+    name: 'Bench three',
+    text,
+    changes,
+  });
+
+/** What is offered by a program started anew, the texts whole. */
+async function offered(place: Place): Promise<readonly string[]> {
+  const { calls } = startAt(place);
+  await calls.about({ page: PAGE });
+  const texts: string[] = [];
+  for (const { id } of await calls.listRecovery()) {
+    const read = await calls.takeRecovery({ id, page: PAGE });
+    texts.push(read.ok ? read.value.text : `unreadable: ${read.problem.code}`);
+  }
+  return texts;
+}
+
+function oneOf(found: readonly string[], allowed: readonly (string | null)[]): readonly string[] {
+  const [text = null] = found;
+  if (found.length < 2 && allowed.includes(text)) return [];
+  return [`Offered: ${found.map((each) => each.slice(0, 60)).join(' | ') || 'nothing'}`];
+}
+
+/** What the program keeps for itself: copies of unsaved work, settings, the files worked on last. */
+export const KEEPING: readonly Operation[] = [
+  {
+    name: 'first recovery copy',
+    prepare: async () => undefined,
+    run: async (place, fs) => saidBy(await keep(startAt(place, fs).calls, NEXT, 1)),
+    wrongs: async (place, said) => oneOf(await offered(place), said?.done ? [NEXT] : [NEXT, null]),
+  },
+  {
+    name: 'next recovery copy',
+    prepare: async (place) => {
+      const { calls } = startAt(place);
+      await keep(calls, 'older still', 1);
+      await keep(calls, FORMER, 2);
+    },
+    run: async (place, fs) => saidBy(await keep(startAt(place, fs).calls, NEXT, 3)),
+    wrongs: async (place, said) => oneOf(await offered(place), said?.done ? [NEXT] : [NEXT, FORMER]),
+  },
+  {
+    name: 'take a recovery copy up again',
+    prepare: async (place) => {
+      const { calls } = startAt(place);
+      await keep(calls, 'older still', 1);
+      await keep(calls, FORMER, 2);
+    },
+    run: async (place, fs) => {
+      const { calls } = startAt(place, fs);
+      await calls.about({ page: PAGE });
+      for (const { id } of await calls.listRecovery()) await calls.takeRecovery({ id, page: PAGE });
+      return saidBy(await keep(calls, NEXT, 3));
+    },
+    wrongs: async (place, said) => oneOf(await offered(place), said?.done ? [NEXT] : [NEXT, FORMER]),
+  },
+  {
+    name: 'drop a recovery copy',
+    prepare: async (place) => {
+      const { calls } = startAt(place);
+      await keep(calls, 'older still', 1);
+      await keep(calls, FORMER, 2);
+    },
+    run: async (place, fs) => {
+      await startAt(place, fs).calls.dropRecovery({ id: SESSION, page: PAGE });
+      return { done: true };
+    },
+    // One that could not be removed is offered once more, whole; an older one never takes its place.
+    wrongs: async (place) => oneOf(await offered(place), [FORMER, null]),
+  },
+  {
+    name: 'settings',
+    prepare: async (place) => void (await startAt(place).calls.writeSettings(BEFORE)),
+    run: async (place, fs) => {
+      await startAt(place, fs).calls.writeSettings(AFTER);
+      return { done: true };
+    },
+    wrongs: async (place) => {
+      const found = JSON.stringify(await startAt(place).calls.readSettings());
+      return [BEFORE, AFTER].some((one) => JSON.stringify(one) === found)
+        ? []
+        : [`The settings are ${found}`];
+    },
+  },
+  {
+    name: 'files worked on last',
+    prepare: async (place) => {
+      const { host, calls } = startAt(place);
+      await calls.noteRecent({ handle: host.handles.give('/bench/a.build.json') });
+    },
+    run: async (place, fs) => {
+      const { host, calls } = startAt(place, fs);
+      await calls.noteRecent({ handle: host.handles.give('/bench/b.build.json') });
+      return { done: true };
+    },
+    wrongs: async (place) => {
+      const found = (await startAt(place).calls.listRecent()).map(({ name }) => name).join(' ');
+      const whole = ['a.build.json', 'b.build.json a.build.json'].includes(found);
+      return whole ? [] : [`Worked on last: “${found}”`];
+    },
+  },
+];

@@ -1,0 +1,73 @@
+import { lstatSync, symlinkSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseDocument } from '../../../boards/document/parse';
+import { fromToCsv } from '../../../boards/handover/from-to-csv';
+import { BUILD, FORMER, NEXT } from './documents';
+import { fileWrongs } from './file-wrongs';
+import { type Operation, saidBy } from './operation';
+import { type Place, startAt } from './place';
+
+const fileOf = ({ home }: Place) => join(home, 'work.board.json');
+const elsewhere = ({ home }: Place) => join(home, 'elsewhere.json');
+const listOf = ({ home }: Place) => join(home, 'leads.csv');
+
+/** Saving a document over the one that was opened, as a new file and through a link; and giving out a list. */
+export const SAVING: readonly Operation[] = [
+  {
+    name: 'save',
+    prepare: async (place) => writeFileSync(fileOf(place), FORMER),
+    run: async (place, fs) => {
+      const { host, calls } = startAt(place, fs);
+      const handle = host.handles.give(fileOf(place));
+      const opened = await calls.open({ handle });
+      if (!opened.ok) return saidBy(opened);
+      return saidBy(await calls.save({ handle, text: NEXT, expected: opened.value.stamp }));
+    },
+    wrongs: async (place, said) => fileWrongs(fileOf(place), FORMER, NEXT, said),
+  },
+  {
+    name: 'save as',
+    prepare: async () => undefined,
+    run: async (place, fs) => {
+      const { host, calls } = startAt(place, fs);
+      const handle = host.handles.give(fileOf(place));
+      return saidBy(await calls.save({ handle, text: NEXT, expected: null }));
+    },
+    wrongs: async (place, said) => fileWrongs(fileOf(place), null, NEXT, said),
+  },
+  {
+    name: 'save through a link',
+    prepare: async (place) => {
+      writeFileSync(elsewhere(place), FORMER);
+      symlinkSync(elsewhere(place), fileOf(place));
+    },
+    run: async (place, fs) => {
+      const { host, calls } = startAt(place, fs);
+      const handle = host.handles.give(fileOf(place));
+      return saidBy(await calls.save({ handle, text: NEXT, expected: null }));
+    },
+    wrongs: async (place, said) => [
+      ...fileWrongs(fileOf(place), FORMER, NEXT, said),
+      ...(lstatSync(fileOf(place)).isSymbolicLink() ? [] : ['The link is no longer one']),
+    ],
+  },
+  {
+    name: 'export',
+    prepare: async (place) => writeFileSync(listOf(place), FORMER),
+    run: async (place, fs) => {
+      const { host, calls } = startAt(place, fs);
+      return saidBy(await calls.saveList({ handle: host.handles.give(listOf(place)), build: BUILD }));
+    },
+    wrongs: async (place, said) => fileWrongs(listOf(place), FORMER, listText(), said),
+  },
+];
+
+let made: string | null = null;
+
+function listText(): string {
+  if (made !== null) return made;
+  const parsed = parseDocument(BUILD);
+  if (!parsed.ok || parsed.value.format !== 'leadwright/build') throw new Error('The demo does not open');
+  made = fromToCsv(parsed.value);
+  return made;
+}
