@@ -24,7 +24,7 @@ export interface Shim {
   readonly close: () => void;
 }
 
-export interface Ran {
+interface Ran {
   readonly code: number | null;
   readonly signal: NodeJS.Signals | null;
   readonly out: string;
