@@ -82,6 +82,7 @@ function noteOf(at: number) {
     path: at % 2 === 0 ? null : `/home/a/${at}.build.json`,
     stamp: at % 2 === 0 ? null : 'a-stamp',
     name: `Bench ${at}`,
+    serial: 1,
     savedMs: 1_000 * at,
     changes: at,
   };

@@ -103,7 +103,7 @@ function mutant(kind: Kind, sound: Readonly<Record<Kind, readonly Uint8Array[]>>
 function wholeCopy(sound: Readonly<Record<Kind, readonly Uint8Array[]>>, dice: Dice): Uint8Array {
   const build = textOf(dice.pick(sound.build) ?? new Uint8Array());
   const owner = { pid: 1, started: null };
-  const note = { owner, path: null, stamp: null, name: 'Bench', savedMs: 1, changes: 1 };
+  const note = { owner, path: null, stamp: null, name: 'Bench', serial: 1, savedMs: 1, changes: 1 };
   return new TextEncoder().encode(encodeCopy(note, bentText(build, build, dice)));
 }
 
