@@ -52,7 +52,7 @@ async function evidenceOf(sources: Sources): Promise<Evidence> {
         ...given: unknown[]
       ) => unknown;
       try {
-        await handler({ sender: window.webContents, senderFrame }, undefined);
+        await handler({ sender: window.webContents, senderFrame }, { page: 'page-of-the-shell' });
         return true;
       } catch {
         return false;
