@@ -115,6 +115,27 @@ export function formFactorEntry(id: FormFactor): FormFactorEntry {
   return entry;
 }
 
+/** Published places and those of a sheet are the same to this, which is finer than anybody measures. */
+const SAME_PLACE_MM: Mm = 0.05;
+
+/**
+ * Ids of the holes of a board whose places nobody agrees on: those of its form factor that still stand where
+ * the library has them. One that was measured and moved is sure.
+ */
+export function unsureHoles(outline: Outline): readonly string[] {
+  if (outline.formFactor === undefined) return [];
+  const { outline: published, doubtful } = formFactorEntry(outline.formFactor);
+  const upright = turnedOutline(outline, 'top');
+  const near = (hole: MountingHole, other: MountingHole) =>
+    Math.abs(upright.widthMm - hole.xMm - (published.widthMm - other.xMm)) < SAME_PLACE_MM &&
+    Math.abs(hole.yMm - other.yMm) < SAME_PLACE_MM;
+  return (upright.holes ?? [])
+    .filter((hole) =>
+      published.holes?.some(({ label = '', ...other }) => doubtful.includes(label) && near(hole, other)),
+    )
+    .map(({ id }) => id);
+}
+
 /** The outline of a form factor, drawn with the rear panel at some side. */
 export function formFactorOutline(id: FormFactor, rear: Side): Outline {
   return turnedOutline(formFactorEntry(id).outline, rear);

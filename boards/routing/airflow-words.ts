@@ -1,14 +1,15 @@
 import { capital } from '../base/capital';
 import { listed } from '../base/listed';
-import type { FanPlace } from '../document/tray';
+import { placeName } from '../document/place-names';
+import type { FanPlace, Tray } from '../document/tray';
 import { type Airflow, directionOf } from './airflow';
 
 /** What directions of fans rest on. */
 export const AIRFLOW_SOURCE = 'common practice, no source';
 
 /** Which way one fan blows, and what tells it. */
-export function fanWords(fan: FanPlace): string {
-  const name = fan.name ?? fan.id;
+export function fanWords(fan: FanPlace, tray: Tray): string {
+  const name = capital(placeName(tray, fan.id));
   switch (directionOf(fan)) {
     case 'intake':
       return `${name} blows into the case: air leaves a fan on the side with the struts, and they face inward. An arrow on the frame counts for more.`;
@@ -20,7 +21,7 @@ export function fanWords(fan: FanPlace): string {
 }
 
 /** What all fans do together, in sentences; no more than their makers' figures allow. */
-export function airflowWords(airflow: Airflow, fans: readonly FanPlace[]): readonly string[] {
+export function airflowWords(airflow: Airflow, tray: Tray): readonly string[] {
   const { intake, exhaust, unseen, balance } = airflow;
   const seen = intake.fans.length + exhaust.fans.length;
   const said: string[] = [];
@@ -34,7 +35,7 @@ export function airflowWords(airflow: Airflow, fans: readonly FanPlace[]): reado
   if (whole && seen > 0 && exhaust.fans.length === 0)
     said.push('No fan blows out: warm air leaves through the gaps only.');
   said.push(...balanceWords(balance));
-  if (unseen.length > 0) said.push(`Not looked at: ${listed(unseen.map((id) => nameOf(id, fans)))}.`);
+  if (unseen.length > 0) said.push(`Not looked at: ${listed(unseen.map((id) => placeName(tray, id)))}.`);
   return said;
 }
 
@@ -56,8 +57,4 @@ function counted(count: number, way: 'in' | 'out', flow: number | undefined): st
   if (count === 0) return `none blows ${way}`;
   const fans = count === 1 ? `1\u00a0fan blows ${way}` : `${count}\u00a0fans blow ${way}`;
   return flow === undefined ? fans : `${fans} (up to ${Math.round(flow)}\u00a0m³/h)`;
-}
-
-function nameOf(id: string, fans: readonly FanPlace[]): string {
-  return fans.find((each) => each.id === id)?.name ?? id;
 }

@@ -1,8 +1,10 @@
 import type { ComponentType } from 'react';
+import { AirSection } from './air/air-section';
 import { CableSection } from './cables/cable-section';
 import { BundlesSection, OpeningsSection, OrderSection } from './cables/known-sections';
 import { LayAllSection } from './cables/lay-all-section';
 import { ChosenSection } from './chosen/chosen-section';
+import { StandoffsSection } from './standoffs/standoffs-section';
 
 /** What stands beside the map, from the top. Each part reads the stores itself. */
 export const ROUTE_SECTIONS: readonly { readonly id: string; readonly Section: ComponentType }[] = [
@@ -12,4 +14,6 @@ export const ROUTE_SECTIONS: readonly { readonly id: string; readonly Section: C
   { id: 'openings', Section: OpeningsSection },
   { id: 'bundles', Section: BundlesSection },
   { id: 'order', Section: OrderSection },
+  { id: 'standoffs', Section: StandoffsSection },
+  { id: 'air', Section: AirSection },
 ];

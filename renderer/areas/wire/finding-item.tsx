@@ -1,5 +1,5 @@
 import type { Build } from '../../../boards/document/build';
-import { type Finding, findingId, type Remedy } from '../../../boards/findings/finding';
+import { type Finding, findingId, placeInTray, type Remedy } from '../../../boards/findings/finding';
 import { wordsOf } from '../../../boards/findings/words';
 import { doCommand } from '../../do-command';
 import { Button } from '../../look/button';
@@ -16,7 +16,7 @@ interface FindingItemProps {
 
 const TENSE_WORDS = { is: '', 'would-be': ', would be', 'would-go': ', would be gone' } as const;
 
-/** One finding: sign and word, what would happen, why, what to do. Its title shows the pins. */
+/** One finding: sign and word, what would happen, why, what to do. Its title shows the pins, or the place on the map of the tray. */
 export function FindingItem({ finding, build, tense }: FindingItemProps) {
   const workbench = useWorkbench();
   const id = findingId(finding);
@@ -25,6 +25,12 @@ export function FindingItem({ finding, build, tense }: FindingItemProps) {
 
   const show = () => {
     const { leads, pins } = finding;
+    const standoff = placeInTray(finding);
+    if (standoff !== undefined) {
+      workbench.session.getState().select({ kind: 'on-tray', part: { kind: 'standoff', id: standoff } });
+      workbench.session.getState().goTo('route');
+      return;
+    }
     workbench.session.getState().select({ kind: 'finding', id, pins, leads });
     const connectors = new Set(pins.map((pin) => pin.connector));
     const seats = build.seats.filter((seat) => leads.includes(seat.lead));

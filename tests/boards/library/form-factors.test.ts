@@ -7,6 +7,7 @@ import {
   formFactorOutline,
   resizedOutline,
   turnedOutline,
+  unsureHoles,
 } from '../../../boards/library/form-factors';
 import { MEMORY, SECONDARY, SOURCE } from './published';
 
@@ -150,6 +151,17 @@ describe('the published board sizes', () => {
       });
     },
   );
+
+  it.each(SIDES)('have unsure holes until these are measured, rear at the %s', (side) => {
+    const micro = formFactorOutline('micro-atx', side);
+    expect(unsureHoles(micro)).toEqual(['r', 's']);
+    expect(unsureHoles(resizedOutline(micro, { widthMm: 220, depthMm: 230 }))).toEqual(['r', 's']);
+    const measured = micro.holes?.map((each) => (each.id === 'r' ? { ...each, xMm: each.xMm + 1.5 } : each));
+    expect(unsureHoles({ ...micro, ...(measured && { holes: measured }) })).toEqual(['s']);
+    expect(unsureHoles(formFactorOutline('atx', side))).toEqual([]);
+    const { formFactor: _, ...free } = micro;
+    expect(unsureHoles(free)).toEqual([]);
+  });
 
   it('leave free holes where they are when the size changes', () => {
     const free = { widthMm: 100, depthMm: 80, holes: [{ id: 'a', xMm: 5, yMm: 6 }] };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { FanPlace } from '../../../boards/document/tray';
+import type { FanPlace, Tray } from '../../../boards/document/tray';
 import { airflowOf, directionOf } from '../../../boards/routing/airflow';
 import { AIRFLOW_SOURCE, airflowWords, fanWords } from '../../../boards/routing/airflow-words';
 
@@ -13,8 +13,13 @@ function fan(id: string, strutsFace?: 'inward' | 'outward', flowM3PerHour?: numb
   };
 }
 
+function trayWith(fans: readonly FanPlace[]): Tray {
+  const empty = { points: [], openings: [], bays: [], paths: [] };
+  return { widthMm: 420, heightMm: 440, ...empty, fans: [...fans] };
+}
+
 function said(fans: readonly FanPlace[]): readonly string[] {
-  return airflowWords(airflowOf(fans), fans);
+  return airflowWords(airflowOf(fans), trayWith(fans));
 }
 
 describe('a fan', () => {
@@ -26,9 +31,12 @@ describe('a fan', () => {
   });
 
   it('is told with what shows it, or where to look', () => {
-    expect(fanWords(fan('low', 'inward'))).toMatch(/^low blows into the case: .*struts.*inward/);
-    expect(fanWords(fan('behind', 'outward'))).toMatch(/^behind blows out of the case: .*struts.*outward/);
-    expect(fanWords(fan('top'))).toContain('Look which way the side with the struts faces');
+    const words = (each: FanPlace) => fanWords(each, trayWith([each]));
+    expect(words(fan('low', 'inward'))).toMatch(/^Fan\u00a01 blows into the case: .*struts.*inward/);
+    expect(words({ ...fan('behind', 'outward'), name: 'Rear fan' })).toMatch(
+      /^Rear fan blows out of the case: .*struts.*outward/,
+    );
+    expect(words(fan('top'))).toContain('Look which way the side with the struts faces');
   });
 });
 
@@ -55,7 +63,7 @@ describe('the fans of a case together', () => {
     ]);
     expect(said([fan('c', 'inward'), fan('d')])).toEqual([
       '1\u00a0fan blows in, none blows out.',
-      'Not looked at: d.',
+      'Not looked at: fan\u00a02.',
     ]);
     expect(said([])).toEqual([]);
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { SIDES, type Side } from '../../../boards/document/connector';
 import { FORM_FACTORS, type FormFactor } from '../../../boards/document/outline';
 import type { Standoff } from '../../../boards/document/tray';
-import { formFactorEntry, formFactorOutline } from '../../../boards/library/form-factors';
+import { formFactorEntry, formFactorOutline, unsureHoles } from '../../../boards/library/form-factors';
 import { standoffGrid } from '../../../boards/routing/standoff-grid';
 import { standoffsFor } from '../../../boards/routing/standoffs';
 
@@ -26,10 +26,7 @@ const PUBLISHED: Readonly<Record<string, readonly [right: number, rear: number]>
 const place = (rear: Side) => ({ xMm: 22, yMm: 14, rear });
 
 function grid(sizes: readonly FormFactor[], rear: Side = 'left', there: readonly Standoff[] = []) {
-  const boards = sizes.map(formFactorEntry).map(({ outline, doubtful }) => {
-    const unsure = outline.holes?.filter(({ label = '' }) => doubtful.includes(label)) ?? [];
-    return { outline, unsure: unsure.map(({ id }) => id) };
-  });
+  const boards = sizes.map(formFactorEntry).map(({ outline }) => ({ outline, unsure: unsureHoles(outline) }));
   return standoffGrid(boards, place(rear), there, (wished) => wished);
 }
 

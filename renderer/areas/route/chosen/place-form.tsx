@@ -79,12 +79,21 @@ export function PlaceForm({ each }: { readonly each: TrayPlace }) {
       const to = (place: Of<'standoff'>) => put({ what: 'standoff', place });
       const { place } = each;
       const { fixed: _, ...loose } = place;
+      const { seen: __, ...unseen } = place;
       return (
         <>
           <NameLine place={place} onName={(name) => to(named(place, name))} />
-          <Tick on={place.fixed ?? false} onChange={(on) => to(on ? { ...place, fixed: true } : loose)}>
+          <Tick on={place.fixed ?? false} onChange={(on) => to(on ? { ...unseen, fixed: true } : loose)}>
             Pressed in: it cannot be taken out
           </Tick>
+          {!place.fixed && (
+            <Choice
+              label="What is there"
+              options={SEEN}
+              chosen={place.seen ?? 'unseen'}
+              onChoose={(seen) => to(seen === 'unseen' ? unseen : { ...place, seen })}
+            />
+          )}
           <PlaceFields at={place} onChange={(changed) => to({ ...place, ...changed })} />
         </>
       );
@@ -106,6 +115,12 @@ const POINT_KINDS: readonly { readonly id: Tray['points'][number]['kind']; reado
   { id: 'tie', label: 'tie point' },
   { id: 'bend', label: 'bend' },
   { id: 'end', label: 'cable end' },
+];
+
+const SEEN: readonly { readonly id: 'set' | 'empty' | 'unseen'; readonly label: string }[] = [
+  { id: 'set', label: 'a standoff' },
+  { id: 'empty', label: 'nothing' },
+  { id: 'unseen', label: 'not looked at' },
 ];
 
 const EDGES = (['grommet', 'rolled', 'bare'] as const).map((id) => ({ id, label: EDGE_WORDS[id] }));

@@ -2,7 +2,7 @@ import type { Mm } from '../../../../boards/base/units';
 import type { FormFactor, Outline } from '../../../../boards/document/outline';
 import type { BoardPlace, Standoff, Tray } from '../../../../boards/document/tray';
 import { trayPlaces } from '../../../../boards/document/tray-places';
-import { FORM_FACTOR_ENTRIES } from '../../../../boards/library/form-factors';
+import { FORM_FACTOR_ENTRIES, unsureHoles } from '../../../../boards/library/form-factors';
 import { standoffGrid } from '../../../../boards/routing/standoff-grid';
 import { freshId } from '../../../files/file-name';
 
@@ -38,10 +38,7 @@ export function gridFor(size: GridFor, tray: Tray, place: BoardPlace): readonly 
   if (largest < 0) return [];
   const taken = new Set(trayPlaces(tray).map((each) => each.place.id));
   return standoffGrid(
-    FORM_FACTOR_ENTRIES.slice(largest).map(({ outline, doubtful }) => ({
-      outline,
-      unsure: doubtful.map((letter) => letter.toLowerCase()),
-    })),
+    FORM_FACTOR_ENTRIES.slice(largest).map(({ outline }) => ({ outline, unsure: unsureHoles(outline) })),
     place,
     tray.standoffs ?? [],
     (wished) => {

@@ -1,0 +1,137 @@
+import { Plus } from 'lucide-react';
+import { ToggleButton } from 'react-aria-components/ToggleButton';
+import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
+import { capital } from '../../../../boards/base/capital';
+import { placeName } from '../../../../boards/document/place-names';
+import type { FanPlace, Tray } from '../../../../boards/document/tray';
+import { trayPlaces } from '../../../../boards/document/tray-places';
+import { airflowOf } from '../../../../boards/routing/airflow';
+import { AIRFLOW_SOURCE, airflowWords } from '../../../../boards/routing/airflow-words';
+import { doCommand } from '../../../do-command';
+import { freshId } from '../../../files/file-name';
+import { Button } from '../../../look/button';
+import { blowsWords, WALL_WORDS } from '../../../words/tray-words';
+import { useBuild, useSession, useWorkbench } from '../../../workbench';
+import { choose, write } from '../tray/tray-moves';
+import './air.css';
+
+/** Which way each fan blows, and what goes in against what goes out. What else is known of a fan is changed above, once it is chosen. */
+export function AirSection() {
+  const { tray } = useBuild().case;
+  if (tray === undefined) return null;
+  return (
+    <section className="route-section" aria-labelledby="route-air">
+      <h2 id="route-air">Air</h2>
+      <Fans tray={tray} />
+      <AddFan tray={tray} />
+      <p className="soft small">
+        Air leaves a fan on the side with the struts ({AIRFLOW_SOURCE}); an arrow on its frame counts for
+        more.
+      </p>
+    </section>
+  );
+}
+
+function Fans({ tray }: { readonly tray: Tray }) {
+  const { fans = [] } = tray;
+  if (fans.length === 0)
+    return <p className="soft">No fan is in the walls of this case yet. Add each place that has one.</p>;
+  return (
+    <>
+      <ul className="air-said" aria-label="What the fans do together">
+        {airflowWords(airflowOf(fans), tray).map((words) => (
+          <li key={words}>{words}</li>
+        ))}
+      </ul>
+      <div className="route-group">
+        <h3>Where the struts look</h3>
+        <ul>
+          {fans.map((fan) => (
+            <FanRow key={fan.id} tray={tray} fan={fan} />
+          ))}
+        </ul>
+      </div>
+    </>
+  );
+}
+
+function FanRow({ tray, fan }: { readonly tray: Tray; readonly fan: FanPlace }) {
+  const workbench = useWorkbench();
+  const { id, wall, flowM3PerHour } = fan;
+  const chosen = useSession(
+    ({ selection }) =>
+      selection.kind === 'on-tray' && selection.part.kind === 'fan' && selection.part.id === id,
+  );
+  const flow = flowM3PerHour === undefined ? [] : [`${flowM3PerHour}\u00a0m³/h`];
+  return (
+    <li className="route-row" data-chosen={chosen || undefined}>
+      <div className="route-row-line">
+        <span className="route-row-name">
+          <Button
+            kind="link"
+            onPress={() => {
+              choose(workbench, { kind: 'fan', id });
+              workbench.canvas.current?.show([id]);
+              // Wall, flow and name are changed there.
+              document.getElementById('route-chosen')?.closest('section')?.scrollIntoView({ block: 'start' });
+            }}
+          >
+            {capital(placeName(tray, id))}
+          </Button>
+          <span className="soft small">
+            {[`at the ${WALL_WORDS[wall]}`, blowsWords(fan), ...flow].join(', ')}
+          </span>
+        </span>
+        <StrutsChoice tray={tray} fan={fan} />
+      </div>
+    </li>
+  );
+}
+
+/** Which way the struts of a fan look; neither while nobody has looked. */
+function StrutsChoice({ tray, fan }: { readonly tray: Tray; readonly fan: FanPlace }) {
+  const workbench = useWorkbench();
+  const { strutsFace, ...unseen } = fan;
+  return (
+    <ToggleButtonGroup
+      className="segments"
+      aria-label={`${capital(placeName(tray, fan.id))}: its struts look`}
+      selectionMode="single"
+      selectedKeys={strutsFace === undefined ? [] : [strutsFace]}
+      onSelectionChange={(keys) => {
+        const face = STRUTS.find(({ id }) => keys.has(id))?.id;
+        write(workbench, { what: 'fan', place: face === undefined ? unseen : { ...fan, strutsFace: face } });
+      }}
+    >
+      {STRUTS.map(({ id, label }) => (
+        <ToggleButton key={id} id={id} className="segment">
+          {label}
+        </ToggleButton>
+      ))}
+    </ToggleButtonGroup>
+  );
+}
+
+const STRUTS = [
+  { id: 'inward', label: 'Inward' },
+  { id: 'outward', label: 'Outward' },
+] as const;
+
+/** One more place, at the rear until its wall is said, and chosen so that it can be. */
+function AddFan({ tray }: { readonly tray: Tray }) {
+  const workbench = useWorkbench();
+  const add = () => {
+    const id = freshId('fan', 'fan', new Set(trayPlaces(tray).map(({ place }) => place.id)));
+    const place = { id, wall: 'rear' } as const;
+    if (doCommand(workbench, { name: 'add-to-tray', args: { places: [{ what: 'fan', place }], paths: [] } }))
+      choose(workbench, { kind: 'fan', id });
+  };
+  return (
+    <div className="form-doings">
+      <Button onPress={add}>
+        <Plus size={16} aria-hidden="true" />
+        Add a fan
+      </Button>
+    </div>
+  );
+}
