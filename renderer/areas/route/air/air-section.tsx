@@ -12,6 +12,7 @@ import { freshId } from '../../../files/file-name';
 import { Button } from '../../../look/button';
 import { blowsWords, WALL_WORDS } from '../../../words/tray-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
+import { Fold } from '../fold';
 import { choose, write } from '../tray/tray-moves';
 import './air.css';
 
@@ -19,16 +20,20 @@ import './air.css';
 export function AirSection() {
   const { tray } = useBuild().case;
   if (tray === undefined) return null;
+  return <Air tray={tray} />;
+}
+
+function Air({ tray }: { readonly tray: Tray }) {
+  const chosen = useSession(({ selection }) => selection.kind === 'on-tray' && selection.part.kind === 'fan');
   return (
-    <section className="route-section" aria-labelledby="route-air">
-      <h2 id="route-air">Air</h2>
+    <Fold title="Air" unfolds={chosen}>
       <Fans tray={tray} />
       <AddFan tray={tray} />
       <p className="soft small">
         Air leaves a fan on the side with the struts ({AIRFLOW_SOURCE}); an arrow on its frame counts for
         more.
       </p>
-    </section>
+    </Fold>
   );
 }
 
@@ -73,7 +78,7 @@ function FanRow({ tray, fan }: { readonly tray: Tray; readonly fan: FanPlace }) 
               choose(workbench, { kind: 'fan', id });
               workbench.canvas.current?.show([id]);
               // Wall, flow and name are changed there.
-              document.getElementById('route-chosen')?.closest('section')?.scrollIntoView({ block: 'start' });
+              showChosen();
             }}
           >
             {capital(placeName(tray, id))}
@@ -86,6 +91,14 @@ function FanRow({ tray, fan }: { readonly tray: Tray; readonly fan: FanPlace }) 
       </div>
     </li>
   );
+}
+
+/** Brings what is chosen to the top of the panel; the page itself stays where it is. */
+function showChosen(): void {
+  const panel = document.querySelector('.route-panel');
+  const chosen = document.getElementById('route-chosen')?.closest('section');
+  if (panel && chosen)
+    panel.scrollTop += chosen.getBoundingClientRect().top - panel.getBoundingClientRect().top;
 }
 
 /** Which way the struts of a fan look; neither while nobody has looked. */

@@ -1,4 +1,3 @@
-import type { ReactNode } from 'react';
 import { pathName } from '../../../../boards/document/place-names';
 import { asLaid } from '../../../../boards/routing/as-laid';
 import { bundlesOf } from '../../../../boards/routing/bundles';
@@ -10,19 +9,8 @@ import { Button } from '../../../look/button';
 import { SeveritySign } from '../../../look/severity-sign';
 import { bundleWords, openingUseWords } from '../../../words/cable-words';
 import { useBuild, useWorkbench } from '../../../workbench';
+import { Fold } from '../fold';
 import { refOf } from './cable-moves';
-
-/** A part of the panel that can be folded away. */
-function Fold({ title, children }: { readonly title: string; readonly children: ReactNode }) {
-  return (
-    <details className="route-section route-fold">
-      <summary>
-        <h2>{title}</h2>
-      </summary>
-      <div className="route-fold-body">{children}</div>
-    </details>
-  );
-}
 
 /** What goes through each opening, and whether it has room for that. */
 export function OpeningsSection() {

@@ -6,6 +6,7 @@ import { Choice } from '../../../look/choice';
 import { TextLine } from '../../../look/text-line';
 import { EDGE_WORDS } from '../../../words/tray-words';
 import { useWorkbench } from '../../../workbench';
+import { StandoffFound } from '../standoffs/standoffs-section';
 import { write } from '../tray/tray-moves';
 import { PlaceFields, SizeFields } from './area-fields';
 import { FanFields } from './fan-fields';
@@ -94,6 +95,7 @@ export function PlaceForm({ each }: { readonly each: TrayPlace }) {
               onChoose={(seen) => to(seen === 'unseen' ? unseen : { ...place, seen })}
             />
           )}
+          <StandoffFound id={place.id} />
           <PlaceFields at={place} onChange={(changed) => to({ ...place, ...changed })} />
         </>
       );

@@ -2,9 +2,10 @@ import { capital } from '../../../../boards/base/capital';
 import type { Build } from '../../../../boards/document/build';
 import type { Outline } from '../../../../boards/document/outline';
 import type { Tray } from '../../../../boards/document/tray';
+import type { Severity } from '../../../../boards/findings/finding';
 import { unsureHoles } from '../../../../boards/library/form-factors';
 import { holeName, standoffName, standoffWords } from '../../../../boards/routing/standoff-words';
-import { type StandoffFinding, type Standoffs, standoffsFor } from '../../../../boards/routing/standoffs';
+import { type Standoffs, standoffsFor } from '../../../../boards/routing/standoffs';
 
 type Known = Extract<Standoffs, { kind: 'known' }>;
 type Use = Known['uses'][number];
@@ -19,7 +20,7 @@ export interface StandoffRow {
   readonly words: string;
   readonly seen: Seen;
   /** What has to be looked at, with its words. */
-  readonly found?: { readonly severity: StandoffFinding['level']; readonly words: string };
+  readonly found?: { readonly severity: Severity; readonly words: string };
 }
 
 export interface StandoffGroup {

@@ -8,7 +8,9 @@ import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { SeveritySign } from '../../../look/severity-sign';
 import { counted } from '../../../words/list-words';
+import { countsWords } from '../../../words/severity-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
+import { Fold } from '../fold';
 import { choose } from '../tray/tray-moves';
 import {
   asItShouldBe,
@@ -25,20 +27,24 @@ export function StandoffsSection() {
   const build = useBuild();
   const { tray } = build.case;
   if (tray === undefined) return null;
-  return (
-    <section className="route-section" aria-labelledby="route-standoffs">
-      <h2 id="route-standoffs">Standoffs</h2>
-      <Standoffs build={build} tray={tray} />
-    </section>
-  );
+  return <Standoffs build={build} tray={tray} />;
 }
 
 function Standoffs({ build, tray }: { readonly build: Build; readonly tray: Tray }) {
   const said = useMemo(() => standoffGroups(build, tray), [build, tray]);
-  if (said.kind === 'unknown') return <Missing missing={said.missing} />;
+  const chosen = useSession(
+    ({ selection }) => selection.kind === 'on-tray' && selection.part.kind === 'standoff',
+  );
+  if (said.kind === 'unknown')
+    return (
+      <Fold title="Standoffs" unfolds={chosen}>
+        <Missing missing={said.missing} />
+      </Fold>
+    );
   const { groups, without } = said;
+  const found = groups.flatMap(({ rows }) => rows.flatMap((row) => row.found ?? []));
   return (
-    <>
+    <Fold title={found.length === 0 ? 'Standoffs' : `Standoffs, ${countsWords(found)}`} unfolds={chosen}>
       <p className="soft">{summary(groups, without)}</p>
       {groups.map(({ kind, title, rows }) => (
         <div key={kind} className="route-group">
@@ -65,7 +71,7 @@ function Standoffs({ build, tray }: { readonly build: Build; readonly tray: Tray
       )}
       <AsListed groups={groups} />
       <p className="soft small">{STANDOFF_SOURCE}</p>
-    </>
+    </Fold>
   );
 }
 
@@ -147,14 +153,28 @@ function Row({ row }: { readonly row: StandoffRow }) {
         </span>
         <SeenChoice id={id} name={name} seen={seen} />
       </div>
-      {found && (
-        <p className="standoff-found">
-          <SeveritySign severity={found.severity} spoken />
-          <span>{found.words}</span>
-        </p>
-      )}
+      {found && <Found found={found} />}
     </li>
   );
+}
+
+function Found({ found }: { readonly found: NonNullable<StandoffRow['found']> }) {
+  return (
+    <p className="standoff-found">
+      <SeveritySign severity={found.severity} spoken />
+      <span>{found.words}</span>
+    </p>
+  );
+}
+
+/** What has to be looked at at one place, where there is something. */
+export function StandoffFound({ id }: { readonly id: string }) {
+  const build = useBuild();
+  const { tray } = build.case;
+  const said = tray && standoffGroups(build, tray);
+  if (said?.kind !== 'known') return null;
+  const row = said.groups.flatMap(({ rows }) => rows).find((each) => each.id === id);
+  return row?.found ? <Found found={row.found} /> : null;
 }
 
 interface SeenChoiceProps {
