@@ -1,7 +1,8 @@
 import { ok, type Result, refuse } from '../../boards/base/result';
 import { dictionaryOf } from '../../boards/diagnosis/dictionary';
+import { faultsAsWritten } from '../../boards/diagnosis/faults/as-written';
 import { CAUSES } from '../../boards/diagnosis/faults/causes';
-import { faultsOf } from '../../boards/diagnosis/faults/faults';
+import { evidenceOf, readLog, tellingLines } from '../../boards/diagnosis/log/read-log';
 import {
   OBSERVATIONS,
   type ObservationId,
@@ -16,6 +17,7 @@ import { resultWords, stopWords, trialWords, WORKS_NOW } from '../../boards/diag
 import { doubleWords } from '../../boards/diagnosis/words';
 import { type Build, BuildZ } from '../../boards/document/build';
 import { nearestOf } from '../../boards/document/nearest';
+import { logOf } from '../../boards/document/trouble';
 import typical from '../../boards/library/demo/wired.build.json' with { type: 'json' };
 import type { DiagnoseReport } from './diagnose-report';
 import type { DiagnoseRequest } from './diagnose-request';
@@ -29,6 +31,18 @@ const DOUBLES = 5;
 /** The build that stands in for a case of which nothing is written down. */
 export function typicalBuild(): Build {
   return BuildZ.parse(typical);
+}
+
+/** What was noticed and tried by the log in the build; what is named on the command line goes before it. */
+export function withLogged(build: Build, named: Required<Evidence>): Required<Evidence> {
+  const logged = evidenceOf(tellingLines(readLog(logOf(build), trialsOf(build))).map(({ told }) => told));
+  const isNamed = (id: ObservationId) => named.seen.includes(id) || named.notSeen.includes(id);
+  const isMade = (id: string) => named.tried.some(({ trial }) => trial.id === id);
+  return {
+    seen: [...logged.seen.filter((id) => !isNamed(id)), ...named.seen],
+    notSeen: [...logged.notSeen.filter((id) => !isNamed(id)), ...named.notSeen],
+    tried: [...logged.tried.filter(({ trial }) => !isMade(trial.id)), ...named.tried],
+  };
 }
 
 /** What was noticed and tried by the names on the command line, or what was expected instead. */
@@ -93,7 +107,7 @@ export function diagnoseReport(
   build: Build,
   evidence: Required<Evidence>,
 ): DiagnoseReport {
-  const singles = dictionaryOf(faultsOf(build));
+  const singles = dictionaryOf(faultsAsWritten(build));
   // Two faults at once are taken up only where one alone explains it badly.
   const dictionary = explainsBadly(singles, evidence) ? withPairs(singles) : singles;
   const suspicion = suspicionOf(dictionary, evidence);

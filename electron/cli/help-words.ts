@@ -11,6 +11,8 @@ export const HELP = `Leadwright: the leads of a case on the right pins of a boar
                                       the board's pinout as a page to pin up, of a build too
   leadwright sheet FILE --out X --header ID
                                       one header of a build with its plugs, as a picture
+  leadwright sheet FILE --out X --trouble
+                                      of a build: what was noticed and tried, suspects, next trials
   leadwright plan FILE [--keep LEAD[:PLUG]]... [--json]
                                       the best place of every plug, proved, and what has none
   leadwright list FILE [--csv]        every wire end of a build, from part to pin
@@ -19,7 +21,8 @@ export const HELP = `Leadwright: the leads of a case on the right pins of a boar
                                       which of them contradict each other, and what to measure next
   leadwright diagnose [FILE] [--observe CODE...] [--not CODE...] [--tried TRIAL=RESULT...] [--json]
                                       what may be wrong with a machine that does not start, by what was
-                                      noticed and tried, and what to try next; a file goes first
+                                      noticed and tried, also by the log in the file, and what to try
+                                      next; a file goes first
   leadwright schema KIND              print the JSON Schema of build, board or case
   leadwright --help, --version
 

@@ -11,6 +11,7 @@ import type { PinoutOptions } from '../../boards/handover/pinout/options';
 type Wanted =
   | { readonly kind: 'usual' }
   | { readonly kind: 'pinout' }
+  | { readonly kind: 'trouble-sheet' }
   | { readonly kind: 'bench-sheet'; readonly parts: readonly BenchPart[] }
   | { readonly kind: 'header'; readonly connector: string };
 
@@ -34,6 +35,7 @@ export interface SheetRequest {
 export const SHEET_OPTIONS = {
   out: { type: 'string' },
   pinout: { type: 'boolean' },
+  trouble: { type: 'boolean' },
   part: { type: 'string', multiple: true },
   header: { type: 'string' },
   connector: { type: 'string', multiple: true },
@@ -47,6 +49,7 @@ export const SHEET_OPTIONS = {
 interface Values {
   readonly out?: string | undefined;
   readonly pinout?: boolean | undefined;
+  readonly trouble?: boolean | undefined;
   readonly part?: readonly string[] | undefined;
   readonly header?: string | undefined;
   readonly connector?: readonly string[] | undefined;
@@ -77,6 +80,7 @@ function optionNames(): readonly (keyof Values)[] {
 const EXPECTED: Readonly<Record<keyof Values, string>> = {
   out: 'a file that ends in .pdf, .svg or .png',
   pinout: 'nothing',
+  trouble: 'nothing',
   part: listedParts(),
   header: 'the id of a connector',
   connector: 'the id of a connector',
@@ -129,13 +133,30 @@ export function sheetRequest(
 }
 
 /** What is to be printed, or which two options say different things. */
-function wantedFrom({ pinout, part, header, connector, paper, page }: Values): Result<Wanted, string> {
+function wantedFrom({
+  pinout,
+  trouble,
+  part,
+  header,
+  connector,
+  paper,
+  page,
+  turn,
+  mirror,
+}: Values): Result<Wanted, string> {
   if (header !== undefined) {
-    const given = { pinout, part, connector, paper, page };
+    const given = { pinout, trouble, part, connector, paper, page };
     const stray = Object.entries(given).find(([, value]) => value !== undefined)?.[0];
     if (stray !== undefined)
       return refuse(`“--header” is one picture by itself: it does not go with “--${stray}”.`);
     return ok({ kind: 'header', connector: header });
+  }
+  if (trouble) {
+    const given = { pinout, part, connector, turn, mirror };
+    const stray = Object.entries(given).find(([, value]) => value !== undefined)?.[0];
+    if (stray !== undefined)
+      return refuse(`“--trouble” is a paper of its own: it does not go with “--${stray}”.`);
+    return ok({ kind: 'trouble-sheet' });
   }
   if (part !== undefined) {
     if (pinout) return refuse('“--part” chooses parts of the bench sheet: it does not go with “--pinout”.');

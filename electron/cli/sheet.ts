@@ -86,6 +86,12 @@ async function outcomeOf(request: SheetRequest): Promise<Outcome> {
 
 type Reason = readonly [code: string, line: string, advice: string];
 
+/** What only a build has, as it begins a sentence. */
+const NOT_OF_A_BOARD: Partial<Readonly<Record<SheetRequest['wanted']['kind'], string>>> = {
+  header: 'A header with its plugs',
+  'trouble-sheet': 'A trouble sheet',
+};
+
 /** What is printed of a document, or why what was asked for is not to be had of it. */
 function printFrom(
   document: Document,
@@ -101,10 +107,11 @@ function printFrom(
     return ok({ kind: 'pinout', options: { paper, ...lies, connectors: connectors && [...connectors] } });
   }
   if (!build) {
-    const what = wanted.kind === 'header' ? 'A header with its plugs' : 'A bench sheet';
+    const what = NOT_OF_A_BOARD[wanted.kind] ?? 'A bench sheet';
     const line = `${what} is of a build, and this is a board sheet.`;
     return refuse(['not-a-build', line, 'Name the build, or leave the option out to print the pinout.']);
   }
+  if (wanted.kind === 'trouble-sheet') return ok({ kind: 'trouble-sheet', options: { paper } });
   const lies = lying ?? build.view;
   if (wanted.kind === 'header')
     return ok({ kind: 'header', options: { ...lies, connector: wanted.connector } });

@@ -21,9 +21,6 @@ export const SENSE_WORDS: Readonly<Record<Sense, string>> = {
 export const NOTHING_SAID =
   'Nothing was noticed yet. These are only how often each is met. Answer what you see, beginning with “Look first”.';
 
-export const NONE_WINS =
-  'What was noticed fits none of the known faults well. Look again at the answers that surprise you, or ask somebody qualified.';
-
 /** How much a trial is expected to tell. */
 export function gainWords(gainBits: number): string {
   if (gainBits >= 0.5) return 'tells much';

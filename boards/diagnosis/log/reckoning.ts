@@ -2,9 +2,18 @@ import type { LogEntry } from '../../document/trouble';
 import type { Dictionary } from '../dictionary';
 import type { CauseId } from '../faults/causes';
 import type { ObservationId } from '../observations/observations';
-import { type Suspicion, suspicionOf } from '../posterior';
-import { nextLooks, nextTrials, stopsIn, weighedTrials } from '../trials/next-trials';
+import {
+  type Evidence,
+  explainsBadly,
+  isNoneLikeliest,
+  type Standing,
+  standingOf,
+  steering,
+  suspicionOf,
+} from '../posterior';
+import { nextLooks, nextTrials, type ProposedTrial, stopsIn, weighedTrials } from '../trials/next-trials';
 import type { ResultId, Trial } from '../trials/trial';
+import { after } from '../trials/weigh';
 import { evidenceOf, readLog, type TellingLine, type Told, tellingLines } from './read-log';
 
 /** One thing that may be wrong, of those that a cause stands for. */
@@ -54,9 +63,18 @@ export interface LineEffect {
 
 /** Everything that follows from a log, as plain data: suspects with reasons, what to do next, what to stop. */
 export interface Reckoning {
-  /** The likeliest first; their chances and that of none of these add up to 1. */
+  /** The likeliest first; their chances, those of all pairs and that of none of these add up to 1. */
   readonly suspects: readonly ReasonedSuspect[];
+  /** Two at once, the likeliest first; only where one alone explains badly what was seen. */
+  readonly doubles: readonly {
+    readonly causes: readonly [CauseId, CauseId];
+    readonly chance: number;
+    /** What is wrong with either, as sentences. */
+    readonly names: readonly [string, string];
+  }[];
   readonly noneOfThese: number;
+  /** Whether none of these is likelier than any of them. */
+  readonly noneLikeliest: boolean;
   /** Said to be seen and not to be seen. */
   readonly contradicted: readonly ObservationId[];
   /** What was seen that ends all trying. */
@@ -76,21 +94,31 @@ const SPEAKS = 1.25;
 /** A cause worth a thought, and how much of that has to be gone for it to be called ruled out. Our own judgement. */
 const WORTH_A_THOUGHT = 0.02;
 const RULED_OUT = 0.25;
-/** Suspects whose reasons are told. */
+/** Suspects whose reasons are told, and pairs that are told at all. */
 const REASONED = 12;
+const DOUBLES_TOLD = 3;
 
-/** Reckons with a log. What is worked out of a line costs one look at the whole dictionary. */
+/**
+ * Reckons with a log. Pairs of faults are taken up only where one alone explains badly what was seen.
+ *
+ * @param singles what each fault would show
+ * @param pairsOf the same with two faults at once; asked at most once
+ */
 export function reckon(
-  dictionary: Dictionary,
+  singles: Dictionary,
   log: readonly LogEntry[],
   trials: readonly Trial[],
+  pairsOf: (singles: Dictionary) => Dictionary = (one) => one,
 ): Reckoning {
   const lines = tellingLines(readLog(log, trials));
   const evidence = evidenceOf(lines.map(({ told }) => told));
+  const dictionary = explainsBadly(singles, evidence) ? pairsOf(singles) : singles;
   const suspicion = suspicionOf(dictionary, evidence);
+  // Reasons are told of one fault alone: among thousands of pairs nobody could follow them.
+  const alone = causeChances(singles, evidence);
   const withoutEach = lines.map((line) => ({
     at: line.at,
-    chances: chancesOf(suspicionOf(dictionary, evidenceOf(others(lines, line)))),
+    chances: causeChances(singles, evidenceOf(others(lines, line))),
   }));
   const stops = stopsIn(evidence);
   return {
@@ -103,14 +131,20 @@ export function reckon(
         chance: share,
         ...(fault.lead !== undefined && { lead: fault.lead }),
       })),
-      ...reasonsFor(chance, rank < REASONED ? withoutEach : [], cause),
+      ...reasonsFor(alone.get(cause) ?? 0, rank < REASONED ? withoutEach : [], cause),
+    })),
+    doubles: suspicion.doubles.slice(0, DOUBLES_TOLD).map(({ causes, chance, faults: [one, other] }) => ({
+      causes,
+      chance,
+      names: [one.name, other.name],
     })),
     noneOfThese: suspicion.noneOfThese,
+    noneLikeliest: isNoneLikeliest(suspicion),
     contradicted: suspicion.contradicted,
     stops,
     looks: nextLooks(dictionary, evidence),
     trials: stops.length > 0 ? [] : reasonedTrials(dictionary, evidence, trials),
-    effects: effectsOf(dictionary, lines),
+    effects: effectsOf(singles, lines),
     worksNow: evidence.tried.some(({ result }) => result === 'gone'),
   };
 }
@@ -119,8 +153,20 @@ function others(lines: readonly TellingLine[], line: TellingLine): readonly Told
   return lines.filter((each) => each !== line).map(({ told }) => told);
 }
 
-function chancesOf({ suspects }: Suspicion): ReadonlyMap<CauseId, number> {
-  return new Map(suspects.map(({ cause, chance }) => [cause, chance]));
+/** The chance of each cause alone. */
+function causeChances(dictionary: Dictionary, evidence: Evidence): ReadonlyMap<CauseId, number> {
+  return chancesBy(dictionary.hypotheses, standingOf({ dictionary, evidence }));
+}
+
+function chancesBy(
+  hypotheses: Dictionary['hypotheses'],
+  { chances }: Pick<Standing, 'chances'>,
+): ReadonlyMap<CauseId, number> {
+  const sums = new Map<CauseId, number>();
+  hypotheses.forEach(({ faults: [first, second] }, at) => {
+    if (first && !second) sums.set(first.cause, (sums.get(first.cause) ?? 0) + (chances[at] ?? 0));
+  });
+  return sums;
 }
 
 interface WithoutLine {
@@ -149,45 +195,63 @@ function oddsOf(chance: number): number {
 
 function reasonedTrials(
   dictionary: Dictionary,
-  evidence: ReturnType<typeof evidenceOf>,
+  evidence: Required<Evidence>,
   trials: readonly Trial[],
 ): readonly ReasonedTrial[] {
   const proposed = nextTrials(dictionary, evidence, trials);
   const risky = weighedTrials(dictionary, evidence, trials).filter(({ risk }) => risk !== undefined);
-  return [...proposed, ...risky].map(({ trial, gainBits, effort, risk, results }) => ({
-    trial: trial.id,
-    gainBits,
-    effort,
-    ...(risk && { risk }),
-    results: results.map(({ result, chance }) => {
-      const tried = [...evidence.tried, { trial, result }];
-      const { suspects, noneOfThese } = suspicionOf(dictionary, { ...evidence, tried });
-      const [first] = suspects;
-      return {
-        result,
-        chance,
-        ...(first &&
-          first.chance > noneOfThese && { believed: { cause: first.cause, chance: first.chance } }),
-      };
-    }),
-  }));
+  return [...proposed, ...risky].map((each) => {
+    const { trial, gainBits, effort, risk, results } = each;
+    return {
+      trial: trial.id,
+      gainBits,
+      effort,
+      ...(risk && { risk }),
+      results: results.map(({ result, chance }) => {
+        const believed = likeliestAfter(dictionary, evidence, each, result);
+        return { result, chance, ...(believed && { believed }) };
+      }),
+    };
+  });
+}
+
+/** The likeliest cause after a result; undefined where none of these is likelier. */
+function likeliestAfter(
+  dictionary: Dictionary,
+  evidence: Evidence,
+  { trial }: ProposedTrial,
+  result: ResultId,
+): { readonly cause: CauseId; readonly chance: number } | undefined {
+  const then = after(steering({ dictionary, evidence }), trial, result);
+  const none = then.chances[then.hypotheses.length] ?? 0;
+  let best: { readonly cause: CauseId; readonly chance: number } | undefined;
+  for (const [cause, chance] of chancesBy(then.hypotheses, then))
+    if (chance > (best?.chance ?? none)) best = { cause, chance };
+  return best;
 }
 
 /** What each line changed, when it was said. */
 function effectsOf(dictionary: Dictionary, lines: readonly TellingLine[]): readonly LineEffect[] {
-  let before = suspicionOf(dictionary, evidenceOf([])).suspects;
+  let before = causeChances(dictionary, evidenceOf([]));
   return lines.map(({ at }, index) => {
     const tolds = lines.slice(0, index + 1).map(({ told }) => told);
-    const after = suspicionOf(dictionary, evidenceOf(tolds)).suspects;
-    const now = new Map(after.map(({ cause, chance }) => [cause, chance]));
-    const ruledOut = before
-      .filter(({ cause, chance }) => {
+    const now = causeChances(dictionary, evidenceOf(tolds));
+    const ruledOut = [...before]
+      .filter(([cause, chance]) => {
         return chance >= WORTH_A_THOUGHT && (now.get(cause) ?? 0) < chance * RULED_OUT;
       })
-      .map(({ cause }) => cause);
-    const first = after[0]?.cause;
-    const changed = first !== undefined && first !== before[0]?.cause;
-    before = after;
+      .sort(([, a], [, b]) => b - a)
+      .map(([cause]) => cause);
+    const first = likeliest(now);
+    const changed = first !== undefined && first !== likeliest(before);
+    before = now;
     return { at, ruledOut, ...(changed && { nowFirst: first }) };
   });
+}
+
+function likeliest(chances: ReadonlyMap<CauseId, number>): CauseId | undefined {
+  return [...chances].reduce<readonly [CauseId, number] | undefined>(
+    (best, each) => (best === undefined || each[1] > best[1] ? each : best),
+    undefined,
+  )?.[0];
 }

@@ -4,8 +4,10 @@ import { dictionaryOf } from '../../diagnosis/dictionary';
 import { faultsAsWritten } from '../../diagnosis/faults/as-written';
 import { readLog } from '../../diagnosis/log/read-log';
 import { reckon } from '../../diagnosis/log/reckoning';
+import { withPairs } from '../../diagnosis/pairs';
 import { trialsOf } from '../../diagnosis/trials/trials';
 import { stopWords, WORKS_NOW } from '../../diagnosis/trials/words';
+import { NONE_LIKELIEST } from '../../diagnosis/words';
 import type { Build } from '../../document/build';
 import { logOf } from '../../document/trouble';
 import type { Measure } from '../../drawing/measure';
@@ -21,7 +23,7 @@ import { paragraph } from '../pinout/connector-section';
 import type { TroubleOptions } from './options';
 import { stopBox } from './stop-box';
 import { logPart, looksPart, suspectsPart, type Trouble, trialsPart } from './trouble-parts';
-import { NONE_FIRST, TROUBLE_PARTS, TROUBLE_TITLES } from './trouble-words';
+import { TROUBLE_PARTS, TROUBLE_TITLES } from './trouble-words';
 
 /**
  * What was noticed and tried on a machine that does not start, what it may be, and what to do next. Pure: the
@@ -85,7 +87,7 @@ function troubleOf(
     return { ...line, text };
   });
   const trials = trialsOf(shown.build);
-  const reckoning = reckon(dictionaryOf(faultsAsWritten(shown.build)), log, trials);
+  const reckoning = reckon(dictionaryOf(faultsAsWritten(shown.build)), log, trials, withPairs);
   return { trouble: { build: shown.build, lines: readLog(log, trials), trials, reckoning }, replaced };
 }
 
@@ -96,7 +98,7 @@ function coverOf(
   widthMm: Mm,
   measure: Measure,
 ): readonly Piece[] {
-  const { stops, worksNow, noneOfThese, suspects } = reckoning;
+  const { stops, worksNow, noneLikeliest } = reckoning;
   const facts = `Trouble sheet · board ${build.board.name} · case ${build.case.name} · ${printedOn}`;
   const said = lines.filter(({ counts }) => counts).length;
   const count = `${said}\u00a0${said === 1 ? 'line' : 'lines'} of the log count${said === 1 ? 's' : ''}.`;
@@ -114,9 +116,7 @@ function coverOf(
           gap(2),
         ]
       : []),
-    ...(noneOfThese > (suspects[0]?.chance ?? 0)
-      ? [...paragraph(NONE_FIRST, TYPES.strong, widthMm, measure), gap(2)]
-      : []),
+    ...(noneLikeliest ? [...paragraph(NONE_LIKELIEST, TYPES.strong, widthMm, measure), gap(2)] : []),
     ...paragraph(count, TYPES.body, widthMm, measure),
     gap(4),
   ];

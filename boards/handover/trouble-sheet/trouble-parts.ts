@@ -9,6 +9,7 @@ import { observationNamed } from '../../diagnosis/observations/observations';
 import { trialCautions } from '../../diagnosis/trials/cautions';
 import type { Trial } from '../../diagnosis/trials/trial';
 import { resultWords } from '../../diagnosis/trials/words';
+import { doubleWords } from '../../diagnosis/words';
 import type { Build } from '../../document/build';
 import type { Measure } from '../../drawing/measure';
 import { gap, type Piece, type Strip } from '../page/flow';
@@ -51,11 +52,18 @@ export function suspectsPart({ reckoning }: Trouble, widthMm: Mm, measure: Measu
       numbers(speaksFor),
       numbers(speaksAgainst),
     ]);
+  const doubles = reckoning.doubles.map(({ causes, chance, names }) => [
+    percent(chance),
+    doubleWords({ causes }),
+    names.join(' '),
+    '',
+    '',
+  ]);
   const none = [percent(reckoning.noneOfThese), 'none of these', '', '', ''];
   const goesOn = goingOn(`${TROUBLE_TITLES.suspects}, continued`, widthMm, measure);
   return [
     ...troubleHeading('suspects', widthMm, measure),
-    ...tableOf(columns, [...rows, none], { leftMm: 0, goesOn }, measure),
+    ...tableOf(columns, [...rows, ...doubles, none], { leftMm: 0, goesOn }, measure),
     gap(5),
   ];
 }
@@ -105,7 +113,9 @@ function trialPieces(
   const strips: readonly Strip[] = [
     ...trialCautions(trial).map((caution) => indented(caution, TYPES.strong, widthMm, measure)),
     ...steps.map((step, at) => indented(`${at + 1}. ${step}`, TYPES.body, widthMm, measure)),
-    ...trial.results.map((result) => tickLine(resultName(result), resultWords(result), place, measure)),
+    ...trial.results.map((result) =>
+      tickLine(resultName(result), resultWords(result, trial), place, measure),
+    ),
   ];
   const heightMm = strips.reduce((sum, strip) => sum + strip.heightMm, 10);
   return [

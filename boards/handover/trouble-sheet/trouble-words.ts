@@ -23,5 +23,3 @@ export const NOTHING_LOGGED = 'Nothing is written down yet.';
 export const NO_TRIAL =
   'No trial that may be made would tell more. Look again at what was noticed, or ask somebody qualified.';
 export const STOPPED_TITLE = 'Stop: nothing is tried any more';
-export const NONE_FIRST =
-  'What was noticed fits none of the known faults well. Look again, or ask somebody qualified.';

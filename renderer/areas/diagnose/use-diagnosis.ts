@@ -22,6 +22,8 @@ export interface Diagnosis {
   readonly reckoning: Reckoning | null;
   /** "working", "long" and "stopped": the reckoning is of what was said before. */
   readonly state: 'working' | 'long' | 'ready' | 'stopped';
+  /** The share of the pairs of faults that is worked out, while they are. */
+  readonly pairs: number | null;
   readonly stop: () => void;
   readonly again: () => void;
 }
@@ -36,7 +38,7 @@ const deskOf = byIdentity((_: Workbench): Desk => {
 export function useDiagnosis(): Diagnosis {
   const desk = deskOf(useWorkbench());
   const build = useBuild();
-  const { last, stopped } = useStore(desk.state);
+  const { last, pairs, stopped } = useStore(desk.state);
   const trials = useMemo(() => trialsOf(build), [build]);
   const lines = useMemo(() => readLog(logOf(build), trials), [build, trials]);
   const task = desk.taskOf(build);
@@ -57,6 +59,7 @@ export function useDiagnosis(): Diagnosis {
     trials,
     reckoning: last?.wiring === task.wiring ? last.reckoning : null,
     state: ready ? 'ready' : stopped ? 'stopped' : long ? 'long' : 'working',
+    pairs,
     stop: desk.stop,
     again: () => desk.ask(build),
   };

@@ -1,3 +1,6 @@
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { DiagnoseReportZ } from '../../../electron/cli/diagnose-report';
 import { buildCommand, demo, leadwright } from './run-cli';
@@ -134,5 +137,24 @@ describe('leadwright diagnose', () => {
     const run = await leadwright(['check', 'a', '--observe', 'smoke']);
     expect(run.code).toBe(2);
     expect(run.err).toContain('“--observe” goes with “diagnose”.');
+  });
+
+  test('Takes up the log in the file, from where it was started over; what is named goes before it: 0', async () => {
+    const build = JSON.parse(readFileSync(demo('wired.build.json'), 'utf8'));
+    const noticed = (what: string, answer: string) => ({ kind: 'noticed', what, answer });
+    const log = [
+      noticed('smoke', 'yes'),
+      { kind: 'started-over' },
+      noticed('no-picture', 'yes'),
+      noticed('no-beep', 'yes'),
+      noticed('nobody-asks-that-any-more', 'yes'),
+      { kind: 'tried', trial: 'measure-reset-button', result: 'always-closed' },
+    ];
+    const file = join(mkdtempSync(join(tmpdir(), 'lw-log-')), 'logged.build.json');
+    writeFileSync(file, JSON.stringify({ ...build, trouble: { log } }));
+    const { report, code } = await reportOf([file, '--not', 'no-beep']);
+    expect(code).toBe(0);
+    expect([report.observed, report.notObserved, report.stop]).toEqual([['no-picture'], ['no-beep'], []]);
+    expect(report.suspects[0]?.cause).toBe('switch-stuck');
   });
 });

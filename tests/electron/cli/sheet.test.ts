@@ -81,6 +81,7 @@ describe('Of a build it is the bench sheet', () => {
     expect(await title('--part', 'list', '--part', 'steps')).toBe('Study machine 3: bench sheet');
     expect(await title('--pinout', '--connector', 'panel')).toBe('Tern B2: pinout');
     expect(await title('--header', 'panel', '--mirror')).toBe('Study machine 3: PANEL');
+    expect(await title('--trouble', '--paper', 'letter')).toBe('Study machine 3: trouble sheet');
   });
 
   test.each([
@@ -91,6 +92,11 @@ describe('Of a build it is the bench sheet', () => {
     [[build, '--part', 'list', '--pinout'], 'it does not go with “--pinout”'],
     [[build, '--part', 'list', '--connector', 'panel'], '“--connector” goes with “--pinout”'],
     [[build, '--header', 'panel', '--paper', 'a4'], 'it does not go with “--paper”'],
+    [
+      [build, '--trouble', '--part', 'list'],
+      '“--trouble” is a paper of its own: it does not go with “--part”.',
+    ],
+    [[BOARD, '--trouble'], 'A trouble sheet is of a build, and this is a board sheet.'],
     [[build, '--connector', 'panel'], 'Add “--pinout”, or leave “--connector” out.'],
     [[BOARD, '--part', 'list'], 'A bench sheet is of a build, and this is a board sheet.'],
     [[BOARD, '--header', 'panel'], 'A header with its plugs is of a build, and this is a board sheet.'],

@@ -9,7 +9,6 @@ import { useWorkbench } from '../../../workbench';
 import { useUndoKeys } from '../../document/undo-here';
 import { answer, noteResult } from '../doings';
 import { useShownTrial } from '../next/use-shown-trial';
-import { isNoneFirst } from '../suspects/suspects-pane';
 import type { Diagnosis } from '../use-diagnosis';
 import { LargeQuestion } from './large-question';
 import { LargeResults } from './large-results';
@@ -102,6 +101,6 @@ function headWords(diagnosis: Diagnosis): readonly string[] {
   const { reckoning } = diagnosis;
   if (reckoning && reckoning.stops.length > 0) return [];
   if (reckoning === null) return ['Working out what each fault would show.'];
-  if (isNoneFirst(diagnosis)) return [`None of the known faults: ${percent(reckoning.noneOfThese)}`];
+  if (reckoning.noneLikeliest) return [`None of the known faults: ${percent(reckoning.noneOfThese)}`];
   return reckoning.suspects.slice(0, TOLD).map(({ cause, chance }) => `${CAUSES[cause]}: ${percent(chance)}`);
 }

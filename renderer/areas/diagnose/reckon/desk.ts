@@ -4,7 +4,7 @@ import type { Reckoning } from '../../../../boards/diagnosis/log/reckoning';
 import type { Build } from '../../../../boards/document/build';
 import { type LogEntry, logOf } from '../../../../boards/document/trouble';
 import { wiringOf } from '../../../../boards/fit/seated-plug';
-import { type ReckonTask, reckoner } from './work-out';
+import { type ReckonTask, type ReckonTold, reckoner } from './work-out';
 
 /** What the desk needs of a worker. */
 export type WorkerLike = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
@@ -18,6 +18,8 @@ export interface Reckoned {
 
 export interface DeskState {
   readonly last: Reckoned | null;
+  /** The share of the pairs of faults that is worked out, while they are; null otherwise. */
+  readonly pairs: number | null;
   /** Whether the person stopped what was being worked out. */
   readonly stopped: boolean;
 }
@@ -36,7 +38,7 @@ type Asked = Required<ReckonTask>;
 
 /** Where no worker can be had the window does it itself, and stands still meanwhile. */
 export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
-  const state = createStore<DeskState>()(() => ({ last: null, stopped: false }));
+  const state = createStore<DeskState>()(() => ({ last: null, pairs: null, stopped: false }));
   let worker: WorkerLike | null = null;
   /** The wiring that the worker has the build of. */
   let sent: number | null = null;
@@ -47,16 +49,21 @@ export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
   const numberOf = byIdentity((_: Build) => ++wirings, wiringOf);
   const taskOf = (build: Build) => ({ wiring: numberOf(build), log: logOf(build) });
 
-  const done = ({ wiring, log }: Asked, reckoning: Reckoning) => {
+  const hear = (task: Asked, told: ReckonTold) => {
+    if (told.kind === 'pairs') {
+      state.setState({ pairs: told.share });
+      return;
+    }
+    const { wiring, log } = task;
     asked = null;
-    state.setState({ last: { wiring, log, reckoning } });
+    state.setState({ last: { wiring, log, reckoning: told.reckoning }, pairs: null });
     const next = waiting;
     waiting = null;
     if (next !== null) put(next);
   };
   const byHand = (task: Asked) => {
     // Not at once: the window shows first that it is at work.
-    setTimeout(() => asked === task && done(task, inWindow(task)));
+    setTimeout(() => asked === task && inWindow(task, (told) => hear(task, told)));
   };
   const failed = () => {
     worker?.terminate();
@@ -65,7 +72,7 @@ export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
   };
   const opened = (): WorkerLike => {
     const fresh = open();
-    fresh.onmessage = ({ data }: MessageEvent<Reckoning>) => asked !== null && done(asked, data);
+    fresh.onmessage = ({ data }: MessageEvent<ReckonTold>) => asked !== null && hear(asked, data);
     fresh.onerror = failed;
     return fresh;
   };
@@ -99,7 +106,7 @@ export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
       if (asked === null) return;
       worker?.terminate();
       [worker, sent, asked, waiting] = [null, null, null, null];
-      state.setState({ stopped: true });
+      state.setState({ stopped: true, pairs: null });
     },
   };
 }

@@ -1,6 +1,7 @@
 import { type Dictionary, dictionaryOf } from '../../../../boards/diagnosis/dictionary';
 import { faultsAsWritten } from '../../../../boards/diagnosis/faults/as-written';
 import { type Reckoning, reckon } from '../../../../boards/diagnosis/log/reckoning';
+import { pairsInSteps } from '../../../../boards/diagnosis/pairs';
 import { trialsOf } from '../../../../boards/diagnosis/trials/trials';
 import type { Build } from '../../../../boards/document/build';
 import type { LogEntry } from '../../../../boards/document/trouble';
@@ -13,19 +14,41 @@ export interface ReckonTask {
   readonly log: readonly LogEntry[];
 }
 
+/** What whoever reckons says: the share of the pairs that is worked out, at last the reckoning. */
+export type ReckonTold =
+  | { readonly kind: 'pairs'; readonly share: number }
+  | { readonly kind: 'done'; readonly reckoning: Reckoning };
+
+/** What is kept of one wiring. */
+interface Kept {
+  readonly wiring: number;
+  readonly build: Build;
+  readonly singles: Dictionary;
+  pairs: Dictionary | null;
+}
+
 /** The reckoning for one wiring after the other; of the last one what each fault would show is kept. */
-export function reckoner(): (task: ReckonTask) => Reckoning {
-  let wiring = -1;
-  let build: Build | null = null;
-  let dictionary: Dictionary | null = null;
-  return (task) => {
-    if (task.wiring !== wiring || dictionary === null) {
-      build = task.build ?? null;
-      if (build === null) throw new Error(`No build came with the wiring ${task.wiring}`);
-      dictionary = dictionaryOf(faultsAsWritten(build));
-      wiring = task.wiring;
+export function reckoner(): (task: ReckonTask, tell: (told: ReckonTold) => void) => void {
+  let kept: Kept | null = null;
+  return ({ wiring, build, log }, tell) => {
+    if (kept?.wiring !== wiring) {
+      if (build === undefined) throw new Error(`No build came with the wiring ${wiring}`);
+      kept = { wiring, build, singles: dictionaryOf(faultsAsWritten(build)), pairs: null };
     }
-    if (build === null) throw new Error('A dictionary without its build');
-    return reckon(dictionary, task.log, trialsOf(build));
+    const now = kept;
+    const pairsOf = (singles: Dictionary) => {
+      now.pairs ??= watched(pairsInSteps(singles), (share) => tell({ kind: 'pairs', share }));
+      return now.pairs;
+    };
+    tell({ kind: 'done', reckoning: reckon(now.singles, log, trialsOf(now.build), pairsOf) });
   };
+}
+
+/** What comes of work that is handed out in pieces, each share of it told. */
+function watched<T>(steps: Generator<number, T>, tell: (share: number) => void): T {
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+    tell(value);
+  }
 }

@@ -3,13 +3,17 @@ import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES, type CauseId } from '../../../../boards/diagnosis/faults/causes';
 import type { Reckoning } from '../../../../boards/diagnosis/log/reckoning';
+import { doubleWords } from '../../../../boards/diagnosis/words';
 import { Button } from '../../../look/button';
 import { useWorkbench } from '../../../workbench';
 
 /** So many stand in the list at first; the rest has little left to itself. */
-const FIRST = 6;
+const FIRST = 5;
 
 const NONE = 'none';
+
+/** Two at once stand in the list from this chance on. */
+const DOUBLE_FROM = 0.02;
 
 interface SuspectListProps {
   readonly reckoning: Reckoning;
@@ -22,6 +26,8 @@ interface Row {
   readonly chance: number;
   /** The likeliest of the faults behind it. */
   readonly above: string | undefined;
+  /** Whether the row says all there is to say of it: it cannot be chosen. */
+  readonly told: boolean;
 }
 
 /** Causes with bar and number, and that it is none of them; the chosen one is told below. */
@@ -38,11 +44,22 @@ export function SuspectList({ reckoning, shown }: SuspectListProps) {
       words: CAUSES[cause],
       chance,
       above: likeliest?.name,
+      told: false,
     }),
   );
-  const none: Row = { id: NONE, words: 'none of these', chance: noneOfThese, above: undefined };
-  const place = rows.findIndex(({ chance }) => chance < noneOfThese);
-  const inOrder = place < 0 ? [...rows, none] : rows.toSpliced(place, 0, none);
+  const doubles = reckoning.doubles.map(
+    ({ causes, chance, names }): Row => ({
+      id: causes.join(' and '),
+      words: doubleWords({ causes }),
+      chance,
+      above: names.join(' '),
+      told: true,
+    }),
+  );
+  const none: Row = { id: NONE, words: 'none of these', chance: noneOfThese, above: undefined, told: true };
+  const inOrder = [...rows, ...doubles.filter(({ chance }) => chance >= DOUBLE_FROM), none].sort(
+    (a, b) => b.chance - a.chance,
+  );
   return (
     <>
       <ListBox
@@ -54,22 +71,22 @@ export function SuspectList({ reckoning, shown }: SuspectListProps) {
         selectedKeys={[shown]}
         onSelectionChange={(keys) => {
           const key = keys === 'all' ? undefined : [...keys][0];
-          if (typeof key === 'string' && key !== NONE) session.getState().showSuspect(key);
+          if (typeof key === 'string') session.getState().showSuspect(key);
         }}
       >
-        {inOrder.map(({ id, words, chance, above }) => (
+        {inOrder.map(({ id, words, chance, above, told }) => (
           <ListBoxItem
             key={id}
             id={id}
             className="suspect"
             textValue={`${words}, ${percent(chance)}`}
-            isDisabled={id === NONE}
+            isDisabled={told}
             data-none={id === NONE || undefined}
           >
             <span className="suspect-chance">{percent(chance)}</span>
             <span className="suspect-words">
               <span className="suspect-cause">{capital(words)}</span>
-              {id === shown && above !== undefined && <span className="soft small">{above}</span>}
+              {(id === shown || told) && above !== undefined && <span className="soft small">{above}</span>}
             </span>
             <span className="suspect-bar" aria-hidden="true">
               <span style={{ inlineSize: `${Math.max(0.5, chance * 100)}%` }} />

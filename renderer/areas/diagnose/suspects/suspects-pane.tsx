@@ -2,8 +2,9 @@ import { useEffect, useRef } from 'react';
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
 import { observationNamed } from '../../../../boards/diagnosis/observations/observations';
+import { NONE_LIKELIEST } from '../../../../boards/diagnosis/words';
 import { Button } from '../../../look/button';
-import { NONE_WINS, NOTHING_SAID } from '../../../words/trouble-words';
+import { NOTHING_SAID } from '../../../words/trouble-words';
 import { useSession, useWorkbench } from '../../../workbench';
 import type { Diagnosis } from '../use-diagnosis';
 import { Reasons } from './reasons';
@@ -12,7 +13,7 @@ import { SuspectList } from './suspect-list';
 
 /** What may be wrong, by how likely it is; the reasons for the chosen one; where on the board it sits. */
 export function SuspectsPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
-  const { reckoning, state, stop, again, lines } = diagnosis;
+  const { reckoning, state, pairs, stop, again, lines } = diagnosis;
   const chosen = useSession(({ suspect }) => suspect);
   const suspects = reckoning?.suspects ?? [];
   const shown = suspects.find(({ cause }) => cause === chosen) ?? suspects[0];
@@ -30,7 +31,9 @@ export function SuspectsPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
             <p>
               {state === 'stopped'
                 ? 'Stopped. What stands here is of what was said before.'
-                : 'Working out what each fault would show on this build.'}
+                : pairs === null
+                  ? 'Working out what each fault would show on this build.'
+                  : `One fault alone explains it badly. Working out two at once: ${percent(pairs)}.`}
             </p>
             <Button onPress={state === 'stopped' ? again : stop}>
               {state === 'stopped' ? 'Go on' : 'Stop'}
@@ -39,9 +42,9 @@ export function SuspectsPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
         )}
         {reckoning === null && state === 'working' && <p className="suspects-note soft">One moment.</p>}
         {reckoning && nothingSaid && <p className="suspects-note">{NOTHING_SAID}</p>}
-        {reckoning && isNoneFirst(diagnosis) && (
+        {reckoning?.noneLikeliest && (
           <p className="suspects-note suspects-none" role="note">
-            {NONE_WINS}
+            {NONE_LIKELIEST}
           </p>
         )}
         {(reckoning?.contradicted ?? []).map((id) => (
@@ -61,21 +64,17 @@ export function SuspectsPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
   );
 }
 
-export function isNoneFirst({ reckoning }: Diagnosis): boolean {
-  return reckoning !== null && reckoning.noneOfThese > (reckoning.suspects[0]?.chance ?? 0);
-}
-
 /** Says aloud what is likeliest once it has become another; nothing at the first look. */
 function useFirstAnnounced(diagnosis: Diagnosis): void {
   const { session } = useWorkbench();
   const { reckoning, state } = diagnosis;
   const [first] = reckoning?.suspects ?? [];
-  const none = isNoneFirst(diagnosis);
+  const none = reckoning?.noneLikeliest === true;
   const words =
     first === undefined || state !== 'ready'
       ? null
       : none
-        ? NONE_WINS
+        ? NONE_LIKELIEST
         : `Likeliest now: ${CAUSES[first.cause]}, ${percent(first.chance)}.`;
   const key = none ? 'none' : first?.cause;
   const before = useRef<string | undefined>(undefined);
