@@ -225,12 +225,12 @@ export function join(bench: Bench, from: string, to: string): void {
   bench.session.getState().tell(`${words}: the straight way. Measure it, and type its length.`);
 }
 
-/** Enter: puts down what is on its way, or ends a path at the chosen place. */
-export function put(bench: Bench): void {
+/** Enter: puts down what is on its way, or ends a path at the chosen place; false where nothing is on its way. */
+export function put(bench: Bench): boolean {
   const { trayDraft } = bench.session.getState();
   if (trayDraft?.kind !== 'path') {
     drop(bench);
-    return;
+    return trayDraft !== null;
   }
   const part = chosenPart(bench);
   if (
@@ -241,6 +241,7 @@ export function put(bench: Bench): void {
     part.id !== trayDraft.from
   )
     join(bench, trayDraft.from, part.id);
+  return true;
 }
 
 /** Takes the chosen part off the tray; with a place go the paths that lead to it. */

@@ -9,6 +9,7 @@ import type { TrayDraft, TrayTool } from '../../../store/session';
 import { mapWords } from '../../../words/tray-words';
 import { useBuild, useSession, useWorkbench, type Workbench } from '../../../workbench';
 import { goOnTo } from '../cables/cable-moves';
+import { toFields } from './to-and-fro';
 import { TRAY_CANVAS } from './tray-canvas-part';
 import { isArrow, trayKey } from './tray-keys';
 import {
@@ -27,7 +28,7 @@ import {
 } from './tray-moves';
 
 const KEYS =
-  'Tab goes from place to place, arrows move the chosen one by a millimetre, Shift by ten, Alt makes it larger, letters add places, P draws a path from the chosen one, Enter puts down, Delete removes, M looks from the other side, Escape and then Tab leaves the map';
+  'Tab goes from place to place, arrows move the chosen one by a millimetre, Shift by ten, Alt makes it larger, letters add places, P draws a path from the chosen one, Enter puts down or goes on to the fields of the chosen one, Delete removes, M looks from the other side, Escape and then Tab leaves the map';
 
 /** The map in the middle: the pointer and the keys draw the tray on it. */
 export function TrayPane({ tray }: { readonly tray: Tray }) {
@@ -141,7 +142,8 @@ function onKey(workbench: Workbench, event: KeyboardEvent): void {
       turnBoard(workbench);
       break;
     case 'put':
-      put(workbench);
+      // With nothing to put down, on to what is known of the chosen one.
+      if (!put(workbench)) toFields();
       break;
     case 'remove':
       remove(workbench);
