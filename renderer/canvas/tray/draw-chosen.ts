@@ -2,6 +2,7 @@ import { grown, type Rect } from '../../../boards/drawing/geometry';
 import type { TrayPart } from '../../store/session';
 import { outlineRect } from '../drawing/draw-selection';
 import { type Pen, stroke, traceLine } from '../drawing/pen';
+import { liesAlong } from './cable-shapes';
 import type { PathShape } from './path-shapes';
 import type { TrayTarget } from './tray-hits';
 import { LEAST_SIGN_PX } from './tray-labels';
@@ -28,6 +29,11 @@ export function drawPointed(pen: Pen, scene: TrayScene, target: TrayTarget): voi
     drawBand(pen, path, pen.palette.accent, 4);
     return;
   }
+  if (target.kind === 'plug') {
+    for (const stretch of scene.cables)
+      if (liesAlong(stretch, target.plug)) drawBand(pen, stretch, pen.palette.accent, 2);
+    return;
+  }
   const rect = rectOf(pen, scene, target);
   if (rect) outlineRect(pen, rect, pen.palette.accent, 1.5);
 }
@@ -45,7 +51,7 @@ function pathOf({ paths }: TrayScene, { kind, id }: TrayPart): PathShape | undef
 }
 
 /** Never smaller than the sign that is drawn for it. */
-function rectOf(pen: Pen, scene: TrayScene, target: TrayTarget): Rect | undefined {
+function rectOf(pen: Pen, scene: TrayScene, target: Exclude<TrayTarget, { kind: 'plug' }>): Rect | undefined {
   if (target.kind === 'connector')
     return scene.board?.connectors.find(({ connector }) => connector === target.connector)?.box;
   if (target.part.kind === 'board') return scene.board?.outline;
@@ -55,7 +61,7 @@ function rectOf(pen: Pen, scene: TrayScene, target: TrayTarget): Rect | undefine
   return grown(box, Math.max(0, (least - box.width) / 2), Math.max(0, (least - box.height) / 2));
 }
 
-function drawBand(pen: Pen, { line }: PathShape, style: string, pixels: number): void {
+function drawBand(pen: Pen, { line }: Pick<PathShape, 'line'>, style: string, pixels: number): void {
   const { context } = pen;
   context.beginPath();
   traceLine(context, line);

@@ -64,7 +64,8 @@ function drawBegun(pen: Pen, scene: TrayScene, from: string, to: string | null):
   for (const at of end ? [start, end] : [start]) drawMark(pen, at);
 }
 
-function drawMark(pen: Pen, at: Point): void {
+/** A ring about a place that is meant. */
+export function drawMark(pen: Pen, at: Point): void {
   const side = (2.6 * LEAST_SIGN_PX) / pen.scale;
   outlineRect(pen, rectAbout(at, side, side), pen.palette.panel, 5.5);
   outlineRect(pen, rectAbout(at, side, side), pen.palette.select, 3);

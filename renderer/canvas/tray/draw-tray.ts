@@ -3,6 +3,7 @@ import { drawGround } from '../drawing/draw-ground';
 import { drawHoles } from '../drawing/draw-holes';
 import { drawText, type Pen, stroke, traceLine, traceRect } from '../drawing/pen';
 import type { BoardShape } from './board-shape';
+import { drawCables } from './draw-cables';
 import { drawArea, drawDraught, drawFan, drawnFar, drawOpening, drawPoint, drawStandoff } from './draw-signs';
 import type { PathShape } from './path-shapes';
 import { type TrayLabel, trayLabelsOf } from './tray-labels';
@@ -10,7 +11,7 @@ import type { TrayScene } from './tray-scene';
 
 /** The whole map but names: the metal, the board, what is on the other side, then what is on this one. */
 export function drawTray(pen: Pen, scene: TrayScene): void {
-  const { sheet, board, bays, supply, openings, paths, points, standoffs, fans } = scene;
+  const { sheet, board, bays, supply, openings, paths, cables, points, standoffs, fans } = scene;
   const seen = (box: Rect) => overlap(grown(box, 10), pen.window);
   drawGround(pen, { outline: sheet, holes: [] });
   if (board !== null) drawBoard(pen, board);
@@ -18,8 +19,10 @@ export function drawTray(pen: Pen, scene: TrayScene): void {
   for (const [area, heavy] of areas) if (seen(area.box)) drawArea(pen, area, heavy);
   for (const opening of openings) if (seen(opening.box)) drawOpening(pen, opening);
   drawPaths(pen, paths, false);
+  drawCables(pen, cables, false);
   if (board !== null) drawStanding(pen, board);
   drawPaths(pen, paths, true);
+  drawCables(pen, cables, true);
   for (const standoff of standoffs) drawStandoff(pen, standoff);
   for (const point of points) drawPoint(pen, point);
   for (const fan of fans) {

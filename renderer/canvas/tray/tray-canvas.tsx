@@ -9,10 +9,13 @@ import { usePalette } from '../use-palette';
 import { usePixelRatio } from '../use-pixel-ratio';
 import { useSize } from '../use-size';
 import { useView } from '../use-view';
+import { pathsOfLaying } from './cable-shapes';
 import { draftedTray } from './drafted';
+import { drawChosenCable } from './draw-cables';
 import { drawChosen, drawChosenConnector, drawPointed } from './draw-chosen';
 import { drawDraft, drawHandles } from './draw-draft';
 import { drawNames, drawTray } from './draw-tray';
+import { drawWay, wayLines } from './draw-way';
 import { chosenArea } from './gestures/choose-part';
 import { rectFromSide } from './tray-look';
 import type { TrayProps } from './tray-props';
@@ -29,14 +32,20 @@ interface TrayCanvasProps extends TrayProps {
  * the shelf, the keys and the forms are the equal way.
  */
 export function TrayCanvas({ ref, ...props }: TrayCanvasProps) {
-  const { build, tray, board, side, selection, draft, theme, label } = props;
+  const { build, tray, board, side, cables, way, selection, draft, theme, label } = props;
   const wrapper = useRef<HTMLDivElement>(null);
   const topLayer = useRef<Konva.Layer | null>(null);
   const [stage, setStage] = useState<Konva.Stage | null>(null);
   const size = useSize(wrapper);
   const palette = usePalette(wrapper, theme);
   const shown = useMemo(() => draftedTray(tray, draft), [tray, draft]);
-  const scene = useMemo(() => traySceneOf(shown, board, side), [shown, board, side]);
+  const scene = useMemo(() => traySceneOf(shown, board, side, cables), [shown, board, side, cables]);
+  const lines = useMemo(() => {
+    if (way === null || cables === null) return null;
+    const { laying } = cables.laid;
+    const fromOf = new Map(laying.paths.map(({ id, from }) => [id, from]));
+    return wayLines(way, pathsOfLaying(laying, shown, scene.look), fromOf);
+  }, [way, cables, shown, scene]);
   const viewed = useMemo(() => viewedTray(build, scene), [build, scene]);
   const { view, commands } = useView(stage, size, viewed, ref, 'fit again');
   usePixelRatio(stage);
@@ -56,6 +65,8 @@ export function TrayCanvas({ ref, ...props }: TrayCanvasProps) {
     drawDraft(pen, scene, tray, draft, pointed.hovered());
     if (draft?.kind === 'new') return;
     if (selection.kind === 'on-tray') drawChosen(pen, scene, selection.part);
+    if (lines) drawWay(pen, lines);
+    else if (selection.kind === 'plug') drawChosenCable(pen, scene.cables, selection.plug);
     if (selection.kind === 'connector') drawChosenConnector(pen, scene, selection.connector);
     const area = chosenArea({ selection, tray: shown });
     if (area) drawHandles(pen, rectFromSide(scene.look, area.area));

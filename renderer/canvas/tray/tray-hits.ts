@@ -1,5 +1,6 @@
 import type { Mm } from '../../../boards/base/units';
-import { type Line, type Point, type Rect, rectAbout } from '../../../boards/drawing/geometry';
+import type { PlugRef } from '../../../boards/document/lookup';
+import { grown, type Line, type Point, type Rect, rectAbout } from '../../../boards/drawing/geometry';
 import type { TrayPart } from '../../store/session';
 import { type RectBuckets, rectBuckets } from '../scene/rect-buckets';
 import { POINT_RADIUS, STANDOFF_RADIUS, type TrayScene } from './tray-scene';
@@ -7,18 +8,26 @@ import { POINT_RADIUS, STANDOFF_RADIUS, type TrayScene } from './tray-scene';
 /** What lies under a point of the map: something of the tray, or a connector of the board. */
 export type TrayTarget =
   | { readonly kind: 'on-tray'; readonly part: TrayPart }
-  | { readonly kind: 'connector'; readonly connector: string };
+  | { readonly kind: 'connector'; readonly connector: string }
+  | {
+      /** A cable, by the plug at its far end. */
+      readonly kind: 'plug';
+      readonly plug: PlugRef;
+      /** All that lie there with it. */
+      readonly together: readonly PlugRef[];
+      readonly path: string;
+    };
 
 /** Small signs and paths are met within `reach` of their edge, for a hand is not steady. */
 export type TrayHits = (point: Point, reach: Mm) => TrayTarget | null;
 
 /**
- * Points and standoffs lie on top, then openings, connectors and fans, then paths, then bays, the supply and
- * the board. Of points, standoffs and paths the nearest is met, of areas the last in the sheet. The board is
+ * Points and standoffs lie on top, then openings, connectors and fans, then cables, then paths, then bays, the supply and
+ * the board. Of points, standoffs, cables and paths the nearest is met, of areas the last in the sheet. The board is
  * met by its edge alone where it is on the other side.
  */
 export function trayHits(scene: TrayScene): TrayHits {
-  const { points, standoffs, openings, bays, supply, fans, paths, board } = scene;
+  const { points, standoffs, openings, bays, supply, fans, paths, cables, board } = scene;
   const part = (kind: TrayPart['kind'], id: string): TrayTarget => ({ kind: 'on-tray', part: { kind, id } });
   const round = rectBuckets<Round>();
   for (const { id, at } of standoffs) addRound(round, at, STANDOFF_RADIUS, part('standoff', id));
@@ -30,6 +39,13 @@ export function trayHits(scene: TrayScene): TrayHits {
   for (const { id, box } of openings) upper.add(box, part('opening', id));
   const lines = rectBuckets<Drawn>();
   for (const { id, line, box } of paths) lines.add(box, { line, target: part('path', id) });
+  const laid = rectBuckets<Laid>();
+  for (const { line, box, widthMm, runs, path } of cables) {
+    const [plug] = runs;
+    if (plug === undefined) continue;
+    const target: TrayTarget = { kind: 'plug', plug, together: runs, path };
+    laid.add(grown(box, widthMm / 2), { line, half: widthMm / 2, target });
+  }
   const lower = rectBuckets<TrayTarget>();
   if (board !== null) lower.add(board.outline, part('board', 'board'));
   for (const { id, box } of bays) lower.add(box, part('bay', id));
@@ -37,6 +53,7 @@ export function trayHits(scene: TrayScene): TrayHits {
   return (point, reach) =>
     nearest(round, point, reach, ({ at, radius }) => Math.hypot(at.x - point.x, at.y - point.y) - radius) ??
     upper.at(point).at(-1) ??
+    nearest(laid, point, reach, ({ line, half }) => awayFrom(line, point) - half) ??
     nearest(lines, point, reach, ({ line }) => awayFrom(line, point)) ??
     lower.at(point).at(-1) ??
     null;
@@ -51,6 +68,10 @@ interface Round {
 interface Drawn {
   readonly line: Line;
   readonly target: TrayTarget;
+}
+
+interface Laid extends Drawn {
+  readonly half: Mm;
 }
 
 function addRound(round: RectBuckets<Round>, at: Point, radius: Mm, target: TrayTarget): void {

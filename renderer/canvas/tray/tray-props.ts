@@ -5,6 +5,17 @@ import type { Point } from '../../../boards/drawing/geometry';
 import type { Selection, TrayDraft, TrayTool } from '../../store/session';
 import type { CanvasProps } from '../canvas-props';
 import type { TrayTarget } from './tray-hits';
+import type { ShownCables } from './tray-scene';
+
+/** The way of a cable that is being chosen place by place. */
+export interface WayShown {
+  /** Ids of the paths so far, from the near end on. */
+  readonly paths: readonly string[];
+  /** Ids of the paths by which it can go on. */
+  readonly next: readonly string[];
+  /** Where it has come to. */
+  readonly at: string;
+}
 
 /** The map shows and reports; it changes nothing by itself. */
 export interface TrayProps extends Pick<CanvasProps, 'theme' | 'onHover'> {
@@ -13,6 +24,8 @@ export interface TrayProps extends Pick<CanvasProps, 'theme' | 'onHover'> {
   readonly tray: Tray;
   readonly board: BoardSheet;
   readonly side: TraySide;
+  readonly cables: ShownCables | null;
+  readonly way: WayShown | null;
   readonly selection: Selection;
   /** What a press does. */
   readonly tool: TrayTool;

@@ -1,9 +1,12 @@
 import type { Mm } from '../../../boards/base/units';
 import type { BoardSheet } from '../../../boards/document/board-sheet';
+import type { Lead } from '../../../boards/document/lead';
 import { placeName, sidesOfPoints } from '../../../boards/document/place-names';
 import type { Opening, Tray, TraySide } from '../../../boards/document/tray';
 import { centreOf, type Point, type Rect, rectAbout, rectRoundAll } from '../../../boards/drawing/geometry';
+import type { AsLaid } from '../../../boards/routing/as-laid';
 import { type BoardShape, boardShape } from './board-shape';
+import { type StretchShape, stretchShapes } from './cable-shapes';
 import { type FanShape, fanShapes } from './fan-shapes';
 import { type PathShape, pathShapes } from './path-shapes';
 import { fromSide, type Look, rectFromSide } from './tray-look';
@@ -49,6 +52,8 @@ export interface TrayScene {
   readonly standoffs: readonly StandoffShape[];
   readonly fans: readonly FanShape[];
   readonly paths: readonly PathShape[];
+  /** Cables that have a way, where any are shown. */
+  readonly cables: readonly StretchShape[];
   readonly board: BoardShape | null;
 }
 
@@ -56,8 +61,19 @@ export interface TrayScene {
 export const POINT_RADIUS: Mm = 4;
 export const STANDOFF_RADIUS: Mm = 3;
 
-/** Draws up a tray with the board at its place, seen from one of its sides. */
-export function traySceneOf(tray: Tray, board: BoardSheet, side: TraySide): TrayScene {
+/** The cables of a build by their chosen ways, and which of them are shown. */
+export interface ShownCables {
+  readonly laid: AsLaid;
+  readonly isShown: (lead: Lead) => boolean;
+}
+
+/** Draws up a tray with the board at its place and the cables that lie in it, seen from one of its sides. */
+export function traySceneOf(
+  tray: Tray,
+  board: BoardSheet,
+  side: TraySide,
+  cables: ShownCables | null = null,
+): TrayScene {
   const look: Look = { side, widthMm: tray.widthMm };
   const name = (id: string) => placeName(tray, id);
   const sides = sidesOfPoints(tray);
@@ -120,6 +136,7 @@ export function traySceneOf(tray: Tray, board: BoardSheet, side: TraySide): Tray
     standoffs,
     fans,
     paths: pathShapes(tray, look),
+    cables: cables === null ? [] : stretchShapes(cables.laid, tray, look, cables.isShown),
     board: shown,
   };
 }

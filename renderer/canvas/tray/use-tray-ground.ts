@@ -66,7 +66,7 @@ export function useTrayGround({ element, view, commands, props, scene, redrawTop
     };
     canvas.addEventListener('pointermove', overHandle);
     const stop = listenToPointer(ground, (target: Target | null) => {
-      hovered.current = target?.kind === 'on-tray' || target?.kind === 'connector' ? target : null;
+      hovered.current = asOnTray(target);
       now.current.props.onHover?.(target);
       redrawTop();
     });
@@ -77,6 +77,12 @@ export function useTrayGround({ element, view, commands, props, scene, redrawTop
   }, [element, view, commands, redrawTop]);
 
   return { hovered: () => hovered.current };
+}
+
+/** Of what lies on the map only one kind is pointed at in other drawings too. */
+function asOnTray(target: Target | null): TrayTarget | null {
+  if (target?.kind === 'on-tray' || target?.kind === 'connector') return target;
+  return target?.kind === 'plug' ? { ...target, together: [target.plug], path: '' } : null;
 }
 
 function gestureFor(bench: TrayBench, down: Point): Gesture {

@@ -1,11 +1,17 @@
 import { type KeyboardEvent, Suspense, useEffect, useMemo, useRef } from 'react';
+import type { Lead } from '../../../../boards/document/lead';
 import type { Tray } from '../../../../boards/document/tray';
 import type { Point } from '../../../../boards/drawing/geometry';
+import { type AsLaid, asLaid } from '../../../../boards/routing/as-laid';
+import { cableFamilyOf } from '../../../../boards/routing/cable-family';
+import { runId } from '../../../../boards/routing/laying-of';
+import { wayBegun } from '../../../../boards/routing/way-choosing';
 import type { Target } from '../../../canvas/canvas-props';
 import type { TrayTarget } from '../../../canvas/tray/tray-hits';
+import type { WayShown } from '../../../canvas/tray/tray-props';
 import { usePart } from '../../../fetched';
 import { useShownTheme } from '../../../look/use-media';
-import type { TrayDraft, TrayTool } from '../../../store/session';
+import type { Selection, TrayDraft, TrayPart, TrayTool, WayDraft } from '../../../store/session';
 import { mapWords } from '../../../words/tray-words';
 import { useBuild, useSession, useWorkbench, type Workbench } from '../../../workbench';
 import { goOnTo } from '../cables/cable-moves';
@@ -84,11 +90,18 @@ function Drawing({ tray }: { readonly tray: Tray }) {
   const draft = useSession((state) => state.trayDraft);
   const selection = useSession((state) => state.selection);
   const theme = useShownTheme(useSession((state) => state.settings.theme));
+  const hidden = useSession((state) => state.hiddenCables);
+  const cables = useMemo(() => {
+    const laid = asLaid(build);
+    if (laid === undefined) return null;
+    return { laid, isShown: (lead: Lead) => !hidden.includes(cableFamilyOf(build, lead)) };
+  }, [build, hidden]);
+  const wayDraft = useSession((state) => state.wayDraft);
+  const way = useMemo(() => wayShown(cables?.laid, wayDraft), [cables, wayDraft]);
   const listeners = useMemo(
     () => ({
       onChoose: (target: TrayTarget | null) => {
-        if (!goOnTo(workbench, target?.kind === 'on-tray' ? target.part : target))
-          session.getState().select(target ?? { kind: 'nothing' });
+        if (!goOnTo(workbench, steppedOn(target))) session.getState().select(selectionOf(target));
       },
       onHover: (target: Target | null) => session.getState().hover(target),
       makePlace: (with_: TrayTool, from: Point, to: Point | null) => makePlace(workbench, with_, from, to),
@@ -105,6 +118,8 @@ function Drawing({ tray }: { readonly tray: Tray }) {
       tray={tray}
       board={build.board}
       side={side}
+      cables={cables}
+      way={way}
       tool={tool}
       draft={draft}
       selection={selection}
@@ -113,6 +128,25 @@ function Drawing({ tray }: { readonly tray: Tray }) {
       {...listeners}
     />
   );
+}
+
+/** The way that is being chosen, and where it can go on. */
+function wayShown(laid: AsLaid | undefined, draft: WayDraft | null): WayShown | null {
+  if (laid === undefined || draft === null) return null;
+  const cable = laid.runs.find(({ id }) => id === runId(draft.plug))?.cable;
+  const begun = cable && wayBegun(laid.laying, cable, draft.paths);
+  return begun ? { paths: draft.paths, next: begun.next.map(({ path }) => path), at: begun.at } : null;
+}
+
+/** Where a press leads on to while a way is chosen place by place: over a cable along the path that it lies on. */
+function steppedOn(target: TrayTarget | null): TrayPart | { readonly connector: string } | null {
+  if (target?.kind === 'plug') return { kind: 'path', id: target.path };
+  return target?.kind === 'on-tray' ? target.part : target;
+}
+
+function selectionOf(target: TrayTarget | null): Selection {
+  if (target === null) return { kind: 'nothing' };
+  return target.kind === 'plug' ? { kind: 'plug', plug: target.plug } : target;
 }
 
 function onKey(workbench: Workbench, event: KeyboardEvent): void {

@@ -1,11 +1,13 @@
-import { trayPlaceOf } from '../../../../boards/document/tray-places';
+import { trayPathOf, trayPlaceOf } from '../../../../boards/document/tray-places';
 import { centreOf, type Point } from '../../../../boards/drawing/geometry';
 import type { Selection } from '../../../store/session';
 import { type Gesture, SLACK_PX } from '../../gestures/gesture';
 import { pan } from '../../gestures/pan';
 import { toMm } from '../../view';
+import { nextOfBundle } from '../cable-shapes';
 import { rectOfPlace } from '../drafted';
 import { type Handle, handleUnder } from '../resize-handles';
+import type { TrayTarget } from '../tray-hits';
 import { rectFromSide } from '../tray-look';
 import type { TrayProps } from '../tray-props';
 import { movePart } from './move-part';
@@ -35,9 +37,20 @@ export function choosePart(bench: TrayBench, down: Point): Gesture {
       }
       going?.move(at);
     },
-    up: (at) => (going === null ? bench.props().onChoose(target) : going.up(at)),
+    up: (at) => (going === null ? bench.props().onChoose(oneOf(target, bench.props())) : going.up(at)),
     cancel: () => going?.cancel(),
   };
+}
+
+/** Of a bundle the cable after the one that is chosen, and after the last the path that they lie along. */
+function oneOf(target: TrayTarget | null, { selection, tray }: TrayProps): TrayTarget | null {
+  if (target?.kind !== 'plug') return target;
+  const { together, path } = target;
+  const plug = nextOfBundle(together, selection.kind === 'plug' ? selection.plug : undefined);
+  if (plug !== null) return { ...target, plug };
+  return trayPathOf(tray, path) === undefined
+    ? target
+    : { kind: 'on-tray', part: { kind: 'path', id: path } };
 }
 
 function isChosen(selection: Selection, id: string): boolean {
