@@ -45,6 +45,8 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     // What was noticed and tried is printed with what it says.
     'boards/diagnosis',
     'boards/diagnosis/observations',
+    // Which standoffs are set, and which way fans blow, is work at the bench.
+    'boards/routing',
   ],
   'boards/host.ts': ['boards/handover'],
 

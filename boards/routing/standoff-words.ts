@@ -1,4 +1,5 @@
 import { capital } from '../base/capital';
+import { listed } from '../base/listed';
 import type { Outline } from '../document/outline';
 import { placeName } from '../document/place-names';
 import type { Tray } from '../document/tray';
@@ -44,7 +45,16 @@ export function standoffName(id: string, tray: Tray): string {
   return /standoff/iu.test(name) ? name : `standoff\u00a0${name}`;
 }
 
+/** "hole C", "holes C, F and H". */
+export function holeNames(ids: readonly string[], outline: Outline): string {
+  return `${ids.length === 1 ? 'hole' : 'holes'}\u00a0${listed(ids.map((id) => holeLabel(id, outline)))}`;
+}
+
 /** "hole C": by the letter that specifications give it. */
 export function holeName(id: string, outline: Outline): string {
-  return `hole\u00a0${outline.holes?.find((each) => each.id === id)?.label ?? id}`;
+  return holeNames([id], outline);
+}
+
+function holeLabel(id: string, outline: Outline): string {
+  return outline.holes?.find((each) => each.id === id)?.label ?? id;
 }

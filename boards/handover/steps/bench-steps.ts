@@ -10,12 +10,14 @@ import type { Job } from '../../signals/signal';
 import { signalOf } from '../../signals/signals';
 import { type MeterStep, meterStepsOf } from '../meter/meter-steps';
 import { inOrder, type Ring, type Task } from './order';
+import { type KnownStandoffs, knownStandoffs } from './standoff-lines';
 
 /** Work on the machine that has nothing to do with one plug. */
 export type Chore =
   | 'make-safe'
   | 'io-plate'
   | 'standoffs'
+  | 'fans'
   | 'processor'
   | 'memory'
   | 'm2-drive'
@@ -30,6 +32,7 @@ export type Chore =
 export type BenchStep = Task &
   (
     | { readonly kind: 'chore'; readonly chore: Chore }
+    | { readonly kind: 'standoffs'; readonly known: KnownStandoffs }
     | { readonly kind: 'plug'; readonly seated: SeatedPlug }
     | { readonly kind: 'meter'; readonly step: MeterStep }
   );
@@ -57,7 +60,8 @@ export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
   return inOrder([
     chore('make-safe'),
     ...has('io-plate', chore('io-plate', 'make-safe')),
-    ...has('standoffs', chore('standoffs', 'make-safe')),
+    ...has('standoffs', standoffs(build, chore('standoffs', 'make-safe'))),
+    ...(build.case.tray?.fans?.length ? [chore('fans', 'make-safe')] : []),
     ...has('processor', chore('processor', 'make-safe')),
     ...has('memory', chore('memory', 'processor', 'make-safe')),
     ...has('m2-drive', chore('m2-drive', 'make-safe')),
@@ -81,8 +85,14 @@ export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
       ? [chore('supply-leads', 'board-in', 'feed-cpu-lead', ...before)]
       : []),
     ...has('graphics-card', chore('graphics-card', 'board-in', 'm2-drive', 'supply-leads', ...before)),
-    chore('look-over', 'board-in', 'cooler', 'memory', 'supply-leads', 'graphics-card', ...before),
+    chore('look-over', 'board-in', 'fans', 'cooler', 'memory', 'supply-leads', 'graphics-card', ...before),
   ]);
+}
+
+/** With its places where the tray and the holes of the board are known; otherwise as a chore. */
+function standoffs(build: Build, step: BenchStep): BenchStep {
+  const known = knownStandoffs(build);
+  return known === undefined ? step : { id: step.id, after: step.after, kind: 'standoffs', known };
 }
 
 function meterId({ kind, lead, part, readings }: MeterStep): string {

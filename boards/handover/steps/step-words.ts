@@ -6,6 +6,8 @@ import { landingsOf } from '../../fit/landing';
 import type { SeatedPlug } from '../../fit/seated-plug';
 import { meterTitle, otherwiseWords, readingWords } from '../meter/meter-words';
 import { type BenchStep, type Chore, wiresOf } from './bench-steps';
+import { fanLines } from './fan-lines';
+import { standoffCautions, standoffLines } from './standoff-lines';
 
 const NBSP = '\u00a0';
 
@@ -20,7 +22,15 @@ export interface StepWords {
 export function stepWords(build: Build, step: BenchStep): StepWords {
   switch (step.kind) {
     case 'chore':
-      return { cautions: [], ...CHORE_WORDS[step.chore] };
+      return step.chore === 'fans'
+        ? { ...FAN_WORDS, lines: fanLines(build.case.tray) }
+        : { cautions: [], ...CHORE_WORDS[step.chore] };
+    case 'standoffs':
+      return {
+        title: CHORE_WORDS.standoffs.title,
+        lines: standoffLines(build, step.known),
+        cautions: standoffCautions(build, step.known),
+      };
     case 'meter':
       return {
         title: meterTitle(build, step.step),
@@ -88,9 +98,11 @@ const METER_CAUTIONS = {
   ],
 } as const;
 
+const FAN_WORDS = { title: 'See which way the fans blow', cautions: [] } as const;
+
 /** Common practice, no source. */
 const CHORE_WORDS: Readonly<
-  Record<Chore, Omit<StepWords, 'cautions'> & Partial<Pick<StepWords, 'cautions'>>>
+  Record<Exclude<Chore, 'fans'>, Omit<StepWords, 'cautions'> & Partial<Pick<StepWords, 'cautions'>>>
 > = {
   'make-safe': {
     title: 'Make it safe',

@@ -1,5 +1,6 @@
 import type { Build } from '../../document/build';
 import type { BenchStep } from './bench-steps';
+import { standoffSum } from './standoff-lines';
 
 /**
  * What a step is remembered by once it is done. It names the place as well: a plug that has been moved since,
@@ -9,6 +10,8 @@ export function tickOf(step: BenchStep): string {
   switch (step.kind) {
     case 'chore':
       return step.id;
+    case 'standoffs':
+      return `${step.id} ${standoffSum(step.known)}`;
     case 'plug': {
       const { connector, at, turn } = step.seated.seat;
       return `${step.id} ${connector} ${at.join(',')} ${turn}`;

@@ -1,17 +1,19 @@
 import { analyse } from '../../../boards/analyse';
 import type { Build } from '../../../boards/document/build';
-import { findingId } from '../../../boards/findings/finding';
+import { type Finding, findingId, placeInTray } from '../../../boards/findings/finding';
 import { wordsOf } from '../../../boards/findings/words';
 import type { BenchStep } from '../../../boards/handover/steps/bench-steps';
 import { SeveritySign } from '../../look/severity-sign';
 
-/** What the checks say of the lead that a step is about, in a line each; nothing for other steps. */
+/** What the checks say of the lead or the standoffs that a step is about, in a line each; nothing for other steps. */
 export function FoundHere({ build, step }: { readonly build: Build; readonly step: BenchStep }) {
-  const lead = leadOfStep(step);
-  const found = analyse(build).findings.filter(({ leads }) => lead !== undefined && leads.includes(lead));
+  const found = analyse(build).findings.filter((finding) => isAbout(finding, step));
   if (found.length === 0) return null;
   return (
-    <ul className="found-here" aria-label="What the checks say of this lead">
+    <ul
+      className="found-here"
+      aria-label={`What the checks say of ${step.kind === 'standoffs' ? 'standoffs' : 'this lead'}`}
+    >
       {found.map((finding) => (
         <li key={findingId(finding)}>
           <SeveritySign severity={finding.severity} spoken />
@@ -22,9 +24,16 @@ export function FoundHere({ build, step }: { readonly build: Build; readonly ste
   );
 }
 
+function isAbout(finding: Finding, step: BenchStep): boolean {
+  if (step.kind === 'standoffs') return placeInTray(finding) !== undefined;
+  const lead = leadOfStep(step);
+  return lead !== undefined && finding.leads.includes(lead);
+}
+
 function leadOfStep(step: BenchStep): string | undefined {
   switch (step.kind) {
     case 'chore':
+    case 'standoffs':
       return undefined;
     case 'plug':
       return step.seated.lead.id;

@@ -27,6 +27,7 @@ interface StepBodyProps {
 export function StepBody({ build, step, tools, large = false }: StepBodyProps) {
   switch (step.kind) {
     case 'chore':
+    case 'standoffs':
       return (
         <ul className="step-lines">
           {stepWords(build, step).lines.map((line) => (
