@@ -22,7 +22,8 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   // Apart, because it alone reads the heads of picture files with a package.
   'boards/pinout/photo': DOMAIN_FLOOR,
   'boards/circuit': [...DOMAIN_FLOOR, 'boards/fit'],
-  // A standoff under the board can short it: the map of the tray is asked, not the routes on it.
+  // A standoff under the board can short it, and a header carries so many fans: what the tray and its hubs hold
+  // is asked, not the routes.
   'boards/findings': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/circuit', 'boards/routing'],
   // What a fault would show is the circuit's answer and the stories told from it, weighed by inference.
   'boards/diagnosis': [

@@ -27,6 +27,8 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `“${refusal.part}” of ${leadName(build, refusal.lead)} is no LED of one colour.`;
     case 'no-switch':
       return `“${refusal.part}” of ${leadName(build, refusal.lead)} is no switch, and only a switch can be stuck or broken.`;
+    case 'no-fan':
+      return `“${refusal.part}” of ${leadName(build, refusal.lead)} is no fan.`;
     case 'unknown-photo':
       return `There is no photo “${refusal.photo}” on this board.`;
     case 'unknown-connector':
@@ -135,6 +137,7 @@ const FULL: Readonly<Record<Countable, string>> = {
   bays: TRAY_FULL,
   'standoff places': TRAY_FULL,
   'fan places': TRAY_FULL,
+  choices: 'A build can hold no more than',
   paths: TRAY_FULL,
   'chosen ways': 'A build can hold no more than',
 };

@@ -23,6 +23,7 @@ export type Countable =
   | 'standoff places'
   | 'fan places'
   | 'paths'
+  | 'choices'
   | 'chosen ways';
 
 /** Why a command was not carried out. Closed: every one has words in refusal-words.ts. */
@@ -35,6 +36,7 @@ export type Refusal =
   | { readonly code: 'unknown-part'; readonly lead: string; readonly part: string }
   | { readonly code: 'no-colour'; readonly lead: string; readonly part: string }
   | { readonly code: 'no-switch'; readonly lead: string; readonly part: string }
+  | { readonly code: 'no-fan'; readonly lead: string; readonly part: string }
   | { readonly code: 'unknown-photo'; readonly photo: string }
   | { readonly code: 'unknown-connector'; readonly connector: string }
   | { readonly code: 'unknown-unit'; readonly unit: string }

@@ -94,6 +94,17 @@ export interface FindingData {
   readonly 'supply-on-wire': PartOnPins & { readonly volts: Volts };
   readonly 'fan-supply-on-signal': PartOnPins & { readonly volts: Volts };
   readonly 'fan-unpowered': PartOnPins;
+  /** What all fans on a header, or on the hub on it, take; read, where the header's rating is from its manual. */
+  readonly 'fan-overload': {
+    readonly connector: string;
+    readonly hub?: string;
+    readonly fedBySupply?: boolean;
+    readonly startAmps: Amps;
+    readonly runningAmps: Amps;
+    readonly ratedAmps: Amps;
+    readonly isRead: boolean;
+  };
+  readonly 'watched-header-empty': { readonly connector: string; readonly fan?: string };
   readonly 'ground-on-over-current': PartOnPins;
   /** A cable with a plug at both ends joins two pins that must not meet. */
   readonly 'pins-joined': { readonly first: Meeting; readonly second: Meeting };

@@ -11,6 +11,7 @@ import { changePin } from './change-pin';
 import { changePins } from './change-pins';
 import { changeTrayPaths } from './change-tray-paths';
 import { changeTrayPlace } from './change-tray-place';
+import { choosePlace } from './choose-place';
 import { colourWire } from './colour-wire';
 import { dropLogLine } from './drop-log-line';
 import { dropReading } from './drop-reading';
@@ -18,6 +19,7 @@ import { fillPins } from './fill-pins';
 import { fitOut } from './fit-out';
 import { layBoard } from './lay-board';
 import { layRuns } from './lay-runs';
+import { listDrivePlaces } from './list-drive-places';
 import { markPlug } from './mark-plug';
 import { measureLead } from './measure-lead';
 import { mergeBoard } from './merge-board';
@@ -38,6 +40,8 @@ import { pinRun } from './pin-run';
 import { placeConnector } from './place-connector';
 import { placeUnit } from './place-unit';
 import { pointPhoto } from './point-photo';
+import { rateConnector } from './rate-connector';
+import { rateFan } from './rate-fan';
 import { removeConnector } from './remove-connector';
 import { removeFromTray } from './remove-from-tray';
 import { removeLead } from './remove-lead';
@@ -77,6 +81,10 @@ export const COMMANDS = [
   renameLead,
   setLeadAside,
   setPart,
+  rateFan,
+  rateConnector,
+  listDrivePlaces,
+  choosePlace,
   moveContact,
   splitPlug,
   colourWire,

@@ -10,6 +10,7 @@ import { cpuPowerMissing } from './cpu-power-missing';
 import { driveHeldOff } from './drive-held-off';
 import { drivePlugTurned } from './drive-plug-turned';
 import { drivePowerMissing } from './drive-power-missing';
+import { fanOverload } from './fan-overload';
 import { fanSupplyOnSignal } from './fan-supply-on-signal';
 import { fanUnpowered } from './fan-unpowered';
 import { feedRing } from './feed-ring';
@@ -49,6 +50,7 @@ import { supplyOnWire } from './supply-on-wire';
 import { supplyReversed } from './supply-reversed';
 import { switchesExchanged } from './switches-exchanged';
 import { usbOn1394 } from './usb-on-1394';
+import { watchedHeaderEmpty } from './watched-header-empty';
 import { wrongFunction } from './wrong-function';
 import { wrongPins } from './wrong-pins';
 
@@ -84,6 +86,8 @@ export const RULES: readonly Rule[] = freezeDeep([
   hubUnfed,
   feedRing,
   cableOnOneUnit,
+  fanOverload,
+  watchedHeaderEmpty,
   ledAlwaysLit,
   shifted,
   reversed,

@@ -1,5 +1,6 @@
 import { listed } from '../../base/listed';
-import { connectorName } from '../../document/names';
+import { unitsOf } from '../../document/lookup';
+import { connectorName, leadName } from '../../document/names';
 import type { WordsFor } from './finding-words';
 import { pinsOf, pinWithJob, plugText, voltsText } from './names';
 import { ampsText, fuseText, voltsSpanText } from './numbers';
@@ -16,6 +17,8 @@ export const PORT_WORDS: WordsFor<
   | 'standby-overload'
   | 'fan-supply-on-signal'
   | 'fan-unpowered'
+  | 'fan-overload'
+  | 'watched-header-empty'
   | 'ground-on-over-current'
   | 'ports-mixed'
   | 'pins-joined'
@@ -87,6 +90,35 @@ export const PORT_WORDS: WordsFor<
   'fan-unpowered': (finding, build) => ({
     title: 'The fan would not turn.',
     reason: `${where(finding, build)} It needs ground and +12\u00a0V.`,
+  }),
+
+  'fan-overload': (
+    { data: { connector, hub, fedBySupply, startAmps, runningAmps, ratedAmps, isRead } },
+    build,
+  ) => {
+    const header = connectorName(build, connector);
+    const name = unitsOf(build).find(({ id }) => id === hub)?.name;
+    const carrier = fedBySupply === true && name !== undefined ? name : header;
+    const through = name !== undefined && fedBySupply !== true ? ` through ${name}` : '';
+    const takes =
+      runningAmps > ratedAmps
+        ? `take ${ampsText(runningAmps)} while they run`
+        : `take ${ampsText(startAmps)} when they start`;
+    return {
+      title: `The fans on ${carrier}${through} ${takes}, and it may carry ${ampsText(ratedAmps)}.`,
+      reason: `Together they take ${ampsText(runningAmps)} running and ${ampsText(startAmps)} for a moment at the start. ${
+        isRead
+          ? 'More than the rating can burn the header or the trace to it.'
+          : 'Nobody has read the rating of this header; about 1 A is usual. See the board’s manual.'
+      }`,
+    };
+  },
+
+  'watched-header-empty': ({ data: { connector, fan } }, build) => ({
+    title: `No fan would report its speed on ${connectorName(build, connector)}, which the board watches.`,
+    reason: `Without it the machine stops after seconds, or does not go on to start.${
+      fan === undefined ? '' : ` ${leadName(build, fan)} belongs there.`
+    }`,
   }),
 
   'ground-on-over-current': (finding, build) => ({

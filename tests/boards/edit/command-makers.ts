@@ -18,6 +18,7 @@ import { numberingFor, outlineFor, photoFor, pinFor } from '../arbitrary-build';
 import { readingFor } from '../arbitrary-reading';
 import type { Dice } from '../dice';
 import { CABLE_MAKERS } from './cable-makers';
+import { RATING_MAKERS } from './rating-makers';
 import type { ArgsOf, Situation } from './situation';
 import { TRAY_MAKERS } from './tray-makers';
 
@@ -265,6 +266,7 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
     'merge-case': (given) => ({ case: given.case, choices: choicesBy(given.dice) }),
     ...TRAY_MAKERS,
     ...CABLE_MAKERS,
+    ...RATING_MAKERS,
   };
 
 function choicesBy(dice: Dice): Choices {

@@ -1,6 +1,8 @@
 import type { Lead } from '../../../boards/document/lead';
+import type { Rating } from '../../../boards/document/rating';
 import type { FindingCode } from '../../../boards/findings/finding';
 import { singleRow } from '../../../boards/library/grids';
+import { makeConnector } from '../../../boards/library/make-connector';
 import { plug } from '../../../boards/library/plug-and-wires';
 import { type Bench, bench } from './harness';
 
@@ -43,6 +45,17 @@ const hubs = bench()
   .seat('there', 'two-fan-1', '1', { plug: 'first' })
   .seat('back', 'two-fan-2', '1', { plug: 'board' })
   .seat('back', 'one-fan-2', '1', { plug: 'first' });
+/** A fan header whose manual was read. */
+function rated(rating: Rating): Bench {
+  return bench().connector({
+    ...makeConnector('fan-1x4', { id: 'fan', print: 'FAN', place: CORNER }),
+    rating,
+  });
+}
+const CORNER = { xMm: 20, yMm: 20, turn: 0 } as const;
+const strong: Partial<Lead> = {
+  parts: [{ id: 'fan', kind: 'fan', fan: { runningAmps: 1.2, startAmps: 2.2, cools: 'case' } }],
+};
 
 /** A build for each code in which it is found. */
 export const EXAMPLES: Readonly<Record<FindingCode, Bench>> = {
@@ -67,6 +80,8 @@ export const EXAMPLES: Readonly<Record<FindingCode, Bench>> = {
   'supply-reversed': usb.lead('usb2-row-1x4', 'reader').seat('reader', 'usb', '7', { turn: 180 }),
   'supply-on-wire': usb.lead('usb2-row-1x4', 'reader').seat('reader', 'usb', [1, -1]),
   'fan-supply-on-signal': fan.lead('fan-1x3', 'rear').seat('rear', 'fan', '2'),
+  'fan-overload': rated({ amps: 1 }).lead('fan-1x4', 'big', strong).seat('big', 'fan', '1'),
+  'watched-header-empty': rated({ watched: true }),
   'fan-unpowered': fan.lead('fan-1x2', 'old').seat('old', 'fan', '3'),
   'ground-on-over-current': bench()
     .header('usb2-2x5', 'usb', { '10': { signal: 'usb-over-current' } })

@@ -1,0 +1,18 @@
+import { z } from 'zod';
+import { ok, refuse } from '../../base/result';
+import { LIMITS } from '../../document/limits';
+import { DrivePlaceZ } from '../../document/rating';
+import { defineCommand } from '../definition';
+
+/** Says which places for drives without cables the board has. Refuses an id that comes twice. */
+export const listDrivePlaces = defineCommand({
+  name: 'list-drive-places',
+  args: z.strictObject({ places: z.array(DrivePlaceZ).max(LIMITS.drivePlaces) }),
+  label: () => 'List the places for drives on the board',
+  apply: (build, { places }) => {
+    const twice = places.find(({ id }, at) => places.slice(0, at).some((other) => other.id === id));
+    if (twice !== undefined) return refuse({ code: 'id-taken', kind: 'place', id: twice.id });
+    const { drivePlaces: _, ...board } = build.board;
+    return ok({ ...build, board: places.length === 0 ? board : { ...board, drivePlaces: places } });
+  },
+});

@@ -1,0 +1,39 @@
+import { fansOf } from '../../routing/assign/build-fans';
+import type { FindingOf } from '../finding';
+import type { Rule } from '../rule';
+
+/**
+ * A board that watches a header for the processor’s fan stops, or does not start, while no speed comes from it.
+ *
+ * Good: the fan on the cooler, or what the board is told to watch instead, on that header.
+ * Bad: every fan on the headers for the case.
+ */
+export const watchedHeaderEmpty: Rule<'watched-header-empty'> = {
+  id: 'watched-header-empty',
+  source:
+    'which header is watched: the board’s manual; that an empty one stops the start: common practice, no source',
+  explains: [],
+  check: ({ build }) => {
+    const fans = fansOf(build);
+    return build.board.connectors.flatMap((connector): readonly FindingOf<'watched-header-empty'>[] => {
+      if (connector.rating?.watched !== true) return [];
+      const here = fans.fans.filter(({ id }) => fans.now.get(id)?.header === connector.id);
+      if (here.length > 0) return [];
+      const cooler = fans.fans.find(({ cools }) => cools === 'processor');
+      return [
+        {
+          code: 'watched-header-empty',
+          severity: 'fault',
+          leads: cooler ? [cooler.id] : [],
+          pins: connector.pins.flatMap(({ pin, signal }) =>
+            signal === 'fan-tach' ? [{ connector: connector.id, pin }] : [],
+          ),
+          data: { connector: connector.id, ...(cooler && { fan: cooler.id }) },
+          remedies: [
+            { text: 'Put the fan of the processor’s cooler there, or what the manual names instead.' },
+          ],
+        },
+      ];
+    });
+  },
+};

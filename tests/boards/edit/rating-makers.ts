@@ -1,0 +1,43 @@
+import { leadsOf, unitsOf } from '../../../boards/document/lookup';
+import { ratingFor } from '../arbitrary-rating';
+import type { Makers } from './situation';
+
+/** The rows of commands about what manuals and labels say, and about places that were chosen. */
+export const RATING_MAKERS: Makers<'rate-connector' | 'rate-fan' | 'list-drive-places' | 'choose-place'> = {
+  'rate-connector': ({ build, dice }) => {
+    const connector = dice.pick(build.board.connectors);
+    return connector && { connector: connector.id, rating: dice.oneIn(4) ? null : ratingFor(dice) };
+  },
+  'rate-fan': ({ build, dice }) => {
+    const fans = leadsOf(build).flatMap(({ id, parts }) =>
+      parts
+        .filter(({ kind }) => kind === 'fan' || dice.oneIn(20))
+        .map((part) => ({ lead: id, part: part.id })),
+    );
+    const fan = dice.pick(fans);
+    return (
+      fan && {
+        ...fan,
+        fan: dice.oneIn(4)
+          ? null
+          : { runningAmps: 0.2, startAmps: 0.5, cools: dice.pick(['processor', 'case'] as const) ?? 'case' },
+      }
+    );
+  },
+  'list-drive-places': ({ dice, text }) => ({
+    places: Array.from({ length: dice.below(3) }, (_, at) => ({
+      id: dice.oneIn(20) ? 'place-0' : `place-${at}`,
+      name: text,
+    })),
+  }),
+  'choose-place': ({ build, dice }) => {
+    const of = dice.pick([...leadsOf(build), ...unitsOf(build)])?.id;
+    const on = dice.pick(build.board.connectors)?.id ?? null;
+    if (of === undefined) return undefined;
+    return {
+      kind: dice.pick(['port', 'header', 'branch'] as const) ?? 'port',
+      of,
+      on: dice.oneIn(3) ? null : on,
+    };
+  },
+};
