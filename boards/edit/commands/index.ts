@@ -42,6 +42,7 @@ import { placeUnit } from './place-unit';
 import { pointPhoto } from './point-photo';
 import { rateConnector } from './rate-connector';
 import { rateFan } from './rate-fan';
+import { rateUnit } from './rate-unit';
 import { removeConnector } from './remove-connector';
 import { removeFromTray } from './remove-from-tray';
 import { removeLead } from './remove-lead';
@@ -83,6 +84,7 @@ export const COMMANDS = [
   setPart,
   rateFan,
   rateConnector,
+  rateUnit,
   listDrivePlaces,
   choosePlace,
   moveContact,

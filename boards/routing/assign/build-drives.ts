@@ -7,12 +7,12 @@ import { type Assumed, choiceOf, hasSignal } from './build-fans';
 import type { DataDrive, DataPort, PoweredDrive, SupplyBranch } from './drives';
 
 /** Of a drive whose label nobody has read: a turning one, which takes most (common practice, no source). */
-const USUAL_DRIVE = {
+export const USUAL_DRIVE = {
   lineRateGbps: 6,
   startAmps: 2,
 } as const satisfies DriveRating;
 /** Three contacts of a SATA power plug carry 12 V, 1.5 A each (from memory): no branch is known to carry less. */
-const USUAL_BRANCH_AMPS = 4.5;
+export const USUAL_BRANCH_AMPS = 4.5;
 
 /** The drives of a build, with the ports and branches that they may go on. */
 export interface BuildDrives {

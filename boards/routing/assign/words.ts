@@ -65,6 +65,28 @@ export function loadWords({ header, runningA, startA, ratedA, from }: HeaderLoad
   return `${source} carries ${amps(runningA)} while its fans run and ${amps(startA)} when all start at once, of ${amps(ratedA)}.`;
 }
 
+/** A drive on a cable of the supply, with what the whole cable carries then. */
+interface DriveOnBranch {
+  readonly drive: string;
+  readonly branch?: string;
+  readonly moved: boolean;
+  readonly loadA?: Amps;
+  readonly ratedA?: Amps;
+  readonly used?: number;
+  readonly plugs?: number;
+}
+
+/** Which cable of the supply a drive hangs on, and what that cable carries. */
+export function branchWords({ drive, branch, moved, loadA, ratedA, used, plugs }: DriveOnBranch): string {
+  if (branch === undefined)
+    return `No cable of the supply has a plug and current left for ${drive}. Another one from the same supply would carry it; no cable of another supply.`;
+  const carried =
+    loadA === undefined || ratedA === undefined
+      ? ''
+      : ` ${used} of its ${plugs}\u00a0plugs are in use; all drives on it take ${amps(loadA)} at the start, of ${amps(ratedA)}.`;
+  return `${drive} ${moved ? 'moves to' : 'hangs on'} ${branch}.${carried}`;
+}
+
 /** What is said of a plan that could not be proved; nothing of one that was. */
 export function provenWords({ proven }: { readonly proven: boolean }): string | undefined {
   return proven

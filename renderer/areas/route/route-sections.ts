@@ -1,5 +1,6 @@
 import type { ComponentType } from 'react';
 import { AirSection } from './air/air-section';
+import { AssignSection } from './assign/assign-section';
 import { CableSection } from './cables/cable-section';
 import { BundlesSection, OpeningsSection, OrderSection } from './cables/known-sections';
 import { LayAllSection } from './cables/lay-all-section';
@@ -16,4 +17,5 @@ export const ROUTE_SECTIONS: readonly { readonly id: string; readonly Section: C
   { id: 'order', Section: OrderSection },
   { id: 'standoffs', Section: StandoffsSection },
   { id: 'air', Section: AirSection },
+  { id: 'assign', Section: AssignSection },
 ];

@@ -1,9 +1,12 @@
 import { leadsOf, unitsOf } from '../../../boards/document/lookup';
+import { LINE_RATES_GBPS } from '../../../boards/document/rating';
 import { ratingFor } from '../arbitrary-rating';
 import type { Makers } from './situation';
 
 /** The rows of commands about what manuals and labels say, and about places that were chosen. */
-export const RATING_MAKERS: Makers<'rate-connector' | 'rate-fan' | 'list-drive-places' | 'choose-place'> = {
+export const RATING_MAKERS: Makers<
+  'rate-connector' | 'rate-fan' | 'rate-unit' | 'list-drive-places' | 'choose-place'
+> = {
   'rate-connector': ({ build, dice }) => {
     const connector = dice.pick(build.board.connectors);
     return connector && { connector: connector.id, rating: dice.oneIn(4) ? null : ratingFor(dice) };
@@ -21,6 +24,16 @@ export const RATING_MAKERS: Makers<'rate-connector' | 'rate-fan' | 'list-drive-p
         fan: dice.oneIn(4)
           ? null
           : { runningAmps: 0.2, startAmps: 0.5, cools: dice.pick(['processor', 'case'] as const) ?? 'case' },
+      }
+    );
+  },
+  'rate-unit': ({ build, dice }) => {
+    const unit = dice.pick(unitsOf(build));
+    return (
+      unit && {
+        unit: unit.id,
+        drive: dice.oneIn(2) ? null : { lineRateGbps: dice.pick(LINE_RATES_GBPS) ?? 6, startAmps: 2 },
+        hub: dice.oneIn(2) ? null : { fedBy: dice.pick(['header', 'supply'] as const) ?? 'header', amps: 2 },
       }
     );
   },

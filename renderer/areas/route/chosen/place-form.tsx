@@ -1,9 +1,9 @@
-import { Checkbox } from 'react-aria-components/Checkbox';
 import { LIMITS } from '../../../../boards/document/limits';
 import type { Tray } from '../../../../boards/document/tray';
 import type { TrayPlace } from '../../../../boards/document/tray-places';
 import { Choice } from '../../../look/choice';
 import { TextLine } from '../../../look/text-line';
+import { Tick } from '../../../look/tick';
 import { EDGE_WORDS } from '../../../words/tray-words';
 import { useWorkbench } from '../../../workbench';
 import { StandoffFound } from '../standoffs/standoffs-section';
@@ -148,19 +148,4 @@ function named<P extends { readonly name?: string | undefined }>(place: P, name:
   if (name !== '') return { ...place, name };
   const { name: _, ...nameless } = place;
   return nameless as P;
-}
-
-interface TickProps {
-  readonly on: boolean;
-  readonly onChange: (on: boolean) => void;
-  readonly children: string;
-}
-
-function Tick({ on, onChange, children }: TickProps) {
-  return (
-    <Checkbox className="check" isSelected={on} onChange={onChange}>
-      <span className="check-box" aria-hidden="true" />
-      {children}
-    </Checkbox>
-  );
 }

@@ -1,0 +1,35 @@
+import { useState } from 'react';
+import { SearchChoice } from '../../../look/search-choice';
+import { useBuild } from '../../../workbench';
+import { DrivePlaces } from './drive-places';
+import { figureEntries } from './figure-entries';
+import { ConnectorFigures, DriveFigures, FanFigures, HubFigures } from './figure-forms';
+
+/** What the manual says of headers and ports, and labels of fans, drives and hubs, one at a time. */
+export function Figures() {
+  const build = useBuild();
+  const [id, setId] = useState<string | null>(null);
+  const entries = figureEntries(build);
+  const entry = entries.find((each) => each.id === id);
+  return (
+    <details className="assign-details">
+      <summary>Figures of manuals and labels</summary>
+      <div>
+        <SearchChoice
+          label="Of what"
+          placeholder="a header, port, fan, drive or hub"
+          entries={entries}
+          chosen={id}
+          onChoose={setId}
+        />
+        {entry?.subject.kind === 'fan' && <FanFigures key={entry.id} {...entry.subject} />}
+        {(entry?.subject.kind === 'header' || entry?.subject.kind === 'port') && (
+          <ConnectorFigures key={entry.id} {...entry.subject} />
+        )}
+        {entry?.subject.kind === 'drive' && <DriveFigures key={entry.id} {...entry.subject} />}
+        {entry?.subject.kind === 'hub' && <HubFigures key={entry.id} {...entry.subject} />}
+        <DrivePlaces />
+      </div>
+    </details>
+  );
+}
