@@ -18,6 +18,7 @@ import { type PartKindId, partKindOf } from '../../boards/signals/part-kinds';
 import { JOBS } from '../../boards/signals/signal';
 import { SIGNAL_IDS } from '../../boards/signals/signals';
 import { cableFor, routesFor } from './arbitrary-cable';
+import { fanRatingFor, ratingFor } from './arbitrary-rating';
 import { readingFor } from './arbitrary-reading';
 import { trayFor } from './arbitrary-tray';
 import { Dice } from './dice';
@@ -100,6 +101,7 @@ export function arbitraryConnector(id: string): fc.Arbitrary<Connector> {
       pins: known.map(({ label }) => pinFor(label, dice, name)),
       ...(dice.oneIn(8) && { shroud: { walls: [...SIDES], guide: 'bottom' } }),
       place: placeOn(dice),
+      ...(dice.oneIn(4) && { rating: ratingFor(dice) }),
       ...(dice.oneIn(2) && { readings: readingsOn(grid, dice) }),
       ...(dice.oneIn(5) && { notes: name }),
     };
@@ -112,6 +114,7 @@ const KINDS: readonly PartKindId[] = [
   'two-colour-power-led',
   'speaker',
   'usb2-port',
+  'fan',
 ];
 
 function plugOf(id: string, print: string, dice: Dice): Plug {
@@ -133,11 +136,15 @@ function plugOf(id: string, print: string, dice: Dice): Plug {
 export function arbitraryLead(id: string): fc.Arbitrary<Lead> {
   return fc.record({ seed: arbitrarySeed, name: arbitraryName }).map(({ seed, name }): Lead => {
     const dice = new Dice(seed);
-    const parts = Array.from({ length: 1 + dice.below(2) }, (_, at) => ({
-      id: `part-${at + 1}`,
-      kind: dice.pick(KINDS) ?? 'speaker',
-      ...(dice.oneIn(4) && { channel: 'A' }),
-    }));
+    const parts = Array.from({ length: 1 + dice.below(2) }, (_, at) => {
+      const kind = dice.pick(KINDS) ?? 'speaker';
+      return {
+        id: `part-${at + 1}`,
+        kind,
+        ...(dice.oneIn(4) && { channel: 'A' }),
+        ...(kind === 'fan' && dice.oneIn(2) && { fan: fanRatingFor(dice) }),
+      };
+    });
     const plugs = Array.from({ length: dice.oneIn(4) ? 2 : 1 }, (_, at) =>
       plugOf(at === 0 ? 'plug' : 'plug-2', dice.oneIn(4) ? '' : name, dice),
     );

@@ -1,6 +1,6 @@
 import { leadsOf, unitsOf } from '../../../boards/document/lookup';
 import { LINE_RATES_GBPS } from '../../../boards/document/rating';
-import { ratingFor } from '../arbitrary-rating';
+import { fanRatingFor, ratingFor } from '../arbitrary-rating';
 import type { Makers } from './situation';
 
 /** The rows of commands about what manuals and labels say, and about places that were chosen. */
@@ -21,9 +21,7 @@ export const RATING_MAKERS: Makers<
     return (
       fan && {
         ...fan,
-        fan: dice.oneIn(4)
-          ? null
-          : { runningAmps: 0.2, startAmps: 0.5, cools: dice.pick(['processor', 'case'] as const) ?? 'case' },
+        fan: dice.oneIn(4) ? null : fanRatingFor(dice),
       }
     );
   },
