@@ -1,5 +1,6 @@
 import type { Build } from '../../document/build';
 import type { Connector } from '../../document/connector';
+import type { Lead } from '../../document/lead';
 import { leadsOf, seatOf, unitsOf } from '../../document/lookup';
 import type { FanRating } from '../../document/rating';
 import type { Unit } from '../../document/unit';
@@ -76,7 +77,7 @@ export function fansOf(build: Build): BuildFans {
     const part = lead.parts.find(({ kind }) => kind === 'fan');
     if (part === undefined || lead.setAside === true) return [];
     if (part.fan === undefined) assumed.push({ code: 'fan', lead: lead.id });
-    const { runningAmps, startAmps, cools } = part.fan ?? USUAL_FAN;
+    const { runningAmps, startAmps, cools } = part.fan ?? { ...USUAL_FAN, cools: usuallyCools(lead) };
     for (const plug of lead.plugs) {
       const connector = seatOf(build, { lead: lead.id, plug: plug.id })?.connector;
       const header =
@@ -105,6 +106,13 @@ export function fansOf(build: Build): BuildFans {
 
 export function choiceOf(build: Build, kind: 'port' | 'header' | 'branch', of: string): string | undefined {
   return build.choices?.find((choice) => choice.kind === kind && choice.of === of)?.on;
+}
+
+/** What a fan cools whose label nobody read: its name or the print on its plug may say so. */
+function usuallyCools({ name, plugs }: Lead): FanRating['cools'] {
+  return [name, ...plugs.map(({ print }) => print)].some((words) => /cpu|processor|cooler/i.test(words))
+    ? 'processor'
+    : 'case';
 }
 
 /** A hub is on the header that one of its leads comes from. */

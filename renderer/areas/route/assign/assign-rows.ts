@@ -142,7 +142,7 @@ function placeName({ board }: Build, id: string): string {
 export function assumedWords(build: Build, each: Assumed): string {
   switch (each.code) {
     case 'fan':
-      return `${leadName(build, each.lead)}: a case fan of ${USUAL_FAN.runningAmps}\u00a0A, ${USUAL_FAN.startAmps}\u00a0A at the start.`;
+      return `${leadName(build, each.lead)}: ${USUAL_FAN.runningAmps}\u00a0A, ${USUAL_FAN.startAmps}\u00a0A at the start.`;
     case 'header-amps':
       return `${connectorName(build, each.connector)}: ${USUAL_HEADER_AMPS}\u00a0A.`;
     case 'watched':
