@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { PAPER_FORMATS, PrintZ, SCALES } from './handover/order';
+import { LISTS, PAPER_FORMATS, PrintZ, SCALES } from './handover/order';
 import { PaperProblemZ } from './handover/paper-problem';
 
 /**
@@ -218,9 +218,9 @@ export const CHANNELS = {
       z.union([SaveProblemZ, PaperProblemZ]),
     ),
   },
-  /** The from-to list of a build as comma-separated values, written to a file that was chosen. */
+  /** A list of a build as comma-separated values, written to a file that was chosen. */
   saveList: {
-    input: z.strictObject({ handle: HandleZ, build: TextZ }),
+    input: z.strictObject({ handle: HandleZ, build: TextZ, list: z.enum(LISTS) }),
     output: resultOf(
       z.strictObject({ name: NameZ, folder: z.string() }),
       z.union([SaveProblemZ, PaperProblemZ]),

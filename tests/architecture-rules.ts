@@ -43,6 +43,8 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/fit',
     'boards/circuit',
     'boards/findings',
+    // The list of cables tells their ways.
+    'boards/routing',
     // What was noticed and tried is printed with what it says.
     'boards/diagnosis',
     'boards/diagnosis/observations',

@@ -3,6 +3,7 @@ import type { BoardSheet } from '../document/board-sheet';
 import type { Document } from '../document/document';
 import { benchPaper } from './bench-sheet/bench-paper';
 import { headerPicture } from './bench-sheet/header-picture';
+import { labelPaper } from './cables/label-paper';
 import type { Print } from './order';
 import type { Letters } from './page/letters';
 import type { Paper } from './page/page';
@@ -22,6 +23,7 @@ export function layPaper(
     return build ? benchPaper(build, options, printedOn, letters) : expected('a build');
   if (kind === 'trouble-sheet')
     return build ? troublePaper(build, options, printedOn, letters) : expected('a build');
+  if (kind === 'labels') return build ? labelPaper(build, options, printedOn, letters) : expected('a build');
   if (kind === 'header')
     return build ? headerPicture(build, options, printedOn, letters) : expected('a build');
   const board = boardIn(document);

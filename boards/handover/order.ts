@@ -1,8 +1,13 @@
 import { z } from 'zod';
 import { ViewZ } from '../document/build';
 import { BenchOptionsZ } from './bench-sheet/options';
+import { LabelOptionsZ } from './cables/label-options';
 import { PinoutOptionsZ } from './pinout/options';
 import { TroubleOptionsZ } from './trouble-sheet/options';
+
+/** Lists that are written as values for a spreadsheet: every wire end, every cable. */
+export const LISTS = ['from-to', 'cables'] as const;
+export type ListKind = (typeof LISTS)[number];
 
 /** The kinds of file that a paper can be made as. */
 export const PAPER_FORMATS = ['pdf', 'svg', 'png'] as const;
@@ -16,6 +21,7 @@ export const PrintZ = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('pinout'), options: PinoutOptionsZ }),
   z.strictObject({ kind: z.literal('bench-sheet'), options: BenchOptionsZ }),
   z.strictObject({ kind: z.literal('trouble-sheet'), options: TroubleOptionsZ }),
+  z.strictObject({ kind: z.literal('labels'), options: LabelOptionsZ }),
   z.strictObject({
     kind: z.literal('header'),
     options: z.strictObject({ ...ViewZ.shape, connector: z.string().max(64) }),

@@ -3,19 +3,23 @@ export const HELP = `Leadwright: the leads of a case on the right pins of a boar
   leadwright check FILE... [--json]   check builds; board and case sheets for their form only
   leadwright check FILE... --explain CODE[:LEAD]
                                       the way of the current behind a finding, in every state
-  leadwright sheet FILE --out X.pdf|.svg|.png [--part steps|close-ups|meter|list]...
+  leadwright sheet FILE --out X.pdf|.svg|.png [--part steps|close-ups|meter|list|cables]...
                    [--paper a4|letter] [--turn 0|90|180|270] [--mirror] [--page N] [--scale N] [--json]
                                       the bench sheet of a build: work in order, headers with plugs,
-                                      meter readings, every wire; of a board sheet its pinout
+                                      meter readings, every wire, every cable; of a board sheet its pinout
   leadwright sheet FILE --out X --pinout [--connector ID]...
                                       the board's pinout as a page to pin up, of a build too
   leadwright sheet FILE --out X --header ID
                                       one header of a build with its plugs, as a picture
   leadwright sheet FILE --out X --trouble
                                       of a build: what was noticed and tried, suspects, next trials
+  leadwright sheet FILE --out X --labels [--label-size 60x14] [--flat] [--paper a4|letter]
+                                      labels for both ends of each cable, as flags or flat
   leadwright plan FILE [--keep LEAD[:PLUG]]... [--json]
                                       the best place of every plug, proved, and what has none
-  leadwright list FILE [--csv]        every wire end of a build, from part to pin
+  leadwright list FILE [--cables] [--csv]
+                                      every wire end of a build, from part to pin; or every cable,
+                                      with its ends, its lengths and its way
   leadwright identify FILE [--connector ID]... [--json]
                                       what meter readings in a board sheet or a build say of its pins,
                                       which of them contradict each other, and what to measure next

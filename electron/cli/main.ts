@@ -83,10 +83,10 @@ async function plan({ file, keep, json }: Extract<Request, { command: 'plan' }>)
   return report.unserved.length > 0 ? EXIT.wrong : EXIT.fine;
 }
 
-async function list({ file, csv }: Extract<Request, { command: 'list' }>): Promise<ExitCode> {
+async function list({ file, list: kind, csv }: Extract<Request, { command: 'list' }>): Promise<ExitCode> {
   const build = await openBuild(file);
   if (build === null) return EXIT.badInput;
-  stdout.write(listText(build, csv));
+  stdout.write(listText(build, kind, csv));
   return EXIT.fine;
 }
 

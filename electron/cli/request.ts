@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { DocumentKind } from '../../boards/document/document';
+import type { ListKind } from '../../boards/handover/order';
 import {
   bareDiagnoseOption,
   DIAGNOSE_OPTIONS,
@@ -27,7 +28,7 @@ export type Request =
       readonly keep: readonly string[];
       readonly json: boolean;
     }
-  | { readonly command: 'list'; readonly file: string; readonly csv: boolean }
+  | { readonly command: 'list'; readonly file: string; readonly list: ListKind; readonly csv: boolean }
   | {
       readonly command: 'identify';
       readonly file: string;
@@ -53,6 +54,7 @@ export function requestFrom(args: readonly string[]): Result<Request, string> {
   if (values.version) return ok({ command: 'version' });
   if (command !== 'plan' && values.keep !== undefined) return refuse('“--keep” goes with “plan” and a file.');
   if (command !== 'list' && values.csv) return refuse('“--csv” goes with “list” and a file.');
+  if (command !== 'list' && values.cables) return refuse('“--cables” goes with “list” and a file.');
   const misplaced = command === 'diagnose' ? undefined : strayDiagnoseOption(values);
   if (misplaced !== undefined) return refuse(`“--${misplaced}” goes with “diagnose”.`);
   if (command === 'sheet') return sheetRequest(rest, values);
@@ -95,12 +97,12 @@ function planRequest(
 
 function listRequest(
   files: readonly string[],
-  { csv, json }: { readonly csv: boolean; readonly json: boolean },
+  { csv, cables, json }: { readonly csv: boolean; readonly cables: boolean; readonly json: boolean },
 ): Result<Request, string> {
   const [file, ...more] = files;
   if (file === undefined || more.length > 0) return refuse('Expected one file after “list”.');
   if (json) return refuse('“list” has no “--json”: “--csv” is its form for programs.');
-  return ok({ command: 'list', file, csv });
+  return ok({ command: 'list', file, list: cables ? 'cables' : 'from-to', csv });
 }
 
 function identifyRequest(
@@ -130,6 +132,7 @@ const OPTIONS = {
   ...DIAGNOSE_OPTIONS,
   keep: { type: 'string', multiple: true },
   csv: { type: 'boolean', default: false },
+  cables: { type: 'boolean', default: false },
   help: { type: 'boolean', short: 'h', default: false },
   version: { type: 'boolean', default: false },
 } as const;

@@ -3,6 +3,7 @@ import { ok, type Result, refuse } from '../../boards/base/result';
 import { TURNS } from '../../boards/base/units';
 import type { Build } from '../../boards/document/build';
 import { BENCH_PARTS, type BenchPart } from '../../boards/handover/bench-sheet/options';
+import { LABEL_SIZES, type LabelOptions, LabelOptionsZ } from '../../boards/handover/cables/label-options';
 import { PAPER_FORMATS, type PaperFormat, SCALES } from '../../boards/handover/order';
 import { PAPER_IDS } from '../../boards/handover/page/paper';
 import type { PinoutOptions } from '../../boards/handover/pinout/options';
@@ -13,7 +14,8 @@ type Wanted =
   | { readonly kind: 'pinout' }
   | { readonly kind: 'trouble-sheet' }
   | { readonly kind: 'bench-sheet'; readonly parts: readonly BenchPart[] }
-  | { readonly kind: 'header'; readonly connector: string };
+  | { readonly kind: 'header'; readonly connector: string }
+  | { readonly kind: 'labels'; readonly label: Omit<LabelOptions, 'paper'> };
 
 /** A paper to be printed to a file. */
 export interface SheetRequest {
@@ -38,6 +40,9 @@ export const SHEET_OPTIONS = {
   trouble: { type: 'boolean' },
   part: { type: 'string', multiple: true },
   header: { type: 'string' },
+  labels: { type: 'boolean' },
+  'label-size': { type: 'string' },
+  flat: { type: 'boolean' },
   connector: { type: 'string', multiple: true },
   paper: { type: 'string' },
   turn: { type: 'string' },
@@ -52,6 +57,9 @@ interface Values {
   readonly trouble?: boolean | undefined;
   readonly part?: readonly string[] | undefined;
   readonly header?: string | undefined;
+  readonly labels?: boolean | undefined;
+  readonly 'label-size'?: string | undefined;
+  readonly flat?: boolean | undefined;
   readonly connector?: readonly string[] | undefined;
   readonly paper?: string | undefined;
   readonly turn?: string | undefined;
@@ -83,6 +91,9 @@ const EXPECTED: Readonly<Record<keyof Values, string>> = {
   trouble: 'nothing',
   part: listedParts(),
   header: 'the id of a connector',
+  labels: 'nothing',
+  'label-size': `width x height in millimetres, such as 60x14, from ${LABEL_SIZES.widthMm.least}x${LABEL_SIZES.heightMm.least} to ${LABEL_SIZES.widthMm.most}x${LABEL_SIZES.heightMm.most}`,
+  flat: 'nothing',
   connector: 'the id of a connector',
   paper: '“a4” or “letter”',
   turn: '0, 90, 180 or 270',
@@ -133,17 +144,11 @@ export function sheetRequest(
 }
 
 /** What is to be printed, or which two options say different things. */
-function wantedFrom({
-  pinout,
-  trouble,
-  part,
-  header,
-  connector,
-  paper,
-  page,
-  turn,
-  mirror,
-}: Values): Result<Wanted, string> {
+function wantedFrom(values: Values): Result<Wanted, string> {
+  const { pinout, trouble, part, header, connector, paper, page, turn, mirror } = values;
+  if (values.labels) return labelsFrom(values);
+  for (const only of ['label-size', 'flat'] as const)
+    if (values[only] !== undefined) return refuse(`“--${only}” goes with “--labels”.`);
   if (header !== undefined) {
     const given = { pinout, trouble, part, connector, paper, page };
     const stray = Object.entries(given).find(([, value]) => value !== undefined)?.[0];
@@ -166,6 +171,26 @@ function wantedFrom({
     return ok({ kind: 'bench-sheet', parts: BENCH_PARTS.filter((known) => part.includes(known)) });
   }
   return ok(pinout ? { kind: 'pinout' } : { kind: 'usual' });
+}
+
+/** Labels of a size, folded round the cable where nothing else is said. */
+function labelsFrom({ pinout, trouble, part, header, connector, ...values }: Values): Result<Wanted, string> {
+  const stray = Object.entries({ pinout, trouble, part, header, connector }).find(
+    ([, value]) => value !== undefined,
+  );
+  if (stray !== undefined)
+    return refuse(`“--labels” is a paper of its own: it does not go with “--${stray[0]}”.`);
+  const { usual: widthMm } = LABEL_SIZES.widthMm;
+  const { usual: heightMm } = LABEL_SIZES.heightMm;
+  const said = values['label-size'] ?? `${widthMm}x${heightMm}`;
+  const [, width, height] = /^(\d+(?:\.\d+)?)[x×](\d+(?:\.\d+)?)$/u.exec(said) ?? [];
+  const label = {
+    widthMm: Number(width),
+    heightMm: Number(height),
+    style: values.flat ? ('flat' as const) : ('flag' as const),
+  };
+  if (!LabelOptionsZ.safeParse({ paper: 'a4', ...label }).success) return wrong('label-size', said);
+  return ok({ kind: 'labels', label });
 }
 
 function listedParts(): string {

@@ -90,6 +90,7 @@ type Reason = readonly [code: string, line: string, advice: string];
 const NOT_OF_A_BOARD: Partial<Readonly<Record<SheetRequest['wanted']['kind'], string>>> = {
   header: 'A header with its plugs',
   'trouble-sheet': 'A trouble sheet',
+  labels: 'A sheet of cable labels',
 };
 
 /** What is printed of a document, or why what was asked for is not to be had of it. */
@@ -119,6 +120,7 @@ function printFrom(
     const line = '“--connector” chooses connectors of the pinout, and of a build the bench sheet is printed.';
     return refuse(['options', line, 'Add “--pinout”, or leave “--connector” out.']);
   }
+  if (wanted.kind === 'labels') return ok({ kind: 'labels', options: { paper, ...wanted.label } });
   const parts = wanted.kind === 'bench-sheet' ? wanted.parts : BENCH_PARTS;
   return ok({ kind: 'bench-sheet', options: { paper, ...lies, parts: [...parts] } });
 }

@@ -2,6 +2,7 @@ import { basename, dirname } from 'node:path';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { Document } from '../../boards/document/document';
 import { parseDocument } from '../../boards/document/parse';
+import { cableCsv } from '../../boards/handover/cables/cable-list';
 import { fromToCsv } from '../../boards/handover/from-to-csv';
 import type { PaperProblem } from '../../boards/handover/paper-problem';
 import type { FileKind } from '../../boards/host';
@@ -57,7 +58,7 @@ export function paperCalls(
       const saved = await saving.take(path, () => saveBytes(fs, { path, bytes, expected: null }));
       return saved.ok ? ok({ name, folder: dirname(path), pages }) : saved;
     },
-    saveList: async ({ handle, build: text }) => {
+    saveList: async ({ handle, build: text, list }) => {
       const target = targetOf(handle, 'csv');
       if (!target.ok) return target;
       const { path, name } = target.value;
@@ -65,7 +66,8 @@ export function paperCalls(
       if (!document.ok) return document;
       if (document.value.format !== 'leadwright/build')
         return refuse({ code: 'not-a-board', path: '', expected: 'a build' });
-      const bytes = Buffer.from(fromToCsv(document.value), 'utf8');
+      const write = list === 'cables' ? cableCsv : fromToCsv;
+      const bytes = Buffer.from(write(document.value), 'utf8');
       const saved = await saving.take(path, () => saveBytes(fs, { path, bytes, expected: null }));
       return saved.ok ? ok({ name, folder: dirname(path) }) : saved;
     },

@@ -1,5 +1,6 @@
 import { connectorOf } from '../../boards/document/lookup';
-import { saveFromToList } from '../files/save-list';
+import { hasCables } from '../../boards/handover/cables/cable-list';
+import { saveList } from '../files/save-list';
 import type { Workbench } from '../workbench';
 import type { Action } from './action';
 
@@ -33,11 +34,26 @@ export function paperActions(workbench: Workbench): readonly Action[] {
       run: () => openDialog({ kind: 'print-trouble' }),
     },
     {
+      id: 'file.print-labels',
+      ...paper,
+      label: 'Print the cable labels…',
+      shortcuts: [],
+      run: () => openDialog({ kind: 'print-labels' }),
+    },
+    {
       id: 'file.save-list',
       ...paper,
       label: 'Save the from-to list…',
       shortcuts: [],
-      run: () => saveFromToList(workbench),
+      run: () => saveList(workbench, 'from-to'),
+    },
+    {
+      id: 'file.save-cables',
+      ...paper,
+      label: 'Save the cable list…',
+      shortcuts: [],
+      enabled: build !== undefined && hasCables(build),
+      run: () => saveList(workbench, 'cables'),
     },
     {
       id: 'file.header-picture',

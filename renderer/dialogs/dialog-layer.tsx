@@ -50,6 +50,9 @@ const PrintBenchSheet = lazy(() =>
 const PrintTrouble = lazy(() =>
   import('./print-pinout/print-trouble-dialog').then((part) => ({ default: part.PrintTroubleDialog })),
 );
+const PrintLabels = lazy(() =>
+  import('./print-pinout/print-labels-dialog').then((part) => ({ default: part.PrintLabelsDialog })),
+);
 const HeaderPicture = lazy(() =>
   import('./print-pinout/header-picture-dialog').then((part) => ({ default: part.HeaderPictureDialog })),
 );
@@ -115,6 +118,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return null;
     case 'print-trouble':
       return <PrintTrouble onClose={close} />;
+    case 'print-labels':
+      return <PrintLabels onClose={close} />;
     case 'print-bench-sheet':
       return <PrintBenchSheet onClose={close} />;
     case 'header-picture':

@@ -42,7 +42,8 @@ export type Dialog =
         | 'large-steps'
         /** Shown by the Diagnose area itself, which knows what to do next. */
         | 'large-trial'
-        | 'print-trouble';
+        | 'print-trouble'
+        | 'print-labels';
     }
   | { readonly kind: 'places'; readonly plug: PlugRef }
   | { readonly kind: 'number-connector'; readonly connector: string }

@@ -3,6 +3,7 @@ import type { Mm } from '../../base/units';
 import type { Build } from '../../document/build';
 import type { Measure } from '../../drawing/measure';
 import { findingsOf } from '../../findings/findings';
+import { hasCables } from '../cables/cable-list';
 import { type Book, flow, gap, type Piece } from '../page/flow';
 import { bodyOf, footOf } from '../page/foot';
 import { type Letters, NO_SHAPE_WORDS } from '../page/letters';
@@ -14,6 +15,7 @@ import { paragraph } from '../pinout/connector-section';
 import { lyingWords } from '../pinout/lying-words';
 import { type BenchStep, benchStepsOf } from '../steps/bench-steps';
 import { PART_TITLES } from './bench-words';
+import { cablesPart } from './cables-part';
 import { closeUpsPart } from './close-ups-part';
 import { cover } from './cover';
 import { listPart } from './list-part';
@@ -39,7 +41,9 @@ export function benchPaper(
   const size = PAPERS[options.paper];
   const foot = footOf(size, `${shown.name} · ${lyingWords(options)}`, printedOn, measure);
   const room = bodyOf(size, foot, 0);
-  const parts = BENCH_PARTS.filter((part) => options.parts.includes(part));
+  const parts = BENCH_PARTS.filter(
+    (part) => options.parts.includes(part) && (part !== 'cables' || wantsCables(build, options)),
+  );
   const pieces: readonly Piece[] = [
     ...cover(shown, findingsOf(shown), { ...options, parts }, printedOn, room.width, measure),
     ...(replaced ? [...paragraph(NO_SHAPE_WORDS, TYPES.small, room.width, measure), gap(4)] : []),
@@ -71,7 +75,7 @@ function partsOf(
   measure: Measure,
 ): readonly Piece[] {
   const { widthMm } = room;
-  const needsSteps = options.parts.some((part) => part !== 'list');
+  const needsSteps = options.parts.some((part) => part !== 'list' && part !== 'cables');
   const steps = needsSteps ? stepsOf(build) : [];
   const plugs = steps.flatMap((step) => (step.kind === 'plug' ? [step.seated] : []));
   const tasks = steps.filter((step) => step.kind === 'meter');
@@ -80,8 +84,14 @@ function partsOf(
     'close-ups': () => closeUpsPart(build, plugs, options, room, measure),
     meter: () => meterPart(build, tasks, widthMm, measure),
     list: () => listPart(build, widthMm, measure),
+    cables: () => cablesPart(build, widthMm, measure),
   };
   return options.parts.flatMap((part) => pieces[part]());
+}
+
+/** A machine of which no cable is measured has no page of cables, unless that is all that is asked for. */
+function wantsCables(build: Build, { parts }: BenchOptions): boolean {
+  return hasCables(build) || parts.length === 1;
 }
 
 /** Nothing waits in a ring: chores come before plugs, inner plugs before outer ones, meters after both. */

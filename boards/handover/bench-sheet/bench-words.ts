@@ -43,6 +43,7 @@ export const PART_TITLES: Readonly<Record<BenchPart, string>> = {
   'close-ups': 'The headers with their plugs',
   meter: 'What the meter has to show',
   list: 'Every wire from part to pin',
+  cables: 'Every cable and its way',
 };
 
 /** What is to be known before a part. */
@@ -53,7 +54,10 @@ export const PART_WORDS: Readonly<Record<BenchPart, string>> = {
   meter:
     'Unplugged, supply switched off, every plug in its place: measure at the pins of the header and write down what the meter shows. Meters differ a little.',
   list: 'By plug, then by hole. Where the pin is empty, the hole lies over no pin.',
+  cables:
+    'In the order in which they are laid. Lengths are those that were measured; what is left over at the ends is taken off before anything is to spare.',
 };
 
 export const NO_PLUGS = 'No plug is seated in this build yet.';
+export const NO_CABLES = 'No cable of this build is measured yet.';
 export const NOTHING_TO_MEASURE = 'Nothing in this wiring can be told by a meter before power.';

@@ -3,7 +3,7 @@ import { ViewZ } from '../../document/build';
 import { PAPER_IDS } from '../page/paper';
 
 /** The parts of a bench sheet after its first page, in the order in which they are printed. */
-export const BENCH_PARTS = ['steps', 'close-ups', 'meter', 'list'] as const;
+export const BENCH_PARTS = ['steps', 'close-ups', 'meter', 'list', 'cables'] as const;
 export type BenchPart = (typeof BENCH_PARTS)[number];
 
 /** How the bench sheet of a build is printed. */

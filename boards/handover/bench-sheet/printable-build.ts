@@ -1,5 +1,6 @@
 import type { Build } from '../../document/build';
 import type { Lead } from '../../document/lead';
+import type { Tray } from '../../document/tray';
 import { type Letters, printable } from '../page/letters';
 import { printableSheet } from '../pinout/printable-sheet';
 
@@ -26,11 +27,35 @@ export function printableBuild(build: Build, letters: Pick<Letters, 'has'>): Pri
       ...build.case,
       name: shown(build.case.name),
       leads: build.case.leads.map((lead) => shownLead(lead, shown)),
+      ...(build.case.tray && { tray: shownTray(build.case.tray, shown) }),
     },
     extras: build.extras.map((lead) => shownLead(lead, shown)),
+    ...(build.units && {
+      units: build.units.map((unit) => ({
+        ...unit,
+        name: shown(unit.name),
+        connectors: unit.connectors.map((each) => ({
+          ...each,
+          print: shown(each.print),
+          title: shown(each.title),
+        })),
+      })),
+    }),
     ...(build.notes !== undefined && { notes: shown(build.notes) }),
   };
   return { build: shownBuild, replaced };
+}
+
+/** The places that ways are told by. */
+function shownTray(tray: Tray, shown: (text: string) => string): Tray {
+  const named = <T extends { name?: string | undefined }>(place: T): T =>
+    place.name === undefined ? place : { ...place, name: shown(place.name) };
+  return {
+    ...tray,
+    points: tray.points.map(named),
+    openings: tray.openings.map(named),
+    bays: tray.bays.map(named),
+  };
 }
 
 function shownLead(lead: Lead, shown: (text: string) => string): Lead {

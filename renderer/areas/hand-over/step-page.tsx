@@ -5,6 +5,7 @@ import {
   Maximize2,
   Printer,
   RotateCwSquare,
+  Tag,
 } from 'lucide-react';
 import { analyse } from '../../../boards/analyse';
 import { stepWords } from '../../../boards/handover/steps/step-words';
@@ -25,6 +26,7 @@ export function StepPage() {
   const tick = useTick();
   const large = useAction('view.large-steps');
   const print = useAction('file.print-bench-sheet');
+  const labels = useAction('file.print-labels');
   const { title, cautions } = stepWords(build, shown);
   const isDone = done.has(shown.id);
   const before = stepBeside(all, -1);
@@ -44,6 +46,10 @@ export function StepPage() {
           <Button onPress={() => print.run()}>
             <Printer size={16} aria-hidden="true" />
             {print.label}
+          </Button>
+          <Button onPress={() => labels.run()}>
+            <Tag size={16} aria-hidden="true" />
+            {labels.label}
           </Button>
           <Button onPress={() => large.run()}>
             <Maximize2 size={16} aria-hidden="true" />

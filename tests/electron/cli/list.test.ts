@@ -25,9 +25,21 @@ describe('leadwright list', () => {
     expect(run.out).toMatch(/^Power switch +power switch first leg .* PANEL +6 +power switch/m);
   });
 
+  test('Prints every measured cable with its ends and lengths, read by the same parser', async () => {
+    const run = await leadwright(['list', demo('wired.build.json'), '--cables', '--csv']);
+    expect(run).toMatchObject({ code: 0, err: '' });
+    const rows = parse(run.out, { columns: true, record_delimiter: '\r\n' }) as Record<string, string>[];
+    expect(rows).toContainEqual(
+      expect.objectContaining({ Cable: 'Front USB 3', From: 'Front panel', To: 'USB3', 'Long, mm': '480' }),
+    );
+    const shown = await leadwright(['list', demo('wired.build.json'), '--cables']);
+    expect(shown.out).toMatch(/^Cable +From +To +Thick, mm +Long, mm +Way/m);
+  });
+
   test.each([
     [['list'], 'Expected one file after “list”.'],
     [['list', 'a', '--json'], '“list” has no “--json”'],
+    [['check', 'a', '--cables'], '“--cables” goes with “list” and a file.'],
     [['check', 'a', '--csv'], '“--csv” goes with “list” and a file.'],
   ])('%j is bad input: 2', async (args, said) => {
     expect(await leadwright(args)).toMatchObject({ code: 2, err: expect.stringContaining(said) });

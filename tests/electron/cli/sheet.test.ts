@@ -15,6 +15,18 @@ async function asked(args: readonly string[], env: Readonly<Record<string, strin
   return { ...run, err: run.err.replaceAll('\u00a0', ' '), out: run.out.replaceAll('\u00a0', ' ') };
 }
 
+describe('Labels of cables are printed to the file that was named', () => {
+  test('as many and as large as was asked for, with both ends of each', async () => {
+    const out = join(scratchFolder(), 'labels.svg');
+    const size = ['--label-size', '50x20', '--paper', 'letter', '--flat'];
+    const { code } = await asked([demo('wired.build.json'), '--out', out, '--labels', ...size]);
+    expect(code).toBe(0);
+    const svg = readFileSync(out, 'utf8');
+    expect(svg).toContain('Front USB 3');
+    expect(svg.match(/other end:/g)?.length).toBeGreaterThan(20);
+  });
+});
+
 describe('The pinout of a board is printed to the file that was named', () => {
   test('as PDF, of a board sheet', async () => {
     const out = join(scratchFolder(), 'bench.pdf');
@@ -87,7 +99,7 @@ describe('Of a build it is the bench sheet', () => {
   test.each([
     [
       [build, '--part', 'lid'],
-      'Expected “steps”, “close-ups”, “meter” or “list” after “--part”, found “lid”.',
+      'Expected “steps”, “close-ups”, “meter”, “list” or “cables” after “--part”, found “lid”.',
     ],
     [[build, '--part', 'list', '--pinout'], 'it does not go with “--pinout”'],
     [[build, '--part', 'list', '--connector', 'panel'], '“--connector” goes with “--pinout”'],
@@ -101,6 +113,16 @@ describe('Of a build it is the bench sheet', () => {
     [[BOARD, '--part', 'list'], 'A bench sheet is of a build, and this is a board sheet.'],
     [[BOARD, '--header', 'panel'], 'A header with its plugs is of a build, and this is a board sheet.'],
     [[build, '--header', 'pannel'], 'Did you mean “panel”?'],
+    [
+      [build, '--labels', '--part', 'list'],
+      '“--labels” is a paper of its own: it does not go with “--part”.',
+    ],
+    [
+      [build, '--labels', '--label-size', '600x1'],
+      'Expected width x height in millimetres, such as 60x14, from 20x8 to 120x60 after “--label-size”, found “600x1”.',
+    ],
+    [[build, '--flat'], '“--flat” goes with “--labels”.'],
+    [[BOARD, '--labels'], 'A sheet of cable labels is of a build, and this is a board sheet.'],
   ])('options that do not go together are refused: %j', async (args, said) => {
     const out = join(scratchFolder(), 'x.svg');
     const { code, err } = await asked([...args, '--out', out]);

@@ -56,7 +56,9 @@ export const SAVING: readonly Operation[] = [
     prepare: async (place) => writeFileSync(listOf(place), FORMER),
     run: async (place, fs) => {
       const { host, calls } = startAt(place, fs);
-      return saidBy(await calls.saveList({ handle: host.handles.give(listOf(place)), build: BUILD }));
+      return saidBy(
+        await calls.saveList({ handle: host.handles.give(listOf(place)), build: BUILD, list: 'from-to' }),
+      );
     },
     wrongs: async (place, said) => fileWrongs(listOf(place), FORMER, listText(), said),
   },
