@@ -1,13 +1,14 @@
 import type { Build } from '../document/build';
+import type { Wire } from '../document/lead';
 import { connectorName, leadName, plugName } from '../document/names';
-import { jointsOf } from '../fit/joints';
+import { type Joint, jointsOf } from '../fit/joints';
 import { partKindOf } from '../signals/part-kinds';
 import { signalOf } from '../signals/signals';
 
-/** One wire end on the board: from what in the case to which pin. The columns of a from-to list. */
+/** One wire end on the board or on a unit: from what in the case to which pin. The columns of a from-to list. */
 export interface FromTo {
   readonly lead: string;
-  /** What the wire comes from: a part and its leg; empty where that is another plug. */
+  /** What the wire comes from: a part and its leg, or the pin at its other end; empty where that end lies loose. */
   readonly from: string;
   readonly colour: string;
   readonly plug: string;
@@ -33,10 +34,19 @@ export const FROM_TO_COLUMNS = [
   ['name', 'Name in the manual'],
 ] as const satisfies readonly (readonly [keyof FromTo, string])[];
 
-/** Every wire end that a seated plug brings to the board: by seat, then by hole. */
+/** Every wire end that a seated plug brings to the board or to a unit: by seat, then by hole. */
 export function fromToOf(build: Build): readonly FromTo[] {
-  return jointsOf(build).map(({ lead, plug, hole, wire, connector, pin, part, terminal }) => {
-    const leg = part && terminal ? `${part.name ?? partKindOf(part.kind).name} ${terminal.name}` : '';
+  const ends = new Map<Wire, Joint[]>();
+  for (const joint of jointsOf(build)) ends.set(joint.wire, [...(ends.get(joint.wire) ?? []), joint]);
+  return jointsOf(build).map((joint) => {
+    const { lead, plug, hole, wire, connector, pin, part, terminal } = joint;
+    const other = ends.get(wire)?.find((each) => each !== joint);
+    const leg =
+      part && terminal
+        ? `${part.name ?? partKindOf(part.kind).name} ${terminal.name}`
+        : other?.pin
+          ? `${connectorName(build, other.connector.id)} pin ${other.pin.pin}`
+          : '';
     return {
       lead: leadName(build, lead.id),
       from: leg,

@@ -1,4 +1,4 @@
-import { connectorOf } from '../../boards/document/lookup';
+import { anyConnectorOf, unitWith } from '../../boards/document/lookup';
 import type { Dialog } from '../store/dialog';
 import type { Workbench } from '../workbench';
 import type { Action } from './action';
@@ -37,6 +37,8 @@ function fillingActions(workbench: Workbench): readonly Action[] {
       label: 'From a photo…',
       shortcuts: [],
       ...way((id) => ({ kind: 'photo', connector: id })),
+      // The photo is one of the board.
+      enabled: connector !== undefined && !isOfUnit(workbench, connector),
     },
     {
       id: 'board.meter',
@@ -47,10 +49,15 @@ function fillingActions(workbench: Workbench): readonly Action[] {
   ];
 }
 
+function isOfUnit({ editor }: Workbench, connector: string): boolean {
+  const build = editor.getState().open?.history.present;
+  return build !== undefined && unitWith(build, connector) !== undefined;
+}
+
 /** The id of the connector that is chosen, also by one of its pins. */
 function chosenConnector({ editor, session }: Workbench): string | undefined {
   const build = editor.getState().open?.history.present;
   const { selection } = session.getState();
   if (build === undefined || selection.kind !== 'connector') return undefined;
-  return connectorOf(build.board, selection.connector)?.id;
+  return anyConnectorOf(build, selection.connector)?.id;
 }

@@ -14,6 +14,8 @@ const Numbering = lazy(() =>
   import('../areas/document/connector/numbering-dialog').then((part) => ({ default: part.NumberingDialog })),
 );
 const AddLead = lazy(() => import('./add-lead-dialog').then((part) => ({ default: part.AddLeadDialog })));
+const AddUnit = lazy(() => import('./add-unit-dialog').then((part) => ({ default: part.AddUnitDialog })));
+const UnitOf = lazy(() => import('./unit/unit-dialog').then((part) => ({ default: part.UnitDialog })));
 const Places = lazy(() => import('./places-dialog').then((part) => ({ default: part.PlacesDialog })));
 const PinList = lazy(() =>
   import('../areas/document/pin-list/pin-list-dialog').then((part) => ({ default: part.PinListDialog })),
@@ -94,6 +96,10 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <Numbering connector={dialog.connector} onClose={close} />;
     case 'add-lead':
       return <AddLead onClose={close} />;
+    case 'add-unit':
+      return <AddUnit onClose={close} />;
+    case 'unit':
+      return <UnitOf unit={dialog.unit} connector={dialog.connector} onClose={close} />;
     case 'places':
       return <Places plug={dialog.plug} onClose={close} />;
     case 'pin-list':

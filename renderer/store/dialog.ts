@@ -37,6 +37,7 @@ export type Dialog =
         | 'recent'
         | 'add-connector'
         | 'add-lead'
+        | 'add-unit'
         | 'print-pinout'
         | 'print-bench-sheet'
         | 'large-steps'
@@ -46,6 +47,8 @@ export type Dialog =
         | 'print-labels';
     }
   | { readonly kind: 'places'; readonly plug: PlugRef }
+  /** A unit with one of its connectors from near by; the first where none is named. */
+  | { readonly kind: 'unit'; readonly unit: string; readonly connector?: string }
   | { readonly kind: 'number-connector'; readonly connector: string }
   | { readonly kind: 'header-picture'; readonly connector: string }
   | { readonly kind: 'pin-list' | 'looks-like' | 'photo' | 'meter'; readonly connector: string }

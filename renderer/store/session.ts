@@ -11,7 +11,7 @@ export type Area = 'document' | 'wire' | 'route' | 'diagnose' | 'hand-over';
 export type DocumentPage = 'plan' | 'connector' | 'lead';
 
 /** What the shelf beside the canvas lists. */
-export type ShelfTab = 'leads' | 'connectors';
+export type ShelfTab = 'leads' | 'connectors' | 'units';
 
 /** A wire by its place in its lead's list, and the plug it was pointed at by. */
 export interface WireRef {

@@ -1,6 +1,6 @@
 import { listed } from '../../boards/base/listed';
 import type { Build, Seat } from '../../boards/document/build';
-import { connectorOf, leadOf, plugOf } from '../../boards/document/lookup';
+import { anyConnectorOf, leadOf, plugOf } from '../../boards/document/lookup';
 import { connectorName } from '../../boards/document/names';
 import type { Landing } from '../../boards/fit/fit';
 import { landingsOf } from '../../boards/fit/landing';
@@ -42,7 +42,7 @@ function landingName({ pin }: Landing): string {
 function contactsOf(build: Build, seat: Seat): readonly Landing[] {
   const lead = leadOf(build, seat.lead);
   const plug = plugOf(build, seat);
-  const connector = connectorOf(build.board, seat.connector);
+  const connector = anyConnectorOf(build, seat.connector);
   if (!lead || !plug || !connector) return [];
   const landings = landingsOf({ seat, lead, plug, connector });
   const contacts = landings.filter((landing) => landing.state === 'contact');

@@ -1,11 +1,11 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Span } from '../../circuit/corner';
 import type { NodeName } from '../../circuit/device';
-import { type Element, pinElement, pinNode } from '../../circuit/elements';
+import { type Element, pinIn, pinNode } from '../../circuit/elements';
 import { type Button, type MachineState, RESTING } from '../../circuit/machine-state';
 import type { Build } from '../../document/build';
 import type { CONDITIONS, Lead, Part, Wire } from '../../document/lead';
-import { connectorOf, type PinRef } from '../../document/lookup';
+import { anyConnectorOf, type PinRef } from '../../document/lookup';
 import type { Leg, SeatedPart } from '../../findings/seated-part';
 import { pairOf, seatedPartsOf } from '../../findings/seated-part';
 import { jointsOf } from '../../fit/joints';
@@ -175,8 +175,9 @@ function untouched(build: Build, elements: readonly Element[], pins: readonly Pi
   return pins
     .filter((ref) => !elements.some(({ id }) => id === nodeOf(ref)))
     .flatMap((ref) => {
-      const pin = connectorOf(build.board, ref.connector)?.pins.find((each) => each.pin === ref.pin);
-      return pin ? [pinElement(ref.connector, pin)] : [];
+      const connector = anyConnectorOf(build, ref.connector);
+      const pin = connector?.pins.find((each) => each.pin === ref.pin);
+      return connector && pin ? [pinIn(build, connector, pin)] : [];
     });
 }
 

@@ -1,8 +1,9 @@
 import type { Result } from '../../base/result';
 import type { Build } from '../../document/build';
 import { type Fitted, USUALLY_FITTED } from '../../document/fitted';
-import { holeState } from '../../document/lookup';
+import { holeState, unitWith } from '../../document/lookup';
 import { gridIndex } from '../../document/numbering';
+import { SOLDERED } from '../../document/power-job';
 import { connectorBox, plugCentre } from '../../fit/geometry';
 import { jointsOfPlug } from '../../fit/joints';
 import { type SeatedPlug, seatedPlugs } from '../../fit/seated-plug';
@@ -42,11 +43,17 @@ export type BenchStep = Task &
  * have. What comes before what is common practice, no source: plate and standoffs before the board,
  * processor and any memory under it before the cooler, the lead of the CPU's supply through its opening
  * before the board hides it, inner pins before outer ones of a header, all leads before the card that covers
- * the headers. The leads of the supply come after the meter, which they would bridge. Where nothing decides, plugs with many wires come before those with few.
+ * the headers. The leads of the supply come after the meter, which they would bridge: cables of a supply that is
+ * in the build one plug after another, at the supply before the far end, and on a card once it is in. Where
+ * nothing decides, plugs with many wires come before those with few.
  */
 export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
   const fitted = new Set<Fitted>(build.fitted ?? USUALLY_FITTED);
-  const plugs = seatedPlugs(build).toSorted((a, b) => contactsIn(b) - contactsIn(a));
+  const all = seatedPlugs(build)
+    .filter(({ connector }) => connector.family !== SOLDERED)
+    .toSorted((a, b) => contactsIn(b) - contactsIn(a));
+  const powers = all.filter((seated) => isOfSupply(build, seated));
+  const plugs = all.filter((seated) => !powers.includes(seated));
   const meters = meterStepsOf(build);
   const ids = plugs.map(plugId);
   const before = [...ids, ...meters.map(meterId)];
@@ -81,11 +88,29 @@ export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
       }),
     ),
     ...meters.map((step): BenchStep => ({ id: meterId(step), kind: 'meter', step, after: ids })),
-    ...(hasJob(build, 'main-power') || hasCpuLead(build)
+    ...(powers.length === 0 && (hasJob(build, 'main-power') || hasCpuLead(build))
       ? [chore('supply-leads', 'board-in', 'feed-cpu-lead', ...before)]
       : []),
+    ...powers.map(
+      (seated): BenchStep => ({
+        id: plugId(seated),
+        kind: 'plug',
+        seated,
+        after: ['board-in', 'feed-cpu-lead', ...before, ...beforePower(build, seated, powers)],
+      }),
+    ),
     ...has('graphics-card', chore('graphics-card', 'board-in', 'm2-drive', 'supply-leads', ...before)),
-    chore('look-over', 'board-in', 'fans', 'cooler', 'memory', 'supply-leads', 'graphics-card', ...before),
+    chore(
+      'look-over',
+      'board-in',
+      'fans',
+      'cooler',
+      'memory',
+      'supply-leads',
+      'graphics-card',
+      ...before,
+      ...powers.map(plugId),
+    ),
   ]);
 }
 
@@ -93,6 +118,24 @@ export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
 function standoffs(build: Build, step: BenchStep): BenchStep {
   const known = knownStandoffs(build);
   return known === undefined ? step : { id: step.id, after: step.after, kind: 'standoffs', known };
+}
+
+/** A plug of a cable that hangs on a supply with its other end, or on the supply itself. */
+function isOfSupply(build: Build, { lead }: SeatedPlug): boolean {
+  return (
+    lead.parts.length === 0 &&
+    build.seats.some((seat) => seat.lead === lead.id && unitWith(build, seat.connector)?.kind === 'supply')
+  );
+}
+
+/** The supply's own end goes in first, so that nobody pulls at a drive; a card has to be in before it is fed. */
+function beforePower(build: Build, seated: SeatedPlug, powers: readonly SeatedPlug[]): readonly string[] {
+  const unit = unitWith(build, seated.connector.id);
+  if (unit?.kind === 'supply') return [];
+  const near = powers.filter(
+    ({ lead, connector }) => lead === seated.lead && unitWith(build, connector.id)?.kind === 'supply',
+  );
+  return [...near.map(plugId), ...(unit?.kind === 'card' ? ['graphics-card'] : [])];
 }
 
 function meterId({ kind, lead, part, readings }: MeterStep): string {

@@ -2,7 +2,7 @@ import type { Mm } from '../../base/units';
 import type { Build } from '../../document/build';
 import type { Connector } from '../../document/connector';
 import type { Wire } from '../../document/lead';
-import { type PinRef, pinOf } from '../../document/lookup';
+import { type PinRef, pinOf, unitWith } from '../../document/lookup';
 import { gridIndex } from '../../document/numbering';
 import { type Block, blockOf } from '../../drawing/block';
 import type { WayOut } from '../../drawing/frame';
@@ -71,6 +71,7 @@ const RIM: Mm = 0.5;
 /** Beyond the shell where wires leave, bare and with their words: below or above them, or beside them. */
 const ROOM = { bare: 1.2, lines: 3.1, beside: 4.2 } as const satisfies Record<string, Mm>;
 const WIRE_OUT: Mm = 0.9;
+const AS_DESCRIBED: Build['view'] = { turn: 0, mirrored: false };
 /** Positions along one side that are drawn at most: more would be too small to read from two metres. */
 const MOST = 10;
 
@@ -108,6 +109,12 @@ export function closeUpOfPlug(build: Build, seated: SeatedPlug, words: boolean):
   };
 }
 
+/** A connector with nothing on it. */
+export function closeUpOfConnector(build: Build, connector: Connector): CloseUp {
+  const block = blockFor(build, connector);
+  return { ...shown(block, pinsOf(block), [], block.shell, { before: RIM, after: RIM }), wires: [] };
+}
+
 /** The headers that a reading is taken at, with the probes on their pins; most often one. */
 export function closeUpsOfProbes(
   build: Build,
@@ -135,7 +142,9 @@ function blockFor(build: Build, connector: Connector): Block {
     grid: { ...grid, pitchMm: PITCH },
     place: { ...connector.place, xMm: 0, yMm: 0 },
   };
-  return blockOf(near, orientationOf(build.view), { before: null, after: null }, measureByTable);
+  // Only the board lies as it was left; a unit is seen as it is described.
+  const view = unitWith(build, connector.id) ? AS_DESCRIBED : build.view;
+  return blockOf(near, orientationOf(view), { before: null, after: null }, measureByTable);
 }
 
 function cellBox(centre: Point): Rect {

@@ -1,5 +1,5 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
-import { connectorOf, leadOf } from '../../../boards/document/lookup';
+import { anyConnectorOf, leadOf } from '../../../boards/document/lookup';
 import { chosenPlug, type DocumentPage } from '../../store/session';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { FindingsPanel } from '../wire/findings-panel';
@@ -55,10 +55,10 @@ export function DocumentArea() {
 }
 
 function ChosenConnector() {
-  const { board } = useBuild();
+  const build = useBuild();
   const selection = useSession((session) => session.selection);
   const id = selection.kind === 'connector' ? selection.connector : undefined;
-  const connector = id === undefined ? undefined : connectorOf(board, id);
+  const connector = id === undefined ? undefined : anyConnectorOf(build, id);
   if (connector === undefined || selection.kind !== 'connector')
     return (
       <p className="soft document-empty">Choose a connector on the left, or add one, to set down its pins.</p>

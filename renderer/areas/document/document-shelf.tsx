@@ -3,12 +3,14 @@ import { useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import { ListLayout, Virtualizer } from 'react-aria-components/Virtualizer';
-import { leadsOf } from '../../../boards/document/lookup';
+import type { Build } from '../../../boards/document/build';
+import { leadsOf, unitsOf, unitWith } from '../../../boards/document/lookup';
 import { connectorName } from '../../../boards/document/names';
 import { Button } from '../../look/button';
 import { chosenPlug, type DocumentPage, type Selection } from '../../store/session';
 import { counted } from '../../words/list-words';
 import { shapeWords } from '../../words/plug-words';
+import { socketName, socketWords } from '../../words/unit-words';
 import { useBuild, useSession, useWorkbench, type Workbench } from '../../workbench';
 import { NAMES_AND_NOTES } from './build-form';
 
@@ -33,10 +35,16 @@ function showNames(workbench: Workbench): void {
   });
 }
 
-/** The connectors of the board and the leads of the case. */
+function tabOf(build: Build, selection: Selection): 'board' | 'case' | 'units' {
+  if (chosenPlug(selection)) return 'case';
+  return selection.kind === 'connector' && unitWith(build, selection.connector) ? 'units' : 'board';
+}
+
+/** The connectors of the board, the leads of the case, and the connectors of units. */
 export function DocumentShelf() {
   const workbench = useWorkbench();
-  const selected = useSession(({ selection }) => (chosenPlug(selection) ? 'case' : 'board'));
+  const build = useBuild();
+  const selected = useSession(({ selection }) => tabOf(build, selection));
   const [tab, setTab] = useState<string>(selected);
   return (
     <section className="shelf" aria-label="Sheets">
@@ -54,6 +62,9 @@ export function DocumentShelf() {
             <Tab id="case" className="tab">
               Case
             </Tab>
+            <Tab id="units" className="tab">
+              Units
+            </Tab>
           </TabList>
         </div>
         <TabPanel id="board" className="tab-panel">
@@ -61,6 +72,9 @@ export function DocumentShelf() {
         </TabPanel>
         <TabPanel id="case" className="tab-panel">
           <Leads />
+        </TabPanel>
+        <TabPanel id="units" className="tab-panel">
+          <UnitConnectors />
         </TabPanel>
       </Tabs>
     </section>
@@ -91,6 +105,29 @@ function Connectors() {
       onChoose={(connector) => show(workbench, 'connector', { kind: 'connector', connector })}
       add="Add a connector…"
       onAdd={() => workbench.session.getState().openDialog({ kind: 'add-connector' })}
+    />
+  );
+}
+
+function UnitConnectors() {
+  const workbench = useWorkbench();
+  const build = useBuild();
+  const chosen = useSession(({ selection }) => (selection.kind === 'connector' ? selection.connector : null));
+  return (
+    <Entries
+      label="Connectors of units"
+      chosen={chosen}
+      empty="No supply, drive, card or hub yet. Add one, and set down its pins from the maker’s sheet."
+      entries={unitsOf(build).flatMap((unit) =>
+        unit.connectors.map((connector) => ({
+          id: connector.id,
+          name: socketName(connector),
+          words: `${unit.name}, ${socketWords(connector)}`,
+        })),
+      )}
+      onChoose={(connector) => show(workbench, 'connector', { kind: 'connector', connector })}
+      add="Add a unit…"
+      onAdd={() => workbench.session.getState().openDialog({ kind: 'add-unit' })}
     />
   );
 }

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Build } from '../../../boards/document/build';
 import type { Pin } from '../../../boards/document/connector';
-import { connectorOf } from '../../../boards/document/lookup';
+import { anyConnectorOf } from '../../../boards/document/lookup';
 import { connectorName } from '../../../boards/document/names';
 import { pinText } from '../../../boards/drawing/pin-text';
 import { signalName } from '../../../boards/findings/words/names';
@@ -181,7 +181,7 @@ function Near({ build, closeUps, tools, large, what }: NearProps) {
 
 /** "PANEL, Front panel": its print, and what it is. */
 function titleOf(build: Build, id: string): string {
-  const connector = connectorOf(build.board, id);
+  const connector = anyConnectorOf(build, id);
   const name = connectorName(build, id);
   return connector && connector.title !== name ? `${name}, ${connector.title}` : name;
 }

@@ -5,9 +5,10 @@ import { Collection } from 'react-aria-components/Collection';
 import { Tree, TreeItem, TreeItemContent } from 'react-aria-components/Tree';
 import type { Build } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
-import { pinOf } from '../../../boards/document/lookup';
+import { type PinRef, pinOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
 import { pinWords } from '../../../boards/document/pin-words';
+import { arrivalWords } from '../../../boards/findings/words/arrival';
 import { counted } from '../../words/list-words';
 import { occupantWords, pinKey, plugsOn } from '../../words/occupant-words';
 import { shapeWords } from '../../words/plug-words';
@@ -90,6 +91,12 @@ function ConnectorItem({ build, connector }: { readonly build: Build; readonly c
   );
 }
 
+/** What the wires of a supply would bring there; nothing of a pin that takes no power, or that no wire is on. */
+function wouldGet(build: Build, ref: PinRef): string {
+  const words = arrivalWords(build, ref);
+  return words === '' || words === 'nothing' ? '' : `would get ${words}`;
+}
+
 interface PinItemProps {
   readonly build: Build;
   readonly connector: Connector;
@@ -99,7 +106,7 @@ interface PinItemProps {
 function PinItem({ build, connector, label }: PinItemProps) {
   const ref = { connector: connector.id, pin: label };
   const words = pinWords(pinOf(connector, label));
-  const occupant = occupantWords(build, ref);
+  const occupant = [occupantWords(build, ref), wouldGet(build, ref)].filter((part) => part !== '').join('; ');
   return (
     <TreeItem
       id={pinKey(ref)}

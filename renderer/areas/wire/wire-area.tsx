@@ -9,6 +9,7 @@ import { LeadsList } from './leads-list';
 import { PlugCard } from './plug-card';
 import { PowerBar } from './power/power-bar';
 import { ShelfFoot } from './shelf-foot';
+import { UnitsList } from './units/units-list';
 import { useFocusBack } from './use-focus-back';
 import './shelf.css';
 import './wire.css';
@@ -17,7 +18,7 @@ const SeatingPanel = lazy(() =>
   import('./seating/seating-panel').then((part) => ({ default: part.SeatingPanel })),
 );
 
-const TABS: readonly ShelfTab[] = ['leads', 'connectors'];
+const TABS: readonly ShelfTab[] = ['leads', 'connectors', 'units'];
 
 /** Leads on the left, the board in the middle, what it means on the right. */
 export function WireArea() {
@@ -71,6 +72,9 @@ function Shelf() {
             <Tab id="connectors" className="tab">
               Connectors
             </Tab>
+            <Tab id="units" className="tab">
+              Units
+            </Tab>
           </TabList>
         </div>
         <TabPanel id="leads" className="tab-panel">
@@ -78,6 +82,9 @@ function Shelf() {
         </TabPanel>
         <TabPanel id="connectors" className="tab-panel">
           <ConnectorsTree />
+        </TabPanel>
+        <TabPanel id="units" className="tab-panel">
+          <UnitsList />
         </TabPanel>
       </Tabs>
       <ShelfFoot />

@@ -1,5 +1,7 @@
 import type { Build } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
+import { leadOf, samePlug, unitWith } from '../../../boards/document/lookup';
+import { connectorName } from '../../../boards/document/names';
 import type { Block } from '../../../boards/drawing/block';
 import { type Rect, rectRound, rectRoundAll } from '../../../boards/drawing/geometry';
 import { holesOf } from '../../../boards/drawing/holes';
@@ -43,7 +45,9 @@ export function sceneOf(build: Build, { view, measure }: SceneOptions): Scene {
   for (const block of blocks) addBlock(block, standing);
 
   const wired = blocks.map((block) =>
-    (seated.get(block.connector) ?? []).map((plug) => wiredPlug(plug, plugShapeOf(plug, block), block)),
+    (seated.get(block.connector) ?? []).map((plug) =>
+      wiredPlug(plug, withFarEnd(build, plugShapeOf(plug, block)), block),
+    ),
   );
   for (const { shape } of wired.flat()) standing.add(shape.body, { kind: 'plug', of: shape.connector });
   const flags: FlagShape[] = [];
@@ -77,6 +81,16 @@ export function sceneOf(build: Build, { view, measure }: SceneOptions): Scene {
     flags,
     titles,
   };
+}
+
+/** A cable whose other end is on a unit is called by that too: the drawing shows the board alone. */
+function withFarEnd(build: Build, shape: PlugShape): PlugShape {
+  const lead = leadOf(build, shape.ref.lead);
+  if (lead === undefined || lead.parts.length > 0) return shape;
+  const far = build.seats.find(
+    (seat) => seat.lead === lead.id && !samePlug(seat, shape.ref) && unitWith(build, seat.connector),
+  );
+  return far ? { ...shape, name: `${shape.name} to ${connectorName(build, far.connector)}` } : shape;
 }
 
 function outlineOf(build: Build, orientation: Scene['orientation']): Rect {

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Checkbox } from 'react-aria-components/Checkbox';
-import { connectorOf } from '../../../../boards/document/lookup';
+import { anyConnectorOf } from '../../../../boards/document/lookup';
 import { connectorName } from '../../../../boards/document/names';
 import { orientationOf } from '../../../../boards/drawing/orientation';
 import { applyCommand } from '../../../../boards/edit/apply';
@@ -32,7 +32,7 @@ interface NumberingDialogProps {
 export function NumberingDialog({ connector: id, onClose }: NumberingDialogProps) {
   const workbench = useWorkbench();
   const build = useBuild();
-  const connector = connectorOf(build.board, id);
+  const connector = anyConnectorOf(build, id);
   if (connector === undefined) throw new Error(`No connector ${id}`);
   const [numbering, setNumbering] = useState(connector.grid.numbering);
   const [labels, setLabels] = useState(() => typedLabels(connector.grid));
@@ -48,7 +48,7 @@ export function NumberingDialog({ connector: id, onClose }: NumberingDialogProps
   const asked = problem === '' ? applyCommand(build, command(false)) : undefined;
   const cost = asked && !asked.ok ? refusalWords(asked.problem, build) : '';
   const result = problem === '' ? applyCommand(build, command(true)) : undefined;
-  const after = result?.ok ? connectorOf(result.value.board, id) : undefined;
+  const after = result?.ok ? anyConnectorOf(result.value, id) : undefined;
   const layout = layoutOf(after ?? connector, build.view);
   const apply = () => {
     if (doCommand(workbench, command(cost !== ''))) onClose();

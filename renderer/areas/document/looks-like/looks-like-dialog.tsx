@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Checkbox } from 'react-aria-components/Checkbox';
 import type { Connector } from '../../../../boards/document/connector';
-import { connectorOf } from '../../../../boards/document/lookup';
+import { anyConnectorOf } from '../../../../boards/document/lookup';
 import {
   disputedPins,
   guessedPins,
@@ -31,7 +31,7 @@ interface LooksLikeDialogProps {
 
 /** A half-filled header beside everything known; one press fills in the rest as guesses. */
 export function LooksLikeDialog({ connector: id, onClose }: LooksLikeDialogProps) {
-  const connector = connectorOf(useBuild().board, id);
+  const connector = anyConnectorOf(useBuild(), id);
   return connector && <Dialog connector={connector} onClose={onClose} />;
 }
 

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Connector } from '../../../../boards/document/connector';
-import { connectorOf } from '../../../../boards/document/lookup';
+import { anyConnectorOf } from '../../../../boards/document/lookup';
 import { connectorName } from '../../../../boards/document/names';
 import type { MeterQuestion } from '../../../../boards/pinout/meter/identification';
 import { METER_CAUTIONS, problemWords } from '../../../../boards/pinout/meter/words';
@@ -30,7 +30,7 @@ const NONE: readonly MeterQuestion[] = [];
 
 /** The pins of a connector from readings: what they say so far, and the next one to take. */
 export function MeterDialog({ connector: id, onClose }: MeterDialogProps) {
-  const connector = connectorOf(useBuild().board, id);
+  const connector = anyConnectorOf(useBuild(), id);
   return connector && <Dialog connector={connector} onClose={onClose} />;
 }
 

@@ -3,7 +3,7 @@ import { Label } from 'react-aria-components/Label';
 import { TextArea } from 'react-aria-components/TextArea';
 import { TextField } from 'react-aria-components/TextField';
 import type { Connector, PinSource } from '../../../../boards/document/connector';
-import { connectorOf } from '../../../../boards/document/lookup';
+import { anyConnectorOf } from '../../../../boards/document/lookup';
 import { choiceKey, pinsOf, withChoices } from '../../../../boards/pinout/pin-list/filling';
 import { listRefusalWords } from '../../../../boards/pinout/pin-list/list-words';
 import { readPinList, tooMuch } from '../../../../boards/pinout/pin-list/pin-list';
@@ -32,7 +32,7 @@ interface PinListDialogProps {
 
 /** A list copied from a manual or a page, what is made of it word by word, and one step that fills it in. */
 export function PinListDialog({ connector: id, onClose }: PinListDialogProps) {
-  const connector = connectorOf(useBuild().board, id);
+  const connector = anyConnectorOf(useBuild(), id);
   return connector && <Dialog connector={connector} onClose={onClose} />;
 }
 

@@ -1,5 +1,6 @@
 import type { Build, Seat } from '../../../../boards/document/build';
-import { leadOf, type PlugRef, plugOf, seatOf } from '../../../../boards/document/lookup';
+import { leadOf, type PlugRef, plugOf, seatOf, unitsOf, unitWith } from '../../../../boards/document/lookup';
+import { placesOf } from '../../../../boards/fit/places';
 import { properSeats } from '../../../../boards/fit/proper-seats';
 import { doCommand } from '../../../do-command';
 import { plugTitle } from '../../../words/plug-words';
@@ -27,11 +28,25 @@ export function plugTitleOf(build: Build, ref: PlugRef): string {
 export function carry(tools: HandTools, plug: PlugRef): void {
   const build = buildOf(tools);
   if (build === undefined) return;
+  if (isForUnits(build, plug)) {
+    // The drawing shows the board alone: places on a unit are chosen from the list of them.
+    tools.session.getState().openDialog({ kind: 'places', plug });
+    return;
+  }
   const candidate = firstCandidate(build, plug, properSeats(build, plug)[0]);
   tools.session.getState().take(plug, candidate, candidate?.turn ?? 0, 'carry');
   if (candidate === null) return;
   tools.canvas.current?.show([candidate.connector]);
   announceCandidate(tools, build, candidate, `${plugTitleOf(build, plug)} in the hand. `);
+}
+
+/** Whether a plug sits on a unit, or could be put on units alone. */
+function isForUnits(build: Build, plug: PlugRef): boolean {
+  const now = seatOf(build, plug);
+  if (now) return unitWith(build, now.connector) !== undefined;
+  if (unitsOf(build).length === 0) return false;
+  const places = placesOf(build, plug);
+  return places.length > 0 && places.every(({ connector }) => unitWith(build, connector) !== undefined);
 }
 
 /** Takes a plug into the hand under the pointer, to be put down when the button is let go. */
