@@ -25,7 +25,7 @@ const TAKES: Standing = { kind: 'takes' };
 const joins = byIdentity((unit: Unit): Standing => ({ kind: 'joins', unit }));
 
 /** What each connector of a build is; the same object for the same thing, so that what it makes is kept. */
-export const standingsOf = byIdentity(
+const standingsOf = byIdentity(
   (build: Build): ReadonlyMap<string, Standing> => {
     const units = unitsOf(build);
     const fed = units.some(({ kind }) => kind === 'supply');

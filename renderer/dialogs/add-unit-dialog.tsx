@@ -34,7 +34,7 @@ export function AddUnitDialog({ onClose }: { readonly onClose: () => void }) {
       ({ id, title, source, unit, cables }): SearchEntry => ({
         id,
         title: capital(title),
-        words: `${unitWords({ ...unit, id, name: title })}, ${counted(cables.length, 'cable')}; ${source}`,
+        words: `${unitWords({ ...unit, id, name: title })}${cables.length > 0 ? `, ${counted(cables.length, 'cable')}` : ''}; ${source}`,
         run: () => add(shortName(title), (named) => makeUnit(id, named)),
       }),
     ),

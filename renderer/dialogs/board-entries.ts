@@ -1,6 +1,6 @@
 import { analyse } from '../../boards/analyse';
 import type { Build } from '../../boards/document/build';
-import { leadsOf, pinOf, seatOf } from '../../boards/document/lookup';
+import { leadsOf, pinOf, seatOf, unitsOf } from '../../boards/document/lookup';
 import { connectorName } from '../../boards/document/names';
 import { gridIndex } from '../../boards/document/numbering';
 import { pinWords } from '../../boards/document/pin-words';
@@ -11,6 +11,7 @@ import { occupantWords } from '../words/occupant-words';
 import { plugTitle, plugWords, shapeWords } from '../words/plug-words';
 import { seatWords } from '../words/seat-words';
 import { SEVERITY_WORDS } from '../words/severity-words';
+import { onSocketWords, socketWords, unitWords } from '../words/unit-words';
 import type { Workbench } from '../workbench';
 import type { SearchEntry } from './search-list';
 
@@ -26,6 +27,7 @@ export function boardEntries(workbench: Workbench, build: Build): readonly Searc
     ...leadEntries(build, goTo),
     ...analyse(build).findings.map((finding) => findingEntry(build, finding, goTo)),
     ...connectorEntries(build, goTo),
+    ...unitEntries(workbench, build),
   ];
 }
 
@@ -55,6 +57,26 @@ function findingEntry(build: Build, finding: Finding, goTo: GoTo): SearchEntry {
     words: `finding, ${SEVERITY_WORDS[finding.severity].toLowerCase()}`,
     run: goTo({ kind: 'finding', id, leads, pins }, [...new Set(pins.map((pin) => pin.connector))]),
   };
+}
+
+/** Units and their connectors: the drawing shows the board alone, so each opens from near by. */
+function unitEntries({ session }: Workbench, build: Build): readonly SearchEntry[] {
+  return unitsOf(build).flatMap((unit) => [
+    {
+      id: `unit ${unit.id}`,
+      title: unit.name,
+      words: unitWords(unit),
+      run: () => session.getState().openDialog({ kind: 'unit', unit: unit.id }),
+    },
+    ...unit.connectors.map(
+      (connector): SearchEntry => ({
+        id: `socket ${connector.id}`,
+        title: connectorName(build, connector.id),
+        words: `${socketWords(connector)}, ${onSocketWords(build, connector.id)}`,
+        run: () => session.getState().openDialog({ kind: 'unit', unit: unit.id, connector: connector.id }),
+      }),
+    ),
+  ]);
 }
 
 function connectorEntries(build: Build, goTo: GoTo): readonly SearchEntry[] {

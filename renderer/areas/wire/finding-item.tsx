@@ -1,4 +1,5 @@
 import type { Build } from '../../../boards/document/build';
+import { unitWith } from '../../../boards/document/lookup';
 import { type Finding, findingId, placeInTray, type Remedy } from '../../../boards/findings/finding';
 import { wordsOf } from '../../../boards/findings/words';
 import { doCommand } from '../../do-command';
@@ -23,6 +24,10 @@ export function FindingItem({ finding, build, tense }: FindingItemProps) {
   const chosen = useSession(({ selection }) => selection.kind === 'finding' && selection.id === id);
   const { title, reason, source } = wordsOf(finding, build);
 
+  const openUnit = (connector: string) => {
+    const unit = unitWith(build, connector);
+    if (unit) workbench.session.getState().openDialog({ kind: 'unit', unit: unit.id, connector });
+  };
   const show = () => {
     const { leads, pins } = finding;
     const standoff = placeInTray(finding);
@@ -35,7 +40,11 @@ export function FindingItem({ finding, build, tense }: FindingItemProps) {
     const connectors = new Set(pins.map((pin) => pin.connector));
     const seats = build.seats.filter((seat) => leads.includes(seat.lead));
     if (connectors.size === 0) for (const seat of seats) connectors.add(seat.connector);
-    if (connectors.size > 0) workbench.canvas.current?.show([...connectors]);
+    const onUnits = [...connectors].filter((connector) => unitWith(build, connector));
+    const onBoard = [...connectors].filter((connector) => !onUnits.includes(connector));
+    if (onBoard.length > 0) workbench.canvas.current?.show(onBoard);
+    // The drawing shows the board alone: what is only on a unit is shown from near by.
+    else if (onUnits[0] !== undefined) openUnit(onUnits[0]);
   };
 
   return (

@@ -29,7 +29,7 @@ export function SocketPage({ build, connector, onClose }: SocketPageProps) {
   const { session } = useWorkbench();
   const [seat] = seatsOn(build, connector.id);
   const closeUp = seat
-    ? closeUpOfPlug(build, seatedPlug(build, seat), false)
+    ? closeUpOfPlug(build, seatedPlug(build, seat), true)
     : closeUpOfConnector(build, connector);
   const name = socketName(connector);
   return (
