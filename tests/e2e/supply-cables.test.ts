@@ -55,14 +55,14 @@ it('a cable of another supply on the like outlet: exchanged by keys, told with t
   await openSocket(page, 'DRIVES 1');
   expect(plain(await dialog(page).textContent())).toContain('leads to POWER of DISK');
   await press(page, dialog(page).getByRole('button', { name: 'Take off SATA cable of BIRCH, plug supply' }));
-  await press(page, dialog(page).getByRole('button', { name: 'Seat here: SATA cable of ASH, plug supply' }));
+  await press(page, dialog(page).getByRole('button', { name: 'Seat here SATA cable of ASH, plug supply' }));
   await page.keyboard.press('Escape');
   await dialog(page).waitFor({ state: 'detached' });
 
   // At the drive.
   await openSocket(page, 'POWER');
   await press(page, dialog(page).getByRole('button', { name: 'Take off SATA cable of BIRCH, SATA 1' }));
-  await press(page, dialog(page).getByRole('button', { name: 'Seat here: SATA cable of ASH, SATA 1' }));
+  await press(page, dialog(page).getByRole('button', { name: 'Seat here SATA cable of ASH, SATA 1' }));
   const seventh = dialog(page).getByRole('table').getByRole('row').nth(7);
   expect(plain(await seventh.textContent())).toContain('+12 V from pin 3 of DRIVES 1 of BIRCH');
   await page.keyboard.press('Escape');
@@ -109,7 +109,7 @@ it('a supply of one’s own is made from blank, and its outlet drawn, filled and
   await dialog(page).getByRole('button', { name: 'Add', exact: true }).click();
   await dialog(page).getByRole('region', { name: 'OUTLET 1' }).waitFor();
   await dialog(page)
-    .getByRole('button', { name: /^Seat here: CABLE/ })
+    .getByRole('button', { name: /^Seat here CABLE/ })
     .first()
     .click();
   await page.keyboard.press('Escape');

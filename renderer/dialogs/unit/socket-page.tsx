@@ -119,7 +119,7 @@ function Fitting({ build, connector }: { readonly build: Build; readonly connect
               </span>
               <Button onPress={() => seatAt(workbench, seat)}>
                 {elsewhere ? 'Move here' : 'Seat here'}
-                <span className="aside-hidden">: {title}</span>
+                <span className="aside-hidden"> {title}</span>
               </Button>
             </li>
           );
