@@ -18,6 +18,8 @@ export const MENU_BAR: readonly Menu[] = [
       { id: 'file.open', label: 'Open…', accelerator: 'CmdOrCtrl+O' },
       { id: 'file.library', label: 'Library of sheets…', accelerator: 'CmdOrCtrl+Shift+O' },
       { id: 'help.demo', label: 'Open the demo build' },
+      { id: 'help.demo-cables', label: 'Open the demo with every cable' },
+      { id: 'help.demo-cramped', label: 'Open the demo of a cramped case' },
       'line',
       { id: 'file.save', label: 'Save', accelerator: 'CmdOrCtrl+S' },
       { id: 'file.save-as', label: 'Save as…', accelerator: 'CmdOrCtrl+Shift+S' },

@@ -43,6 +43,22 @@ export function fileActions(workbench: Workbench): readonly Action[] {
       run: () => openDemo(workbench),
     },
     {
+      id: 'help.demo-cables',
+      ...file(0),
+      label: 'Open the demo with every cable',
+      shortcuts: [],
+      enabled: true,
+      run: () => openDemo(workbench, 'everyCable'),
+    },
+    {
+      id: 'help.demo-cramped',
+      ...file(0),
+      label: 'Open the demo of a cramped case',
+      shortcuts: [],
+      enabled: true,
+      run: () => openDemo(workbench, 'cramped'),
+    },
+    {
       id: 'file.save',
       ...file(1),
       label: 'Save',

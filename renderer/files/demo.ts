@@ -8,6 +8,8 @@ const TEXTS = {
   board: () => import('../../boards/library/demo/bench.board.json?raw'),
   case: () => import('../../boards/library/demo/reading-room.case.json?raw'),
   wired: () => import('../../boards/library/demo/wired.build.json?raw'),
+  everyCable: () => import('../../boards/library/demo/every-cable.build.json?raw'),
+  cramped: () => import('../../boards/library/demo/letterbox.build.json?raw'),
 } as const;
 
 export async function demoDocument(which: keyof typeof TEXTS): Promise<Document> {
@@ -17,7 +19,10 @@ export async function demoDocument(which: keyof typeof TEXTS): Promise<Document>
   return result.value;
 }
 
-export async function openDemo(workbench: Workbench): Promise<void> {
-  const build = await demoDocument('wired');
+/** Builds to look at: the wiring alone, a machine with every cable laid, and one in a case that is too small. */
+export type DemoBuild = 'wired' | 'everyCable' | 'cramped';
+
+export async function openDemo(workbench: Workbench, which: DemoBuild = 'wired'): Promise<void> {
+  const build = await demoDocument(which);
   if (build.format === 'leadwright/build') await startBuild(workbench, build);
 }

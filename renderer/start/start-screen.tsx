@@ -13,6 +13,8 @@ import './start.css';
 export function StartScreen() {
   const { about } = useWorkbench();
   const demo = useAction('help.demo');
+  const cables = useAction('help.demo-cables');
+  const cramped = useAction('help.demo-cramped');
   const fresh = useAction('file.new');
   const open = useAction('file.open');
   const library = useAction('file.library');
@@ -48,6 +50,14 @@ export function StartScreen() {
             <Button onPress={() => library.run()}>
               <Library size={18} aria-hidden="true" />
               Library of sheets
+            </Button>
+          </div>
+          <div className="start-demos">
+            <Button kind="link" onPress={() => cables.run()}>
+              {cables.label}
+            </Button>
+            <Button kind="link" onPress={() => cramped.run()}>
+              {cramped.label}
             </Button>
           </div>
           <p className="soft small">

@@ -33,6 +33,9 @@ function buildOf(document: Document): Build {
 export const board = boardOf(opened('bench.board.json'));
 export const sheet = caseOf(opened('reading-room.case.json'));
 export const wired = buildOf(opened('wired.build.json'));
+export const everyCable = buildOf(opened('every-cable.build.json'));
+export const letterbox = caseOf(opened('letterbox.case.json'));
+export const cramped = buildOf(opened('letterbox.build.json'));
 export const slips = buildOf(opened('eight-slips.build.json'));
 
 /** Every lead of the demo, and the entry of the library that it is. */
