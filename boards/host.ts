@@ -21,6 +21,9 @@ const PageZ = z.int().min(1).max(10_000);
 /** A file on disk as it was when it was last read or written; opaque to the page. */
 const StampZ = z.string().max(200);
 
+/** Time, length and hash of a version; never a path. */
+const VersionIdZ = z.string().regex(/^\d{1,15}-\d{1,12}-[0-9a-f]{16}$/);
+
 const OpenedZ = z.strictObject({
   handle: HandleZ,
   name: NameZ,
@@ -285,6 +288,24 @@ export const CHANNELS = {
       ReadProblemZ,
     ),
   },
+  /** What a file held before, newest first: copies outside its folder. */
+  listVersions: {
+    input: z.strictObject({ handle: HandleZ }),
+    output: z.array(z.strictObject({ id: VersionIdZ, savedMs: z.number(), bytes: z.number() })).max(1_000),
+  },
+  readVersion: {
+    input: z.strictObject({ handle: HandleZ, id: VersionIdZ }),
+    output: resultOf(z.strictObject({ text: TextZ }), ReadProblemZ),
+  },
+  /** The program itself has failed in the window: a report for the person to read, and to share or not. */
+  writeReport: {
+    input: z.strictObject({
+      name: z.string().max(100),
+      message: z.string().max(10_000),
+      stack: z.string().max(100_000),
+    }),
+    output: resultOf(z.strictObject({ name: NameZ, folder: z.string(), text: TextZ }), SaveProblemZ),
+  },
   /** The title and the unsaved mark of the window, and whether closing has to ask. */
   showState: { input: z.strictObject({ name: z.string().max(300), unsaved: z.boolean() }), output: NoneZ },
 } as const;
@@ -303,6 +324,7 @@ export type Library = z.infer<typeof LibraryZ>;
 export type SheetFile = z.infer<typeof SheetFileZ>;
 export type SheetHead = z.infer<typeof SheetHeadZ>;
 export type SheetPlace = z.infer<typeof SheetPlaceZ>;
+export type Version = Output<'listVersions'>[number];
 export type RecoveryOffer = z.infer<typeof RecoveryZ>;
 
 /** What the machine asks of the window, unasked. */

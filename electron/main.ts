@@ -86,7 +86,8 @@ function openWindow(): void {
   });
   window.on('unresponsive', () => leaving.noteAnswering(false));
   window.on('responsive', () => leaving.noteAnswering(true));
-  window.webContents.on('render-process-gone', () => {
+  window.webContents.on('render-process-gone', (_event, { reason }) => {
+    void host.reports.write({ part: 'page', name: reason, message: '', stack: '' });
     leaving.note({ unsaved: false });
     // Once more for a page that had shown itself; one that never did would only fail again.
     if (pageIsUp) window?.webContents.reload();

@@ -23,6 +23,7 @@ export const MENU_BAR: readonly Menu[] = [
       'line',
       { id: 'file.save', label: 'Save', accelerator: 'CmdOrCtrl+S' },
       { id: 'file.save-as', label: 'Save as…', accelerator: 'CmdOrCtrl+Shift+S' },
+      { id: 'file.versions', label: 'Earlier versions…' },
       'line',
       {
         id: 'file.print-bench-sheet',

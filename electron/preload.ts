@@ -32,6 +32,9 @@ const host = {
   dropRecovery: (input) => ask('dropRecovery', input),
   listRecovery: () => ask('listRecovery'),
   takeRecovery: (input) => ask('takeRecovery', input),
+  listVersions: (input) => ask('listVersions', input),
+  readVersion: (input) => ask('readVersion', input),
+  writeReport: (input) => ask('writeReport', input),
   showState: (input) => ask('showState', input),
   onRequest: (listener) => {
     // The event itself stays here: through it the page would reach the channels.

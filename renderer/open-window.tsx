@@ -4,6 +4,7 @@ import type { HostApi } from '../boards/host';
 import { App, fetchBench } from './app';
 import { CrashScreen } from './errors/crash-screen';
 import { ErrorBoundary } from './errors/error-boundary';
+import { writeReport } from './errors/write-report';
 import { openHandle } from './files/open-document';
 import { connect } from './host/connect';
 import './frame/frame.css';
@@ -37,7 +38,10 @@ export async function openWindow(): Promise<void> {
   root.render(
     <StrictMode>
       <WorkbenchContext value={workbench}>
-        <ErrorBoundary onBug={() => void workbench.recovery.keepNow()}>
+        <ErrorBoundary
+          onBug={() => void workbench.recovery.keepNow()}
+          report={(thrown) => writeReport(host, thrown)}
+        >
           <App />
         </ErrorBoundary>
       </WorkbenchContext>

@@ -60,7 +60,11 @@ export async function openBrowserDoor(options: BrowserDoorOptions): Promise<Brow
     keys,
     presence,
     port: () => port,
-    report: options.report ?? console.error,
+    report: (thrown: unknown) => {
+      (options.report ?? console.error)(thrown);
+      const { name, message, stack = '' } = thrown instanceof Error ? thrown : new Error();
+      void host.reports.write({ part: 'machine', name, message, stack });
+    },
   };
   const server = createServer(LIMITS, (request, response) => {
     serve(served, request, response).catch(() => response.destroy());

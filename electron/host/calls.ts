@@ -8,6 +8,7 @@ import { libraryCalls } from './library-calls';
 import { withEnding } from './new-name';
 import { paperCalls } from './paper-calls';
 import { recoveryCalls } from './recovery-calls';
+import { versionCalls } from './version-calls';
 
 /** The handlers of a machine: what its doors share, and what they do differently. */
 export function hostCalls(host: Host): HostCalls {
@@ -47,6 +48,7 @@ export function hostCalls(host: Host): HostCalls {
       await settings.change(() => chosen);
       return undefined;
     },
+    writeReport: async (trouble) => host.reports.write({ part: 'window', ...trouble }),
     showState: async (state) => {
       door.showState(state);
       return undefined;
@@ -56,5 +58,6 @@ export function hostCalls(host: Host): HostCalls {
     ...paperCalls(host),
     ...libraryCalls(host),
     ...recoveryCalls(host),
+    ...versionCalls(host),
   };
 }

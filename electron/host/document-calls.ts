@@ -7,6 +7,7 @@ import type { Host } from './host';
 import type { HostCalls } from './host-calls';
 import { readTextFile } from './read-file';
 import { saveFile } from './save-file';
+import type { Held } from './versions';
 
 type DocumentCalls = Pick<HostCalls, 'open' | 'save' | 'listRecent' | 'noteRecent' | 'forgetRecent'>;
 
@@ -27,7 +28,12 @@ export function documentCalls(host: Host): DocumentCalls {
       if (path === null) return refuse({ code: 'stale-handle', name: 'this file' });
       const checked = checkOwnOutput(text, basename(path));
       if (!checked.ok) return checked;
-      const saved = await saving.take(path, () => saveFile(fs, { path, text, expected }));
+      const saved = await saving.take(path, async () => {
+        const before = await heldAt(host, path);
+        const written = await saveFile(fs, { path, text, expected });
+        if (written.ok) await host.versions.keep(path, { text, savedMs: Date.now() }, before);
+        return written;
+      });
       if (!saved.ok) return saved;
       await recent.note(path);
       return ok({ handle, name: basename(path), folder: dirname(path), ...saved.value });
@@ -51,6 +57,16 @@ export function documentCalls(host: Host): DocumentCalls {
       return undefined;
     },
   };
+}
+
+/** What the file holds before it is written, where it can be read. */
+async function heldAt({ fs }: Host, path: string): Promise<Held | null> {
+  try {
+    const read = await readTextFile(fs, path);
+    return read.ok ? { text: read.value.text, savedMs: (await fs.facts(path)).mtimeMs } : null;
+  } catch {
+    return null;
+  }
 }
 
 async function mayWrite({ fs }: Host, path: string): Promise<boolean> {

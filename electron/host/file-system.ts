@@ -1,5 +1,6 @@
 import { constants } from 'node:fs';
 import { lstat, mkdir, open, readdir, realpath, rename, stat, unlink } from 'node:fs/promises';
+import { dirname } from 'node:path';
 
 /** What is known of a file without reading it. */
 export interface FileFacts {
@@ -97,6 +98,16 @@ export async function isThere(fs: FileSystem, path: string): Promise<boolean> {
   }
 }
 
+/** Makes sure of folders just made, each in the one above it, from the lowest to `top`; as far as it can be done. */
+async function flushAbove(path: string, top: string): Promise<void> {
+  for (let above = dirname(path); above.length >= top.length; above = dirname(above)) {
+    const folder = await open(above, constants.O_RDONLY).catch(() => null);
+    await folder?.sync().catch(() => undefined);
+    await folder?.close();
+    if (above === dirname(above)) return;
+  }
+}
+
 /** The real disk. */
 export const DISK: FileSystem = {
   openToRead: (path) => opened(path, READ),
@@ -110,7 +121,8 @@ export const DISK: FileSystem = {
   rename,
   remove: unlink,
   makeFolder: async (path) => {
-    await mkdir(path, { recursive: true, mode: 0o700 });
+    const first = await mkdir(path, { recursive: true, mode: 0o700 });
+    if (first !== undefined && process.platform !== 'win32') await flushAbove(path, dirname(first));
   },
   list: async (path) =>
     (await readdir(path, { withFileTypes: true })).map((entry) => ({

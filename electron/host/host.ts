@@ -10,8 +10,10 @@ import { type Handles, makeHandles } from './handles';
 import { type KeptFile, keptFile } from './kept-file';
 import { type RecentFiles, recentFiles } from './recent-files';
 import { openRecovery, type Recovery } from './recovery';
+import { failureReports, type Reports } from './reports';
 import { type SheetLibrary, sheetLibrary } from './sheet-library';
 import { makeTurns, type Turns } from './turns';
+import { fileVersions, type Versions } from './versions';
 
 /** The machine behind a window: everything its calls reach. */
 export interface Host {
@@ -26,6 +28,10 @@ export interface Host {
   readonly settings: KeptFile<Settings>;
   readonly library: SheetLibrary;
   readonly recovery: Recovery;
+  /** Reports of failures of the program itself. */
+  readonly reports: Reports;
+  /** What files held before. */
+  readonly versions: Versions;
   readonly arrivals: Arrivals;
   /** What paper is made with; opened when it is first wanted. */
   readonly paperKit: () => Promise<PaperKit>;
@@ -62,6 +68,13 @@ export function openHost({ fs, door, version, surroundings, readPaperFile, toOpe
     settings: keptFile(fs, join(data, 'settings.json'), SettingsZ, DEFAULT_SETTINGS),
     library: sheetLibrary(fs, data),
     recovery: openRecovery(fs, join(data, 'recovery')),
+    reports: failureReports(
+      fs,
+      join(data, 'reports'),
+      { version, platform: surroundings.platform, door: door.kind },
+      () => new Date(),
+    ),
+    versions: fileVersions(fs, join(data, 'versions')),
     paperKit: () => {
       // Only now: a program that prints nothing need not wait for what printing takes.
       kit ??= import('../paper/kit').then(({ openKit }) => openKit(readPaperFile));

@@ -3,6 +3,7 @@ import { ok, type Result, refuse } from '../../boards/base/result';
 import type { ReadProblem, SaveProblem, SheetPlace } from '../../boards/host';
 import { checkOwnOutput } from './document-calls';
 import { orNullIfMissing } from './errno';
+import { flushFolder } from './flush-folder';
 import type { Host } from './host';
 import type { HostCalls } from './host-calls';
 import { nameProblem } from './new-name';
@@ -157,6 +158,8 @@ async function moveAside(
     await fs.makeFolder(folder);
     const free = await freePath({ fs }, folder, name);
     await fs.rename(path, free);
+    await flushFolder(fs, folder);
+    await flushFolder(fs, dirname(path));
     return ok({ name: basename(free), folder });
   } catch (thrown) {
     return refuse(saveProblemOf(thrown, name));

@@ -3,6 +3,7 @@ import { ok, type Result, refuse } from '../../boards/base/result';
 import type { SaveProblem } from '../../boards/host';
 import { orNullIfMissing } from './errno';
 import type { FileSystem } from './file-system';
+import { flushFolder } from './flush-folder';
 import { isAlive, ownLife } from './process-life';
 import { readTextFile } from './read-file';
 import { decodeCopy, encodeCopy, type RecoveryCopy, type RecoveryNote } from './recovery-copy';
@@ -140,6 +141,7 @@ export function openRecovery(fs: FileSystem, folder: string): Recovery {
         for (const end of [...SLOTS.filter((slot) => slot !== newest), newest]) {
           try {
             await orNullIfMissing(fs.remove(pathOf(session, end)));
+            await flushFolder(fs, folder);
           } catch {
             return;
           }

@@ -3,6 +3,7 @@ import { ok, type Result, refuse } from '../../boards/base/result';
 import type { SaveProblem } from '../../boards/host';
 import { orNullIfMissing } from './errno';
 import type { FileFacts, FileSystem } from './file-system';
+import { flushFolder } from './flush-folder';
 import { readTextFile } from './read-file';
 import { saveProblemOf } from './save-problem';
 import { looksUntouched, sameContent, sha256, stampOf } from './stamp';
@@ -116,20 +117,4 @@ async function changedOutside(
   if (looksUntouched(expected, facts)) return false;
   const now = await readTextFile(fs, target);
   return !now.ok || !sameContent(expected, now.value.stamp);
-}
-
-async function flushFolder(fs: FileSystem, folder: string): Promise<boolean> {
-  // Windows has no way to flush a folder; its disks write names down in a journal.
-  if (process.platform === 'win32') return true;
-  try {
-    const open = await fs.openFolder(folder);
-    try {
-      await open.sync();
-    } finally {
-      await open.close();
-    }
-    return true;
-  } catch {
-    return false;
-  }
 }

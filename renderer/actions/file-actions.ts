@@ -75,6 +75,14 @@ export function fileActions(workbench: Workbench): readonly Action[] {
       run: () => saveBuildAs(workbench),
     },
     {
+      id: 'file.versions',
+      ...file(1),
+      label: 'Earlier versions…',
+      shortcuts: [],
+      enabled: workbench.editor.getState().open?.file.handle != null,
+      run: () => openDialog({ kind: 'versions' }),
+    },
+    {
       id: 'file.close',
       ...file(3),
       label: 'Close',

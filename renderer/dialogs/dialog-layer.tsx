@@ -7,6 +7,7 @@ const Keys = lazy(() => import('./keys-dialog').then((part) => ({ default: part.
 const Cautions = lazy(() => import('./cautions-dialog').then((part) => ({ default: part.CautionsDialog })));
 const NewBuild = lazy(() => import('./new-build-dialog').then((part) => ({ default: part.NewBuildDialog })));
 const Recent = lazy(() => import('./recent-dialog').then((part) => ({ default: part.RecentDialog })));
+const Versions = lazy(() => import('./versions-dialog').then((part) => ({ default: part.VersionsDialog })));
 const AddConnector = lazy(() =>
   import('./add-connector-dialog').then((part) => ({ default: part.AddConnectorDialog })),
 );
@@ -90,6 +91,8 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
       return <NewBuild onClose={close} />;
     case 'recent':
       return <Recent onClose={close} />;
+    case 'versions':
+      return <Versions onClose={close} />;
     case 'add-connector':
       return <AddConnector onClose={close} />;
     case 'number-connector':

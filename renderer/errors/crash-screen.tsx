@@ -1,7 +1,24 @@
+import { useEffect, useState } from 'react';
 import { Button } from '../look/button';
 
-/** Said once when the program itself has failed: plainly, with the way on. */
-export function CrashScreen({ thrown }: { readonly thrown: unknown }) {
+export interface WrittenReport {
+  readonly name: string;
+  readonly folder: string;
+  readonly text: string;
+}
+
+interface CrashScreenProps {
+  readonly thrown: unknown;
+  /** Writes the report; left out where there is no machine to write it. */
+  readonly report?: (thrown: unknown) => Promise<WrittenReport | null>;
+}
+
+/** Said once when the program itself has failed: plainly, with the way on, and with the report to read. */
+export function CrashScreen({ thrown, report }: CrashScreenProps) {
+  const [written, setWritten] = useState<WrittenReport | null>(null);
+  useEffect(() => {
+    void report?.(thrown).then(setWritten);
+  }, [report, thrown]);
   const detail = thrown instanceof Error ? thrown.message : String(thrown);
   return (
     <main className="crash" role="alert">
@@ -12,6 +29,28 @@ export function CrashScreen({ thrown }: { readonly thrown: unknown }) {
       <Button kind="main" onPress={() => location.reload()}>
         Load again
       </Button>
+      {written !== null && <Report written={written} />}
     </main>
+  );
+}
+
+function Report({ written: { name, folder, text } }: { readonly written: WrittenReport }) {
+  const [copied, setCopied] = useState(false);
+  const copy = async () => {
+    await navigator.clipboard.writeText(text);
+    setCopied(true);
+  };
+  return (
+    <section aria-labelledby="report-title">
+      <h2 id="report-title">A report, for you to share or not</h2>
+      <p>
+        It is the file {name} in {folder}. This is all that is in it:
+      </p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a text that scrolls has to be reached by keyboard */}
+      <pre tabIndex={0}>{text}</pre>
+      <Button onPress={() => void copy().catch(() => undefined)}>
+        {copied ? 'Copied' : 'Copy the report'}
+      </Button>
+    </section>
   );
 }

@@ -1,10 +1,12 @@
 import { Component, type ReactNode } from 'react';
-import { CrashScreen } from './crash-screen';
+import { CrashScreen, type WrittenReport } from './crash-screen';
 
 interface ErrorBoundaryProps {
   readonly children: ReactNode;
   /** Keeps what can be kept. */
   readonly onBug: () => void;
+  /** Writes a report of the failure. */
+  readonly report: (thrown: unknown) => Promise<WrittenReport | null>;
 }
 
 interface ErrorBoundaryState {
@@ -42,6 +44,10 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
 
   override render(): ReactNode {
     const { thrown } = this.state;
-    return thrown === null ? this.props.children : <CrashScreen thrown={thrown.value} />;
+    return thrown === null ? (
+      this.props.children
+    ) : (
+      <CrashScreen thrown={thrown.value} report={this.props.report} />
+    );
   }
 }

@@ -41,6 +41,9 @@ export async function browserHost(page: string): Promise<HostApi> {
     dropRecovery: through('dropRecovery'),
     listRecovery: through('listRecovery'),
     takeRecovery: through('takeRecovery'),
+    listVersions: through('listVersions'),
+    readVersion: through('readVersion'),
+    writeReport: through('writeReport'),
     showState: through('showState'),
     // This door has no menu and no second start: the machine never asks anything of the page.
     onRequest: () => () => undefined,

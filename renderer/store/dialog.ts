@@ -35,6 +35,7 @@ export type Dialog =
         | 'cautions'
         | 'new-build'
         | 'recent'
+        | 'versions'
         | 'add-connector'
         | 'add-lead'
         | 'add-unit'

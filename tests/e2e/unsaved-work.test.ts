@@ -52,7 +52,7 @@ it.each(WAYS_OUT)('$way asks what becomes of unsaved work, and does as it is tol
   await page.getByRole('button', { name: 'Don’t save' }).click();
   await page.getByRole('heading', { level: 1, name: 'Study machine 3' }).waitFor({ state: 'detached' });
   expect(readFileSync(join(workplace.home, 'study.build.json'), 'utf8')).toBe(textOf('wired.build.json'));
-  expect(recoveryCopies()).toEqual([]);
+  await expect.poll(recoveryCopies).toEqual([]);
 });
 
 it('closing a build with unsaved work saves it first where that is chosen', async () => {
@@ -114,6 +114,50 @@ describe('work that was not saved when the program was killed', () => {
     expect(readFileSync(join(workplace.home, 'study.build.json'), 'utf8')).toBe(textOf('wired.build.json'));
     expect(recoveryCopies()).toEqual([]);
   });
+});
+
+it('a second window is not offered what is open in the first, and is once that has gone', async () => {
+  const page = await workOnDemo();
+  await expect.poll(keptChanges, { timeout: 15_000 }).toBe(1);
+  const second = await workplace.open();
+  await second.getByRole('heading', { name: 'Worked on last' }).waitFor();
+  expect(await second.getByRole('region', { name: 'Not saved last time' }).count()).toBe(0);
+  await page.context().close();
+  await expect
+    .poll(async () => {
+      await second.reload();
+      await second.getByRole('heading', { name: 'Worked on last' }).waitFor();
+      return second.getByRole('region', { name: 'Not saved last time' }).count();
+    })
+    .toBe(1);
+});
+
+it('each save keeps what the file held; an earlier version is opened as unsaved work, and saved again', async () => {
+  const page = await workOnDemo();
+  await page.keyboard.press('Control+S');
+  await expect.poll(() => stateOf(page)).toBe('saved in study.build.json');
+  await page.getByRole('button', { name: 'File', exact: true }).click();
+  await page.getByRole('menuitem', { name: 'Earlier versions…' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Earlier versions of study.build.json' });
+  await expect
+    .poll(async () => plain(await dialog.getByRole('listitem').first().textContent()))
+    .toMatch(/^Saved today at \d\d:\d\das it is on the screen/);
+  await expect
+    .poll(async () => plain(await dialog.getByRole('listitem').last().textContent()))
+    .toMatch(/\d+ connectors, \d+ leads, \d+ plugs seated/);
+  await dialog
+    .getByRole('button', { name: /^Open as it was saved/ })
+    .last()
+    .click();
+  await dialog.waitFor({ state: 'detached' });
+  expect(await leadsIn(page, 'On the shelf')).toHaveLength(0);
+  expect(await stateOf(page)).toBe('recovered, not saved');
+  expect(buildIn(join(workplace.home, 'study.build.json')).seats.map(({ lead }) => lead)).not.toContain(
+    'speaker',
+  );
+  await page.keyboard.press('Control+S');
+  await expect.poll(() => stateOf(page)).toBe('saved in study.build.json');
+  expect(readFileSync(join(workplace.home, 'study.build.json'), 'utf8')).toBe(textOf('wired.build.json'));
 });
 
 /** How many changes the newest recovery copy on disk holds. */

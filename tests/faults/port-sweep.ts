@@ -9,7 +9,7 @@ import { type BadDisk, type Swept, sweep } from './work/sweep';
 const TRIED = FAULTS.filter((fault) => fault !== 'ENOENT');
 
 /** The same as under the shim, in this process, through the port that the host reaches all files by. */
-export async function portSweep(every: number): Promise<Swept> {
+export async function portSweep(every: number, operations = OPERATIONS): Promise<Swept> {
   const below = mkdtempSync(join(tmpdir(), 'lw-port-'));
   let armed: FaultyDisk | null = null;
   const disk: BadDisk = {
@@ -26,7 +26,7 @@ export async function portSweep(every: number): Promise<Swept> {
   };
   try {
     const takes = (number: number) => number % every === 0;
-    return await sweep(disk, { below, operations: OPERATIONS, faults: TRIED, takes });
+    return await sweep(disk, { below, operations, faults: TRIED, takes });
   } finally {
     rmSync(below, { recursive: true, force: true });
   }

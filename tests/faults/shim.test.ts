@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { killSweep } from './kill-sweep';
 import { whyNoShim } from './shim/shim';
 import { shimSweep } from './shim-sweep';
 
@@ -7,8 +8,14 @@ if (why !== null) console.warn(`Faults under the real host: not run, ${why}.`);
 
 describe.skipIf(why !== null)('The real host on a real disk that goes wrong', () => {
   test('leaves every file whole, and says what is so', async () => {
-    const { tried, failures } = await shimSweep(11);
+    const { tried, failures } = await shimSweep(31);
     expect(failures).toEqual([]);
-    expect(tried).toBeGreaterThan(300);
+    expect(tried).toBeGreaterThan(150);
+  });
+
+  test('that is killed at any step loses nothing', async () => {
+    const { tried, failures } = await killSweep(97);
+    expect(failures).toEqual([]);
+    expect(tried).toBeGreaterThan(5);
   });
 });

@@ -19,6 +19,8 @@ interface StandIn extends HostApi {
   readonly copies: Map<string, Input<'keepRecovery'>>;
   /** The library of sheets, by handle. */
   readonly sheets: Map<string, { readonly name: string; readonly text: string }>;
+  /** What the open file held before, by id. */
+  readonly versions: Map<string, string>;
   readonly asked: string[];
   keepRecovery: HostApi['keepRecovery'];
   /** What the next save answers instead of saving. */
@@ -35,11 +37,13 @@ function standIn(): StandIn {
   const copies = new Map<string, Input<'keepRecovery'>>();
   const sheets = new Map<string, { readonly name: string; readonly text: string }>();
   const asked: string[] = [];
+  const versions = new Map<string, string>();
   let stamps = 0;
   const host: StandIn = {
     files,
     copies,
     sheets,
+    versions,
     asked,
     refusal: null,
     chosen: NOTHING_CHOSEN,
@@ -109,6 +113,18 @@ function standIn(): StandIn {
       const { text, name, handle, stamp } = copy;
       return { ok: true, value: { text, name, handle, stamp } };
     },
+    listVersions: async () =>
+      [...versions].map(([id, text]) => ({ id, savedMs: Number.parseInt(id, 10), bytes: text.length })),
+    readVersion: async ({ id }) => {
+      const text = versions.get(id);
+      return text === undefined
+        ? { ok: false, problem: { code: 'not-found', name: id } }
+        : { ok: true, value: { text } };
+    },
+    writeReport: async () => ({
+      ok: true,
+      value: { name: 'report.txt', folder: '/bench', text: 'A report' },
+    }),
     showState: async () => undefined,
     onRequest: () => () => undefined,
   };

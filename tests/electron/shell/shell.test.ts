@@ -290,10 +290,10 @@ describe('Closing', () => {
   test('a page that broke down is loaded again once it had come up, and otherwise given up', async () => {
     const { window, call } = await start();
     await call('showState', { name: 'Bench', unsaved: true });
-    window.webContents.emit('render-process-gone');
+    window.webContents.emit('render-process-gone', {}, { reason: 'crashed' });
     expect(window.webContents.reloads).toBe(1);
     expect(close(window)).toBe(false);
-    window.webContents.emit('render-process-gone');
+    window.webContents.emit('render-process-gone', {}, { reason: 'crashed' });
     expect(window.destroyed).toBe(true);
   });
 });

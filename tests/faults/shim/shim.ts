@@ -74,7 +74,7 @@ export async function openShim(): Promise<Shim> {
 let bundled: Promise<string> | null = null;
 
 /** The host and what is done with it, in one file that Node runs as it is. */
-function bundleAtWork(): Promise<string> {
+export function bundleAtWork(): Promise<string> {
   const outDir = join(ROOT, 'out', 'faults');
   bundled ??= build({
     configFile: false,

@@ -1,5 +1,6 @@
 import { openSync, readFileSync } from 'node:fs';
 import { DISK } from '../../../electron/host/file-system';
+import { onFullDisk } from './on-full-disk';
 import { OPERATIONS, operationOf } from './operations';
 import { type BadDisk, sweep } from './sweep';
 
@@ -7,6 +8,7 @@ import { type BadDisk, sweep } from './sweep';
  * A program of its own that works under the shim, with the real host on the real disk.
  *
  * at-work sweep <folder> <faults, by comma> <one case in so many>   prints what came of it
+ * at-work full <folder> <bytes left free, by comma>                  on a disk that is really full
  * at-work once <operation> <home> <data> <at> <kind> <lasting>      does one thing, and may be killed in it
  */
 const [, , order = '', ...args] = process.argv;
@@ -38,6 +40,11 @@ if (order === 'sweep') {
   const takes = (number: number) => number % Number(every) === 0;
   const swept = await sweep(shim, { below, operations: OPERATIONS, faults: faults.split(','), takes });
   process.stdout.write(JSON.stringify(swept));
+} else if (order === 'full') {
+  const [below = '', sizes = ''] = args;
+  const failures: string[] = [];
+  for (const size of sizes.split(',')) failures.push(...(await onFullDisk(below, Number(size))));
+  process.stdout.write(JSON.stringify({ tried: sizes.split(',').length, failures }));
 } else {
   const [name = '', home = '', data = '', at = '0', kind = '', lasting = '0'] = args;
   arm(Number(at), kind, lasting === '1');

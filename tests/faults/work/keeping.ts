@@ -1,3 +1,5 @@
+import { truncateSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Settings } from '../../../boards/host';
 import { FORMER, NEXT } from './documents';
 import { type Operation, saidBy } from './operation';
@@ -38,6 +40,40 @@ function oneOf(found: readonly string[], allowed: readonly (string | null)[]): r
   if (found.length < 2 && allowed.includes(text)) return [];
   return [`Offered: ${found.map((each) => each.slice(0, 60)).join(' | ') || 'nothing'}`];
 }
+
+/** A program that was killed in the middle of a copy, by the older of its kind that cut files off. */
+async function brokeOff(place: Place): Promise<void> {
+  const { calls } = startAt(place);
+  await keep(calls, FORMER, 1);
+  await keep(calls, 'the copy that was cut off', 2);
+  truncateSync(join(place.data, 'recovery', `${SESSION}.b.copy`), 300);
+}
+
+/** Trouble on top of trouble: the program is recovering from a crash when the disk fails too. */
+export const RECOVERING: readonly Operation[] = [
+  {
+    name: 'be offered what a broken copy left',
+    prepare: brokeOff,
+    run: async (place, fs) => {
+      const { calls } = startAt(place, fs);
+      await calls.about({ page: PAGE });
+      await calls.listRecovery();
+      return { done: true };
+    },
+    wrongs: async (place) => oneOf(await offered(place), [FORMER]),
+  },
+  {
+    name: 'take up again what a broken copy left, and go on',
+    prepare: brokeOff,
+    run: async (place, fs) => {
+      const { calls } = startAt(place, fs);
+      await calls.about({ page: PAGE });
+      for (const { id } of await calls.listRecovery()) await calls.takeRecovery({ id, page: PAGE });
+      return saidBy(await keep(calls, NEXT, 3));
+    },
+    wrongs: async (place, said) => oneOf(await offered(place), said?.done ? [NEXT] : [NEXT, FORMER]),
+  },
+];
 
 /** What the program keeps for itself: copies of unsaved work, settings, the files worked on last. */
 export const KEEPING: readonly Operation[] = [

@@ -23,7 +23,10 @@ export const SAVING: readonly Operation[] = [
       if (!opened.ok) return saidBy(opened);
       return saidBy(await calls.save({ handle, text: NEXT, expected: opened.value.stamp }));
     },
-    wrongs: async (place, said) => fileWrongs(fileOf(place), FORMER, NEXT, said),
+    wrongs: async (place, said) => [
+      ...fileWrongs(fileOf(place), FORMER, NEXT, said),
+      ...(await versionWrongs(place)),
+    ],
   },
   {
     name: 'save as',
@@ -39,7 +42,7 @@ export const SAVING: readonly Operation[] = [
     name: 'save through a link',
     prepare: async (place) => {
       writeFileSync(elsewhere(place), FORMER);
-      symlinkSync(elsewhere(place), fileOf(place));
+      symlinkSync('elsewhere.json', fileOf(place));
     },
     run: async (place, fs) => {
       const { host, calls } = startAt(place, fs);
@@ -63,6 +66,18 @@ export const SAVING: readonly Operation[] = [
     wrongs: async (place, said) => fileWrongs(listOf(place), FORMER, listText(), said),
   },
 ];
+
+/** What is listed as an earlier version and opens is one, whole. */
+async function versionWrongs(place: Place): Promise<readonly string[]> {
+  const { host, calls } = startAt(place);
+  const handle = host.handles.give(fileOf(place));
+  const wrongs: string[] = [];
+  for (const { id } of await calls.listVersions({ handle })) {
+    const read = await calls.readVersion({ handle, id });
+    if (read.ok && ![FORMER, NEXT].includes(read.value.text)) wrongs.push(`The version ${id} is not whole`);
+  }
+  return wrongs;
+}
 
 let made: string | null = null;
 
