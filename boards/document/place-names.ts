@@ -1,8 +1,7 @@
 import type { Tray, TraySide } from './tray';
 
 /** Kinds of places that a tray has; all of them together have ids of their own. */
-export const PLACE_KINDS = ['point', 'opening', 'bay', 'supply', 'standoff', 'fan'] as const;
-export type PlaceKind = (typeof PLACE_KINDS)[number];
+export type PlaceKind = 'point' | 'opening' | 'bay' | 'supply' | 'standoff' | 'fan';
 
 /** One place of a tray, whatever it is. */
 export interface PlaceRef {

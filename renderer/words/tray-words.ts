@@ -10,7 +10,7 @@ import { counted } from './list-words';
 const NBSP = '\u00a0';
 
 /** From which side, as a button says it. */
-export const SIDE_WORDS: Readonly<Record<TraySide, string>> = { front: 'front', back: 'back' };
+const SIDE_WORDS: Readonly<Record<TraySide, string>> = { front: 'front', back: 'back' };
 
 export const EDGE_WORDS: Readonly<Record<Opening['edge'], string>> = {
   grommet: 'rubber grommet',
@@ -95,7 +95,7 @@ export function blowsWords(fan: FanPlace): string {
 }
 
 /** "150 mm from the left, 60 mm from the top", as the tray is seen from the front. */
-export function placeWords({ xMm, yMm }: { readonly xMm: number; readonly yMm: number }): string {
+function placeWords({ xMm, yMm }: { readonly xMm: number; readonly yMm: number }): string {
   return `${mmWords(xMm)} from the left, ${mmWords(yMm)} from the top`;
 }
 

@@ -134,6 +134,27 @@ const VIEWS: readonly View[] = [
     leave: press('Escape'),
   },
   {
+    view: 'the map of the tray, with an opening chosen',
+    show: async () => {
+      await page.keyboard.press('Control+3');
+      await page.getByRole('tab', { name: 'Places' }).click();
+      await page.getByRole('option', { name: /^Upper front/ }).click();
+      await page.getByRole('textbox', { name: 'Edge from the left, mm' }).waitFor();
+    },
+  },
+  {
+    view: 'a path of the tray, from the back',
+    show: async () => {
+      await page.getByRole('radio', { name: 'Back' }).click();
+      await page.getByRole('tab', { name: 'Paths' }).click();
+      await page
+        .getByRole('option', { name: /^Column, top/ })
+        .first()
+        .click();
+      await page.getByRole('textbox', { name: 'Length, mm' }).waitFor();
+    },
+  },
+  {
     view: 'the steps, with a plug on its header',
     show: async () => {
       await page.keyboard.press('Control+5');

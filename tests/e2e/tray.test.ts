@@ -157,6 +157,7 @@ it('the shelf is the map in words: what is chosen on it is chosen on the map, an
   await page.getByRole('button', { name: /demo/i }).first().click();
   await page.getByRole('navigation', { name: 'Work areas' }).getByRole('button', { name: 'Route' }).click();
   await mapIsThere(page);
+  await page.getByRole('tab', { name: 'Places' }).click();
   await page.getByRole('option', { name: /^Drive cage/ }).click();
   await expect.poll(() => chosenName(page)).toBe('Drive cage');
   // In the middle of the upper bay of the cage.

@@ -8,7 +8,7 @@ import { onTray } from '../../../boards/routing/board-on-tray';
 import { fromSide, type Look } from './tray-look';
 
 /** A connector of the board where it lies on the tray. */
-export interface ConnectorShape {
+interface ConnectorShape {
   readonly connector: string;
   readonly name: string;
   readonly box: Rect;

@@ -66,7 +66,7 @@ export function drawOpening(pen: Pen, { box, round, edge }: OpeningShape): void 
   context.stroke();
 }
 
-export function traceOpening(context: CanvasRenderingContext2D, box: Rect, round: boolean): void {
+function traceOpening(context: CanvasRenderingContext2D, box: Rect, round: boolean): void {
   const { x, y, width, height } = box;
   if (round) context.ellipse(x + width / 2, y + height / 2, width / 2, height / 2, 0, 0, 2 * Math.PI);
   else context.roundRect(x, y, width, height, Math.min(3, width / 3, height / 3));

@@ -99,7 +99,7 @@ function reachAbout(point: Point, reach: Mm): Rect {
 }
 
 /** From the nearest point of a piece of a line. */
-export function awayFrom([from, to]: Line, point: Point): Mm {
+function awayFrom([from, to]: Line, point: Point): Mm {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const length = dx ** 2 + dy ** 2;
   const along = length === 0 ? 0 : ((point.x - from.x) * dx + (point.y - from.y) * dy) / length;

@@ -35,13 +35,3 @@ export function rectFromSide(look: Look, area: Area): Rect {
   const { x, y, width, height } = rectOf(area);
   return { ...fromSide(look, { x: look.side === 'front' ? x : x + width, y }), width, height };
 }
-
-/** A rectangle that is looked at, as the sheet has it. */
-export function areaOfRect(look: Look, { x, y, width, height }: Rect): Area {
-  return {
-    xMm: look.side === 'front' ? x : look.widthMm - x - width,
-    yMm: y,
-    widthMm: width,
-    heightMm: height,
-  };
-}

@@ -1,5 +1,5 @@
 import { LIMITS } from '../../../../boards/document/limits';
-import type { Tray } from '../../../../boards/document/tray';
+import { POINT_WORDS } from '../../../../boards/document/place-names';
 import type { TrayPlace } from '../../../../boards/document/tray-places';
 import { Choice } from '../../../look/choice';
 import { TextLine } from '../../../look/text-line';
@@ -113,11 +113,7 @@ export function PlaceForm({ each }: { readonly each: TrayPlace }) {
   }
 }
 
-const POINT_KINDS: readonly { readonly id: Tray['points'][number]['kind']; readonly label: string }[] = [
-  { id: 'tie', label: 'tie point' },
-  { id: 'bend', label: 'bend' },
-  { id: 'end', label: 'cable end' },
-];
+const POINT_KINDS = (['tie', 'bend', 'end'] as const).map((id) => ({ id, label: POINT_WORDS[id] }));
 
 const SEEN: readonly { readonly id: 'set' | 'empty' | 'unseen'; readonly label: string }[] = [
   { id: 'set', label: 'a standoff' },

@@ -23,11 +23,11 @@ import { newPlace, straightMm } from './new-place';
 
 export type Bench = Pick<Workbench, 'editor' | 'session'>;
 
-export function buildOf({ editor }: Bench): Build | undefined {
+function buildOf({ editor }: Bench): Build | undefined {
   return editor.getState().open?.history.present;
 }
 
-export function trayOf(bench: Bench): Tray | undefined {
+function trayOf(bench: Bench): Tray | undefined {
   return buildOf(bench)?.case.tray;
 }
 
