@@ -10,46 +10,13 @@ import { receive } from '../../electron/host/receive';
 import { readCopied } from '../../renderer/areas/document/connector/pin-clipboard';
 import { wired } from '../boards/library/demo-files';
 import { makeMachine } from '../electron/host/machine';
+import { HARMFUL_INPUTS, PAYLOADS } from './harmful-inputs';
 import { ENGINE_NAMES, HOSTILE_TEXTS } from './hostile-texts';
-
-function deep(levels: number): unknown {
-  let value: unknown = [];
-  for (let at = 0; at < levels; at++) value = [value];
-  return value;
-}
-
-/** What a page that was taken over could send in place of what a channel takes. */
-const INPUTS: readonly (readonly [string, unknown])[] = [
-  ['null', null],
-  ['a number', 1],
-  ['a number that is none', Number.NaN],
-  ['a text', 'x'],
-  ['a path', '/etc/passwd'],
-  ['a path for a handle', { handle: '/etc/passwd' }],
-  ['a handle nobody gave out', { handle: 'A'.repeat(32) }],
-  ['an empty object', {}],
-  ['a list', []],
-  ['a list of handles', { handles: ['/etc/passwd'] }],
-  ['a million levels', deep(1_000_000)],
-  ['a million levels for a field', { handle: deep(1_000_000) }],
-  ['100 MB of text', 'x'.repeat(100 * 1024 * 1024)],
-  ['100 MB for a field', { handle: 'x'.repeat(100 * 1024 * 1024) }],
-  ['a list without end', { handles: Array.from({ length: 100_000 }, () => 'A'.repeat(32)) }],
-  ['bytes', new Uint8Array(8)],
-  ['a date', new Date(0)],
-  ['a map', new Map([['handle', 'x']])],
-  ['a function', () => 'x'],
-  ['a symbol', Symbol('x')],
-  ['a big number', 10n],
-  ['an array with names', Object.assign([], { handle: 'x' })],
-  ['the engine’s own names', JSON.parse('{"__proto__":{"handle":"x"},"constructor":{"prototype":{"x":1}}}')],
-  ...ENGINE_NAMES.map((name) => [`the handle ${name}`, { handle: name }] as const),
-];
 
 describe('a call of a page that was taken over', () => {
   it.each(Object.keys(CHANNELS))('%s takes nothing that it was not made for', async (channel) => {
     const machine = makeMachine();
-    for (const [what, input] of INPUTS) {
+    for (const [what, input] of HARMFUL_INPUTS) {
       if (CHANNELS[channel as keyof typeof CHANNELS].input.safeParse(input).success) {
         // A handle of the right shape that was never given out: the call answers that, and does nothing.
         const answer = await receive(machine.calls, channel, input);
@@ -70,7 +37,6 @@ describe('a call of a page that was taken over', () => {
 });
 
 describe('names that the engine gives a meaning to', () => {
-  const PAYLOADS = 1_000;
   const before = ['Object', 'Array', 'String', 'Function'].map((name) => [name, namesOn(name)]);
 
   function namesOn(name: string): readonly string[] {

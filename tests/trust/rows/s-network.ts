@@ -1,0 +1,66 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { inRoot } from '../../../electron/start/place.mjs';
+import type { Tried, TrustRow } from '../row';
+import { runTests } from '../run-tests';
+
+const E2E_TESTS = 190;
+/** What `alone.mjs` ends with where no network can be made. */
+const NO_NETWORK = 3;
+
+export const ROWS: readonly TrustRow[] = [
+  {
+    id: 'S4',
+    promise: 'A stranger’s request to the browser door is refused before anything is done for it',
+    target: { count: 60, what: 'hostile requests, pages of other sites and DNS rebinding among them' },
+    run: async () => {
+      const raw = await runTests('core', ['tests/electron/browser/strangers.test.ts']);
+      const pages = await runTests('e2e', ['tests/e2e/strangers.test.ts']);
+      return { tried: raw.passed + pages.passed, failures: [...raw.failures, ...pages.failures] };
+    },
+  },
+  {
+    id: 'S5',
+    promise: 'The program needs no network, and its window looks up no other host',
+    target: { count: E2E_TESTS, what: 'end-to-end tests in a network that holds this machine alone' },
+    run: wholeRun,
+  },
+  {
+    id: 'S13',
+    promise: 'The window’s policy is exactly what it has to be, and nothing of the window goes against it',
+    target: { count: E2E_TESTS, what: 'end-to-end tests without one violation' },
+    run: async () => {
+      const exact = await runTests('core', ['tests/electron/browser/our-page.test.ts']);
+      const whole = await wholeRun();
+      return { ...whole, failures: [...exact.failures, ...whole.failures] };
+    },
+  },
+];
+
+let before: Promise<Tried> | undefined;
+
+/** The whole end-to-end run, once for every row that it speaks for: each of its tests fails at a violation. */
+function wholeRun(): Promise<Tried> {
+  before ??= runAlone();
+  return before;
+}
+
+async function runAlone(): Promise<Tried> {
+  const folder = inRoot('out', 'trust');
+  mkdirSync(folder, { recursive: true });
+  const report = `${folder}/e2e-alone.report.json`;
+  rmSync(report, { force: true });
+  const args = ['--reporter=json', `--outputFile.json=${report}`];
+  const run = spawn(process.execPath, [inRoot('tests', 'e2e', 'alone.mjs'), ...args], { stdio: 'ignore' });
+  const [code] = await once(run, 'exit');
+  if (code === NO_NETWORK) return { tried: 0, failures: [], notRun: 'no network can be made here (unshare)' };
+  const { numPassedTests, testResults } = JSON.parse(readFileSync(report, 'utf8'));
+  const failed = (testResults as { name: string; status: string; message: string }[]).filter(
+    ({ status }) => status === 'failed',
+  );
+  return {
+    tried: numPassedTests,
+    failures: failed.map(({ name, message }) => `${name}: ${message.split('\n')[0]}`),
+  };
+}
