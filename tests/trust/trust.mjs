@@ -12,6 +12,7 @@ import { outcomeOf, ROW_IDS, stands, tableForDocs, tableForTerminal, withTable }
  * npm run trust [-- R1 S6]          these rows only
  * npm run trust -- --into-docs      and the table goes into DEVELOPERS.md
  * npm run soak                      the long rows; what comes of them is kept in soaked.json
+ * npm run soak -- R13 --minutes=5   the robot for as long
  */
 const SOAKED = inRoot('tests', 'trust', 'soaked.json');
 const DOCS = inRoot('DEVELOPERS.md');
@@ -32,6 +33,7 @@ rmSync(inRoot('out', 'trust'), { recursive: true, force: true });
 runTool('vitest', ['run', '--project', 'trust'], {
   LEADWRIGHT_BROWSER: ensureBrowser() ?? '',
   LEADWRIGHT_TRUST_ROWS: ids.length > 0 ? ids.join(',') : soak ? 'long' : '',
+  ...minutes(),
 });
 
 /** @type {Map<string, import('./verdict.mjs').RowResult>} */
@@ -55,6 +57,12 @@ if (args.includes('--into-docs')) {
   writeFileSync(DOCS, withTable(readFileSync(DOCS, 'utf8'), tableForDocs(ROW_IDS, results), today));
 }
 process.exitCode = bad.length === 0 ? 0 : 1;
+
+/** @returns {Record<string, string>} how long the robot is to work, where it was said */
+function minutes() {
+  const said = args.find((arg) => arg.startsWith('--minutes='))?.slice('--minutes='.length);
+  return said === undefined ? {} : { LEADWRIGHT_SOAK_MINUTES: said };
+}
 
 function keepSoaked() {
   const kept = [...results].filter(([, { long }]) => long);

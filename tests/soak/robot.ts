@@ -1,0 +1,136 @@
+import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type CDPSession, chromium, type Page } from 'playwright-core';
+import type { openBuiltDoor } from '../../electron/browser/main';
+import { findBrowser } from '../../electron/start/find-browser.mjs';
+import { inRoot } from '../../electron/start/place.mjs';
+import { Dice } from '../boards/dice';
+import { gatherComplaints } from '../e2e/complaints';
+
+/** What the window held at some moment, after everything that nothing needs was given back. */
+export interface Sample {
+  readonly minute: number;
+  readonly heapBytes: number;
+  /** Nodes of the page, also those that are taken out of it and still held. */
+  readonly nodes: number;
+  readonly listeners: number;
+}
+
+export interface Soak {
+  /** Rounds of work, each of a few edits that are taken back again. */
+  readonly rounds: number;
+  readonly samples: readonly Sample[];
+  /** Errors, words on the console, what goes against the policy. */
+  readonly complaints: readonly string[];
+}
+
+const MINUTE_MS = 60_000;
+/** As often a sample is taken; at least so many come together in a short run. */
+const BETWEEN_SAMPLES = { mostMinutes: 5, least: 8 };
+
+/**
+ * A robot at work in the window as built, for so many minutes: it goes through the areas, takes plugs off,
+ * renames, turns the board, opens and closes windows, saves, and takes all of it back, again and again. What
+ * it does is drawn by chance from a seed.
+ */
+export async function workFor(minutes: number, seed: number): Promise<Soak> {
+  const home = mkdtempSync(join(tmpdir(), 'lw-soak-'));
+  const file = join(home, 'bench.build.json');
+  copyFileSync(inRoot('boards', 'library', 'demo', 'wired.build.json'), file);
+  Object.assign(process.env, { HOME: home, LEADWRIGHT_DATA: `${home}-data` });
+  const built: { readonly openBuiltDoor: typeof openBuiltDoor } = await import(
+    /* @vite-ignore */ inRoot('dist', 'browser-door.mjs')
+  );
+  const door = await built.openBuiltDoor([file]);
+  const browser = await chromium.launch({ executablePath: findBrowser() ?? '', args: ['--disable-gpu'] });
+  const complaints: string[] = [];
+  try {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+    await gatherComplaints(context, complaints);
+    const page = await context.newPage();
+    await page.goto(door.startUrl());
+    await page.getByRole('navigation', { name: 'Work areas' }).waitFor();
+    const devtools = await context.newCDPSession(page);
+    return { ...(await work(page, devtools, minutes, new Dice(seed))), complaints };
+  } finally {
+    await browser.close();
+    door.close();
+    await door.ended;
+    for (const folder of [home, `${home}-data`]) rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+async function work(page: Page, devtools: CDPSession, minutes: number, dice: Dice) {
+  const began = performance.now();
+  const passed = () => (performance.now() - began) / MINUTE_MS;
+  const between = Math.min(BETWEEN_SAMPLES.mostMinutes, minutes / BETWEEN_SAMPLES.least);
+  const samples: Sample[] = [];
+  let rounds = 0;
+  while (passed() < minutes) {
+    await oneRound(page, dice);
+    rounds += 1;
+    if (passed() < samples.length * between) continue;
+    samples.push(await sampleOf(page, devtools, passed()));
+  }
+  samples.push(await sampleOf(page, devtools, passed()));
+  return { rounds, samples };
+}
+
+/** Keys of the areas, and of windows that are opened and closed again. */
+const AREAS = ['Control+1', 'Control+2', 'Control+3', 'Control+4', 'Control+5'];
+const WINDOWS = ['Control+O', 'Control+Shift+S', 'Control+K', 'Control+P'];
+
+/** Some edits, a look round, and everything taken back, so that the document is what it was. */
+async function oneRound(page: Page, dice: Dice): Promise<void> {
+  await page.keyboard.press('Control+2');
+  const edits = 1 + dice.below(5);
+  for (let at = 0; at < edits; at++) await oneEdit(page, dice);
+  for (let at = 1 + dice.below(3); at > 0; at--) {
+    await page.keyboard.press(dice.pick(AREAS) ?? 'Control+2');
+    await page.waitForTimeout(50);
+    if (dice.oneIn(3)) {
+      await page.keyboard.press(dice.pick(WINDOWS) ?? 'Control+O');
+      await page.waitForTimeout(100);
+      await page.keyboard.press('Escape');
+      await page.waitForTimeout(50);
+    }
+  }
+  if (dice.oneIn(4)) await page.keyboard.press('Control+S');
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('Control+2');
+  for (let at = 0; at < edits + 1; at++) await page.keyboard.press('Control+Z');
+  if (dice.oneIn(5)) {
+    for (let at = 0; at < edits; at++) await page.keyboard.press('Control+Y');
+    for (let at = 0; at < edits; at++) await page.keyboard.press('Control+Z');
+  }
+}
+
+async function oneEdit(page: Page, dice: Dice): Promise<void> {
+  const rows = page.getByRole('grid', { name: 'Leads' }).locator('[role="row"][aria-label]');
+  const many = await rows.count();
+  if (many === 0) return;
+  await rows.nth(dice.below(many)).click();
+  await page.keyboard.press(dice.pick(['Delete', 'Delete', 'r', 'Shift+R']) ?? 'Delete');
+  await page.keyboard.press('Escape');
+}
+
+async function sampleOf(page: Page, devtools: CDPSession, minute: number): Promise<Sample> {
+  // What is held for the sake of the last click or message is let go of first.
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('Control+2');
+  await page.waitForTimeout(1_500);
+  for (let times = 0; times < 3; times++) await devtools.send('HeapProfiler.collectGarbage');
+  const { usedSize } = await devtools.send('Runtime.getHeapUsage');
+  const { nodes, jsEventListeners } = await devtools.send('Memory.getDOMCounters');
+  return { minute, heapBytes: usedSize, nodes, listeners: jsEventListeners };
+}
+
+/** The share by which a number has grown from the first quarter of the samples to the last. */
+export function growthOf(samples: readonly Sample[], of: (sample: Sample) => number): number {
+  const quarter = Math.max(1, Math.floor(samples.length / 4));
+  // The least of each: what is in use for a moment is not held.
+  const early = Math.min(...samples.slice(quarter, 2 * quarter).map(of));
+  const late = Math.min(...samples.slice(-quarter).map(of));
+  return late / early - 1;
+}
