@@ -83,7 +83,7 @@ const WINDOWS = ['Control+O', 'Control+Shift+S', 'Control+K', 'Control+P'];
 
 /** Some edits, a look round, and everything taken back, so that the document is what it was. */
 async function oneRound(page: Page, dice: Dice): Promise<void> {
-  await page.keyboard.press('Control+2');
+  await backToWiring(page);
   const edits = 1 + dice.below(5);
   for (let at = 0; at < edits; at++) await oneEdit(page, dice);
   for (let at = 1 + dice.below(3); at > 0; at--) {
@@ -92,17 +92,30 @@ async function oneRound(page: Page, dice: Dice): Promise<void> {
     if (dice.oneIn(3)) {
       await page.keyboard.press(dice.pick(WINDOWS) ?? 'Control+O');
       await page.waitForTimeout(100);
-      await page.keyboard.press('Escape');
-      await page.waitForTimeout(50);
+      await closeAll(page);
     }
   }
   if (dice.oneIn(4)) await page.keyboard.press('Control+S');
-  await page.keyboard.press('Escape');
-  await page.keyboard.press('Control+2');
+  await backToWiring(page);
   for (let at = 0; at < edits + 1; at++) await page.keyboard.press('Control+Z');
   if (dice.oneIn(5)) {
     for (let at = 0; at < edits; at++) await page.keyboard.press('Control+Y');
     for (let at = 0; at < edits; at++) await page.keyboard.press('Control+Z');
+  }
+}
+
+async function backToWiring(page: Page): Promise<void> {
+  await closeAll(page);
+  await page.keyboard.press('Control+2');
+}
+
+/** Closes every window; one that opens late is waited for a moment. */
+async function closeAll(page: Page): Promise<void> {
+  const windows = page.getByRole('dialog').or(page.getByRole('alertdialog'));
+  for (let times = 0; times < 5; times++) {
+    await page.keyboard.press('Escape');
+    await page.waitForTimeout(50);
+    if ((await windows.count()) === 0) return;
   }
 }
 
@@ -115,10 +128,14 @@ async function oneEdit(page: Page, dice: Dice): Promise<void> {
   await page.keyboard.press('Escape');
 }
 
+/** More steps than a round ever leaves undone. */
+const MOST_STEPS = 8;
+
 async function sampleOf(page: Page, devtools: CDPSession, minute: number): Promise<Sample> {
   // What is held for the sake of the last click or message is let go of first.
+  await backToWiring(page);
+  for (let at = 0; at < MOST_STEPS; at++) await page.keyboard.press('Control+Z');
   await page.keyboard.press('Escape');
-  await page.keyboard.press('Control+2');
   await page.waitForTimeout(1_500);
   for (let times = 0; times < 3; times++) await devtools.send('HeapProfiler.collectGarbage');
   const { usedSize } = await devtools.send('Runtime.getHeapUsage');
