@@ -8,7 +8,7 @@ const APART_MM = 235;
 const FIRST_MM = -960;
 
 /** As many as fit on what a board may measure. */
-export const MOST_COPIES = IN_A_ROW * IN_A_ROW;
+const MOST_COPIES = IN_A_ROW * IN_A_ROW;
 
 /**
  * A build as large as so many of another one: its connectors, leads and seats again and again, side by side,
@@ -21,6 +21,7 @@ export function largeBuild(
   copies: number,
   { cables = 0, loose = 0 }: { readonly cables?: number; readonly loose?: number } = {},
 ): Build {
+  if (copies > MOST_COPIES) throw new Error(`${copies} do not fit: at most ${MOST_COPIES}`);
   const { photos: _, ...sheet } = one.board;
   const each = Array.from({ length: copies }, (_none, at) => at);
   const leads = each.flatMap((at) => one.case.leads.map((lead) => ({ ...lead, id: `${lead.id}-${at}` })));
