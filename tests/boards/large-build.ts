@@ -1,6 +1,5 @@
 import type { Build } from '../../boards/document/build';
 import type { Lead } from '../../boards/document/lead';
-import type { Tray } from '../../boards/document/tray';
 
 /** Copies of one machine lie on a board without end, in rows of so many. */
 const IN_A_ROW = 8;
@@ -12,7 +11,7 @@ const MOST_COPIES = IN_A_ROW * IN_A_ROW;
 
 /**
  * A build as large as so many of another one: its connectors, leads and seats again and again, side by side,
- * on one board and in one case with a tray. The first leads are cables that are measured.
+ * on one board and in one case with its tray; without its units. The first leads are cables that are measured.
  *
  * @param more how many of the leads are cables with a run, and how many more lie beside the board
  */
@@ -23,6 +22,9 @@ export function largeBuild(
 ): Build {
   if (copies > MOST_COPIES) throw new Error(`${copies} do not fit: at most ${MOST_COPIES}`);
   const { photos: _, ...sheet } = one.board;
+  const { units: _units, routes: _routes, ...rest } = one;
+  const onBoard = new Set(one.board.connectors.map(({ id }) => id));
+  const seats = one.seats.filter(({ connector }) => onBoard.has(connector));
   const each = Array.from({ length: copies }, (_none, at) => at);
   const leads = each.flatMap((at) => one.case.leads.map((lead) => ({ ...lead, id: `${lead.id}-${at}` })));
   const connectors = each.flatMap((at) =>
@@ -38,19 +40,18 @@ export function largeBuild(
     })),
   );
   return {
-    ...one,
+    ...rest,
     board: { ...sheet, outline: { widthMm: 1_000, depthMm: 1_000 }, connectors },
     case: {
       ...one.case,
-      leads: leads.map((lead, at) => (at < cables ? asCable(lead) : lead)),
-      ...(cables > 0 && { tray: TRAY }),
+      leads: leads.map((lead, at) => (at < cables ? asCable(lead) : withoutCable(lead))),
     },
     extras: [
-      ...each.flatMap((at) => one.extras.map((lead) => ({ ...lead, id: `${lead.id}-${at}` }))),
+      ...each.flatMap((at) => one.extras.map((lead) => withoutCable({ ...lead, id: `${lead.id}-${at}` }))),
       ...one.case.leads.slice(0, 1).flatMap((lead) => copiesOf(lead, loose)),
     ],
     seats: each.flatMap((at) =>
-      one.seats.map((seat) => ({
+      seats.map((seat) => ({
         ...seat,
         lead: `${seat.lead}-${at}`,
         connector: `${seat.connector}-${at}`,
@@ -60,41 +61,24 @@ export function largeBuild(
 }
 
 function copiesOf(lead: Lead, many: number): readonly Lead[] {
+  const bare = withoutCable(lead);
   return Array.from({ length: many }, (_none, at) => ({
-    ...lead,
+    ...bare,
     id: `loose-${at}`,
     setAside: true as const,
   }));
 }
 
+/** The lead as a cable that is measured, which it may be already. */
 function asCable(lead: Lead): Lead {
   const [plug] = lead.plugs;
-  if (plug === undefined) return lead;
-  return {
-    ...lead,
-    cable: { diameterMm: 3, slackMm: 10, start: 'front', runs: [{ to: plug.id, lengthMm: 700 }] },
-  };
+  if (plug === undefined || lead.cable !== undefined) return lead;
+  return { ...lead, cable: { diameterMm: 3, slackMm: 10, runs: [{ to: plug.id, lengthMm: 700 }] } };
 }
 
-const TRAY: Tray = {
-  widthMm: 420,
-  heightMm: 450,
-  points: [
-    { id: 'front', kind: 'end', xMm: 400, yMm: 420 },
-    { id: 'tie', kind: 'tie', xMm: 300, yMm: 420 },
-  ],
-  openings: [
-    { id: 'grommet', xMm: 200, yMm: 380, widthMm: 80, heightMm: 40, edge: 'grommet' },
-    { id: 'slot', xMm: 120, yMm: 380, widthMm: 80, heightMm: 40, edge: 'rolled' },
-  ],
-  bays: [],
-  board: { xMm: 20, yMm: 20, rear: 'left' },
-  paths: [
-    { id: 'a', from: 'front', to: 'tie', lengthMm: 100, side: 'back' },
-    { id: 'b', from: 'tie', to: 'grommet', lengthMm: 80, side: 'back' },
-    { id: 'c', from: 'tie', to: 'slot', lengthMm: 130, side: 'back' },
-  ],
-};
+function withoutCable({ cable: _, ...lead }: Lead): Lead {
+  return lead;
+}
 
 /** How many positions, leads and seats a build has. */
 export function sizeOf({ board, case: sheet, extras, seats }: Build) {
