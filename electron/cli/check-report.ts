@@ -8,6 +8,21 @@ import { SEVERITIES } from '../../boards/findings/finding';
 const SeverityZ = z.enum(SEVERITIES);
 const KindZ = z.enum(['build', 'board', 'case']);
 
+const PinRefZ = z.strictObject({ connector: z.string(), pin: z.string() });
+
+/** One pin that takes power; no volts where the wire hangs in the air. */
+const ArrivalZ = z.strictObject({
+  connector: z.string(),
+  pin: z.string(),
+  /** What the pin is made for, as a board sheet calls it. */
+  madeFor: z.string(),
+  /** The pins that its wires come from. */
+  from: z.array(PinRefZ),
+  voltsUsual: z.number().optional(),
+  voltsLow: z.number().optional(),
+  voltsHigh: z.number().optional(),
+});
+
 const FindingZ = z.strictObject({
   /** Which rule; a word that does not change. */
   code: z.string(),
@@ -20,7 +35,7 @@ const FindingZ = z.strictObject({
   /** What can be done about it, the best first. */
   remedies: z.array(z.string()),
   leads: z.array(z.string()),
-  pins: z.array(z.strictObject({ connector: z.string(), pin: z.string() })),
+  pins: z.array(PinRefZ),
   /** Ids of places of the case's tray. Absent where the finding is about none. */
   places: z.array(z.string()).optional(),
   /**
@@ -28,6 +43,8 @@ const FindingZ = z.strictObject({
    * depends on the board: "ampsUsual", "ampsLow", "ampsHigh". Absent where there are none.
    */
   numbers: z.record(z.string(), z.number()).optional(),
+  /** What would arrive at each pin that gets something else than it is made for. Absent where it is not about that. */
+  arrivals: z.array(ArrivalZ).optional(),
 });
 
 /** A build whose wiring was checked. */
@@ -69,5 +86,6 @@ export const CheckReportZ = z.strictObject({
 });
 
 export type CheckReport = z.infer<typeof CheckReportZ>;
+export type ArrivalReport = z.infer<typeof ArrivalZ>;
 export type FileReport = z.infer<typeof FileReportZ>;
 export type Refused = z.infer<typeof RefusedZ>;

@@ -5,12 +5,12 @@ import type { Document } from '../../boards/document/document';
 import { parseDocument } from '../../boards/document/parse';
 import type { OpenProblem } from '../../boards/document/problem';
 import { type OpenWords, openProblemWords } from '../../boards/document/problem-words';
-import { placeInTray } from '../../boards/findings/finding';
+import { type Finding, placeInTray } from '../../boards/findings/finding';
 import { numbersOf } from '../../boards/findings/finding-numbers';
 import { wordsOf } from '../../boards/findings/words';
 import { DISK } from '../host/file-system';
 import { readTextFile } from '../host/read-file';
-import type { CheckReport, FileReport, Refused } from './check-report';
+import type { ArrivalReport, CheckReport, FileReport, Refused } from './check-report';
 import { readProblemWords } from './read-words';
 
 /** Checks each file on its own: one that cannot be read does not stop the rest. */
@@ -59,6 +59,7 @@ function findingsIn(build: Build): Extract<FileReport, { outcome: 'checked' }>['
     pins: finding.pins.map(({ connector, pin }) => ({ connector, pin })),
     ...placed(placeInTray(finding)),
     ...measured(numbersOf(finding)),
+    ...arriving(finding),
   }));
 }
 
@@ -68,6 +69,27 @@ function placed(place: string | undefined) {
 
 function measured(numbers: Readonly<Record<string, number>>) {
   return Object.keys(numbers).length === 0 ? {} : { numbers: { ...numbers } };
+}
+
+/** Volts as fine as a meter tells them. */
+function arriving(finding: Finding): { arrivals?: ArrivalReport[] } {
+  if (finding.code !== 'supply-mismatch') return {};
+  return {
+    arrivals: finding.data.wrong.map(({ pin, signal, from, arrives }) => ({
+      ...pin,
+      madeFor: signal,
+      from: from.map((each) => ({ ...each })),
+      ...(arrives && {
+        voltsUsual: hundredths(arrives.usual),
+        voltsLow: hundredths(arrives.low),
+        voltsHigh: hundredths(arrives.high),
+      }),
+    })),
+  };
+}
+
+function hundredths(volts: number): number {
+  return Math.round(volts * 100) / 100;
 }
 
 function refused(file: string, code: string, words: OpenWords, fields: Refused['fields']): Refused {

@@ -30,9 +30,10 @@ async function press(page: Page, button: Locator): Promise<void> {
 }
 
 /** Opens a connector of a unit from the list, by keys alone. */
-async function openSocket(page: Page, name: string): Promise<void> {
-  const row = page.getByRole('treegrid', { name: 'Units' }).locator(`[role="row"][aria-label^="${name}, "]`);
-  await tabTo(page, page.getByRole('treegrid', { name: 'Units' }));
+async function openSocket(page: Page, name: string, what: string): Promise<void> {
+  const list = page.getByRole('treegrid', { name: 'Units' });
+  const row = list.locator(`[role="row"][aria-label^="${name}, ${what}"]`);
+  await tabTo(page, list);
   await page.keyboard.press('Home');
   await arrowTo(page, row);
   await page.keyboard.press('Enter');
@@ -52,7 +53,7 @@ it('a cable of another supply on the like outlet: exchanged by keys, told with t
   await expect.poll(() => units.getAttribute('aria-selected')).toBe('true');
 
   // At the supply: its own SATA cable comes off, that of the other goes on. It fits.
-  await openSocket(page, 'DRIVES 1');
+  await openSocket(page, 'DRIVES 1', 'drive outlet');
   expect(plain(await dialog(page).textContent())).toContain('leads to POWER of DISK');
   await press(page, dialog(page).getByRole('button', { name: 'Take off SATA cable of BIRCH, plug supply' }));
   await press(page, dialog(page).getByRole('button', { name: 'Seat here SATA cable of ASH, plug supply' }));
@@ -60,7 +61,7 @@ it('a cable of another supply on the like outlet: exchanged by keys, told with t
   await dialog(page).waitFor({ state: 'detached' });
 
   // At the drive.
-  await openSocket(page, 'POWER');
+  await openSocket(page, 'POWER', 'SATA power');
   await press(page, dialog(page).getByRole('button', { name: 'Take off SATA cable of BIRCH, SATA 1' }));
   await press(page, dialog(page).getByRole('button', { name: 'Seat here SATA cable of ASH, SATA 1' }));
   const seventh = dialog(page).getByRole('table').getByRole('row').nth(7);

@@ -6,6 +6,7 @@ import { serialize } from '../../../boards/document/serialize';
 import { check } from '../../../electron/cli/check';
 import { CheckReportZ, type FileReport } from '../../../electron/cli/check-report';
 import { bench } from '../../boards/findings/harness';
+import { supplies } from '../../boards/findings/supplies';
 import { bareBoard, scratchFolder } from '../scratch';
 import { buildCommand, demo, leadwright, type Run } from './run-cli';
 
@@ -53,6 +54,25 @@ describe('Builds', () => {
     for (const { severity, title, reason } of file.findings) {
       expect(out).toContain(`  ${severity.toUpperCase()}  ${title}\n    ${reason}`);
     }
+  });
+
+  test('A cable of another supply is a danger, with what arrives at every pin, and where from: 1', async () => {
+    const { build } = supplies({ cables: 'ash', outlets: 'birch' }).bench;
+    const path = written(serialize(build));
+    const run = await leadwright(['check', path]);
+    expect(run.code).toBe(1);
+    expect(run.out).toMatch(/Pins.7 to.9 \(\+5.V\) would get \+12.V, from pin.3 of DRIVES 1 of BIRCH\./);
+    const [file] = await reported([path]);
+    if (file?.outcome !== 'checked') throw new Error(`It was ${file?.outcome}`);
+    const drive = file.findings.find(({ pins }) => pins[0]?.connector === 'disk-power');
+    // Serial ATA 1.0a power segment, from a hardware handbook, Table 13-7: P7 is +5 V.
+    expect(drive?.arrivals?.[0]).toMatchObject({
+      connector: 'disk-power',
+      pin: '7',
+      madeFor: 'supply-5v',
+      from: [{ connector: 'birch-drives-1', pin: '3' }],
+      voltsUsual: 12,
+    });
   });
 
   test('A standoff that would short the board is a danger, with its place in the tray: 1', async () => {
