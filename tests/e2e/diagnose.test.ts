@@ -175,6 +175,14 @@ it('is worked by keyboard alone: questions, suspects, trials, the log, and in la
   const heading = page.getByRole('region', { name: /^Reasons/ }).getByRole('heading', { level: 3 });
   expect(second).toContain(plain(await heading.textContent()).split(',')[0] ?? '');
 
+  // Another trial by its button: the card begins at its head, and has the focus.
+  const other = page.getByRole('region', { name: 'Other trials' }).getByRole('button').first();
+  const title = plain(await other.textContent());
+  await tabTo(page, other);
+  await page.keyboard.press('Enter');
+  const card = trialIn(page).getByRole('region', { name: title });
+  await expect.poll(() => card.evaluate((element) => element === document.activeElement)).toBe(true);
+
   // In large letters: questions until there is a trial, its first result, and back.
   await page.keyboard.press('F9');
   const large = page.getByRole('dialog');

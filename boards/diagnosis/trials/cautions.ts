@@ -1,7 +1,7 @@
 import type { Trial } from './trial';
 
 const MAINS_ON =
-  'Mains is on during this trial. Hands, tools and rings stay off the board, except as the steps say. At smell, smoke, heat or sparks pull the mains plug at once.';
+  'Mains is on for a part of this trial. While it is, hands, tools and rings stay off the board, except as the steps say. At smell, smoke, heat or sparks pull the mains plug at once.';
 const MAINS_OFF =
   'Mains plug out, supply switch off, every light on the board gone out, and yourself discharged on bare metal, before you touch anything inside.';
 

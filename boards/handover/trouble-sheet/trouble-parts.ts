@@ -43,27 +43,24 @@ export function suspectsPart({ reckoning }: Trouble, widthMm: Mm, measure: Measu
     { title: 'For it', widthMm: widthMm * 0.11, type: TYPES.cell },
     { title: 'Against', widthMm: widthMm * 0.11, type: TYPES.cell },
   ];
-  const rows = reckoning.suspects
+  const suspects = reckoning.suspects
     .slice(0, PRINTED.suspects)
-    .map(({ cause, chance, faults: [first], speaksFor, speaksAgainst }) => [
-      percent(chance),
-      CAUSES[cause],
-      first?.name ?? '',
-      numbers(speaksFor),
-      numbers(speaksAgainst),
-    ]);
-  const doubles = reckoning.doubles.map(({ causes, chance, names }) => [
-    percent(chance),
-    doubleWords({ causes }),
-    names.join(' '),
-    '',
-    '',
-  ]);
-  const none = [percent(reckoning.noneOfThese), 'none of these', '', '', ''];
+    .map(({ cause, chance, faults: [first], speaksFor, speaksAgainst }) => ({
+      chance,
+      cells: [CAUSES[cause], first?.name ?? '', numbers(speaksFor), numbers(speaksAgainst)],
+    }));
+  const doubles = reckoning.doubles.map(({ causes, chance, names }) => ({
+    chance,
+    cells: [doubleWords({ causes }), names.join(' '), '', ''],
+  }));
+  const none = { chance: reckoning.noneOfThese, cells: ['none of these', '', '', ''] };
+  const rows = [...suspects, ...doubles, none]
+    .sort((one, other) => other.chance - one.chance)
+    .map(({ chance, cells }) => [percent(chance), ...cells]);
   const goesOn = goingOn(`${TROUBLE_TITLES.suspects}, continued`, widthMm, measure);
   return [
     ...troubleHeading('suspects', widthMm, measure),
-    ...tableOf(columns, [...rows, ...doubles, none], { leftMm: 0, goesOn }, measure),
+    ...tableOf(columns, rows, { leftMm: 0, goesOn }, measure),
     gap(5),
   ];
 }

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
 import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-words';
@@ -19,9 +20,10 @@ interface TrialCardProps {
 export function TrialCard({ diagnosis: { build, reckoning }, shown: { trial, reasoned } }: TrialCardProps) {
   const workbench = useWorkbench();
   const { title, steps } = trialWordsIn(build, trial);
+  const card = useInSight(trial.id);
   const isBest = reckoning?.trials[0]?.trial === trial.id;
   return (
-    <section className="trial" aria-label={title}>
+    <section ref={card} className="trial" aria-label={title} tabIndex={-1}>
       <p className="soft small">
         {isBest ? 'Most telling for its work' : 'Chosen by you'}: {gainWords(reasoned.gainBits)},{' '}
         {effortWords(reasoned.effort)}, mains {trial.powered ? 'on' : 'off'}
@@ -56,4 +58,23 @@ export function TrialCard({ diagnosis: { build, reckoning }, shown: { trial, rea
       </ul>
     </section>
   );
+}
+
+/**
+ * Begins another trial at its head. The button that brought it is gone then, so the focus comes along, unless it is
+ * elsewhere in the area.
+ */
+function useInSight(trial: string) {
+  const card = useRef<HTMLElement>(null);
+  const before = useRef(trial);
+  useEffect(() => {
+    if (before.current === trial || !card.current) return;
+    before.current = trial;
+    const scroller = card.current.closest('.next-scroll');
+    scroller?.scrollTo({ top: 0 });
+    const { activeElement, body } = document;
+    if (activeElement === body || scroller?.contains(activeElement))
+      card.current.focus({ preventScroll: true });
+  }, [trial]);
+  return card;
 }
