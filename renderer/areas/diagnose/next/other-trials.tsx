@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-words';
 import { tellingLines } from '../../../../boards/diagnosis/log/read-log';
 import type { ReasonedTrial } from '../../../../boards/diagnosis/log/reckoning';
@@ -7,6 +8,9 @@ import { effortWords, gainWords, RISK_WORDS, TELLS_NOTHING, waitsWords } from '.
 import { useWorkbench } from '../../../workbench';
 import type { Diagnosis } from '../use-diagnosis';
 
+/** So many stand in the list at first: what comes after tells less for its work. */
+const FIRST = 6;
+
 interface OtherTrialsProps {
   readonly diagnosis: Diagnosis;
   readonly shown: string | undefined;
@@ -15,6 +19,7 @@ interface OtherTrialsProps {
 /** What else may be tried, the best first, and what is held back, with the reason. */
 export function OtherTrials({ diagnosis, shown }: OtherTrialsProps) {
   const { session } = useWorkbench();
+  const [all, setAll] = useState(false);
   const { build, trials, reckoning, lines } = diagnosis;
   if (reckoning === null) return null;
   const reasoned = new Map(reckoning.trials.map((each) => [each.trial, each]));
@@ -34,7 +39,7 @@ export function OtherTrials({ diagnosis, shown }: OtherTrialsProps) {
     <section className="other-trials" aria-label="Other trials">
       <h3>Other trials</h3>
       <ul>
-        {open.map(([trial, { gainBits, effort }]) => (
+        {(all ? open : open.slice(0, FIRST)).map(([trial, { gainBits, effort }]) => (
           <li key={trial.id}>
             <Button kind="link" onPress={() => session.getState().showTrial(trial.id)}>
               {trialWordsIn(build, trial).title}
@@ -50,19 +55,24 @@ export function OtherTrials({ diagnosis, shown }: OtherTrialsProps) {
             <span className="small">{RISK_WORDS[reasoned.get(trial.id)?.risk ?? 'may-burn']}</span>
           </li>
         ))}
-        {idle.map((trial) => (
+        {(all ? idle : []).map((trial) => (
           <li key={trial.id} className="other-idle">
             <span className="soft">{trialWordsIn(build, trial).title}</span>
             <span className="soft small">{waits(trial)}</span>
           </li>
         ))}
-        {back[0] && (
+        {all && back[0] && (
           <li className="other-idle">
             <span className="soft">Put one lead back at a time</span>
             <span className="soft small">{waits(back[0])}</span>
           </li>
         )}
       </ul>
+      {(open.length > FIRST || idle.length > 0) && (
+        <Button kind="link" onPress={() => setAll(!all)}>
+          {all ? 'Only the best of them' : `All ${open.length + held.length + idle.length} other trials`}
+        </Button>
+      )}
     </section>
   );
 }

@@ -20,7 +20,7 @@ export function SuspectsPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
   const nothingSaid = !lines.some(({ counts }) => counts);
   useFirstAnnounced(diagnosis);
   return (
-    <main className="suspects-pane" aria-label="Suspects">
+    <main className="suspects-pane" aria-label="Suspects" aria-busy={state !== 'ready'}>
       <header className="panel-head">
         <h2>What it may be</h2>
         <p className="soft small">likeliest first</p>
