@@ -1,3 +1,4 @@
+import { byIdentity } from '../base/by-identity';
 import type { Tray, TraySide } from './tray';
 
 /** Kinds of places that a tray has; all of them together have ids of their own. */
@@ -28,18 +29,20 @@ export function placesOf(tray: Tray): readonly PlaceRef[] {
 
 /** What a person calls a place of a tray: its name, or what it is and which one of its list. */
 export function placeName(tray: Tray, id: string): string {
-  const { points, openings, bays, supply, standoffs = [], fans = [] } = tray;
-  if (id === supply?.id) return 'supply unit';
-  const point = points.find((each) => each.id === id);
-  return (
-    nameIn(points, id, POINT_WORDS[point?.kind ?? 'end']) ??
-    nameIn(openings, id, 'opening') ??
-    nameIn(bays, id, 'bay') ??
-    nameIn(standoffs, id, 'standoff') ??
-    nameIn(fans, id, 'fan') ??
-    id
-  );
+  return namesIn(tray).get(id) ?? id;
 }
+
+const namesIn = byIdentity((tray: Tray): ReadonlyMap<string, string> => {
+  const { points, openings, bays, supply, standoffs = [], fans = [] } = tray;
+  return new Map([
+    ...named(points, ({ kind }) => POINT_WORDS[kind]),
+    ...named(openings, () => 'opening'),
+    ...named(bays, () => 'bay'),
+    ...named(standoffs, () => 'standoff'),
+    ...named(fans, () => 'fan'),
+    ...(supply === undefined ? [] : [[supply.id, 'supply unit'] as const]),
+  ]);
+});
 
 /** "standoff 3 to grommet": a path by its two ends. */
 export function pathName(tray: Tray, { from, to }: Pick<Path, 'from' | 'to'>): string {
@@ -54,22 +57,18 @@ export const POINT_WORDS: Readonly<Record<Tray['points'][number]['kind'], string
 };
 
 /** The side on which each point lies that a path meets: all paths of a point are on one side. */
-export function sidesOfPoints({ points, paths }: Tray): ReadonlyMap<string, TraySide> {
+export const sidesOfPoints = byIdentity(({ points, paths }: Tray): ReadonlyMap<string, TraySide> => {
   const isPoint = new Set(points.map(({ id }) => id));
   return new Map(
     paths.flatMap(({ from, to, side }) =>
       [from, to].filter((id) => isPoint.has(id)).map((id) => [id, side] as const),
     ),
   );
-}
+});
 
-function nameIn(
-  items: readonly { readonly id: string; readonly name?: string | undefined }[],
-  id: string,
-  what: string,
-): string | undefined {
-  const at = items.findIndex((each) => each.id === id);
-  const item = items[at];
-  if (item === undefined) return undefined;
-  return item.name || `${what}\u00a0${at + 1}`;
+function named<T extends { readonly id: string; readonly name?: string | undefined }>(
+  items: readonly T[],
+  what: (item: T) => string,
+): readonly (readonly [string, string])[] {
+  return items.map((item, at) => [item.id, item.name || `${what(item)}\u00a0${at + 1}`]);
 }

@@ -78,13 +78,18 @@ export function trayPartSaid(build: Build, tray: Tray, { kind, id }: TrayPart): 
     }
     case 'path': {
       const path = tray.paths.find((each) => each.id === id);
-      return path && `path on the ${SIDE_WORDS[path.side]}, ${mmWords(path.lengthMm)} long`;
+      return path && pathSaid(path);
     }
     case 'board': {
       const { widthMm, depthMm } = build.board.outline;
       return tray.board && `the board, ${widthMm}${NBSP}×${NBSP}${depthMm}${NBSP}mm`;
     }
   }
+}
+
+/** What is known of a path. */
+export function pathSaid({ side, lengthMm }: Tray['paths'][number]): string {
+  return `path on the ${SIDE_WORDS[side]}, ${mmWords(lengthMm)} long`;
 }
 
 /** Which way a fan blows, as far as it is known. */

@@ -1,5 +1,4 @@
 import type { Mm } from '../../../boards/base/units';
-import { pathName } from '../../../boards/document/place-names';
 import type { Tray, TraySide } from '../../../boards/document/tray';
 import { centreOf, type Line, type Point, type Rect, rectRound } from '../../../boards/drawing/geometry';
 import { fromSide, type Look, rectOf } from './tray-look';
@@ -7,7 +6,6 @@ import { fromSide, type Look, rectOf } from './tray-look';
 /** A path as a straight line between its places: only its length is measured, not how it winds. */
 export interface PathShape {
   readonly id: string;
-  readonly name: string;
   readonly side: TraySide;
   /** On the side looked at. */
   readonly near: boolean;
@@ -40,7 +38,6 @@ export function pathShapes(tray: Tray, look: Look): readonly PathShape[] {
     return [
       {
         id: path.id,
-        name: pathName(tray, path),
         side: path.side,
         near: path.side === look.side,
         line,

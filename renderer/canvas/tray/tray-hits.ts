@@ -1,6 +1,6 @@
 import type { Mm } from '../../../boards/base/units';
 import type { PlugRef } from '../../../boards/document/lookup';
-import { grown, type Line, type Point, type Rect, rectAbout } from '../../../boards/drawing/geometry';
+import { type Line, type Point, type Rect, rectAbout } from '../../../boards/drawing/geometry';
 import type { TrayPart } from '../../store/session';
 import { type RectBuckets, rectBuckets } from '../scene/rect-buckets';
 import { POINT_RADIUS, STANDOFF_RADIUS, type TrayScene } from './tray-scene';
@@ -37,24 +37,26 @@ export function trayHits(scene: TrayScene): TrayHits {
   for (const { connector, box } of board?.near ? board.connectors : [])
     upper.add(box, { kind: 'connector', connector });
   for (const { id, box } of openings) upper.add(box, part('opening', id));
-  const lines = rectBuckets<Drawn>();
-  for (const { id, line, box } of paths) lines.add(box, { line, target: part('path', id) });
-  const laid = rectBuckets<Laid>();
-  for (const { line, box, widthMm, runs, path } of cables) {
+  // Not in buckets: long lines aslant would be in nearly all of them, and looking at each costs less.
+  const lines = paths.map(({ id, line }): Drawn => ({ line, half: 0, target: part('path', id) }));
+  const laid = cables.flatMap(({ line, widthMm, runs, path }): readonly Drawn[] => {
     const [plug] = runs;
-    if (plug === undefined) continue;
-    const target: TrayTarget = { kind: 'plug', plug, together: runs, path };
-    laid.add(grown(box, widthMm / 2), { line, half: widthMm / 2, target });
-  }
+    if (plug === undefined) return [];
+    return [{ line, half: widthMm / 2, target: { kind: 'plug', plug, together: runs, path } }];
+  });
   const lower = rectBuckets<TrayTarget>();
   if (board !== null) lower.add(board.outline, part('board', 'board'));
   for (const { id, box } of bays) lower.add(box, part('bay', id));
   if (supply !== null) lower.add(supply.box, part('supply', supply.id));
   return (point, reach) =>
-    nearest(round, point, reach, ({ at, radius }) => Math.hypot(at.x - point.x, at.y - point.y) - radius) ??
+    nearest(
+      round.touching(reachAbout(point, reach)),
+      reach,
+      ({ at, radius }) => Math.hypot(at.x - point.x, at.y - point.y) - radius,
+    ) ??
     upper.at(point).at(-1) ??
-    nearest(laid, point, reach, ({ line, half }) => awayFrom(line, point) - half) ??
-    nearest(lines, point, reach, ({ line }) => awayFrom(line, point)) ??
+    nearest(laid, reach, ({ line, half }) => awayFrom(line, point) - half) ??
+    nearest(lines, reach, ({ line }) => awayFrom(line, point)) ??
     lower.at(point).at(-1) ??
     null;
 }
@@ -67,11 +69,9 @@ interface Round {
 
 interface Drawn {
   readonly line: Line;
-  readonly target: TrayTarget;
-}
-
-interface Laid extends Drawn {
+  /** Of its width. */
   readonly half: Mm;
+  readonly target: TrayTarget;
 }
 
 function addRound(round: RectBuckets<Round>, at: Point, radius: Mm, target: TrayTarget): void {
@@ -80,13 +80,12 @@ function addRound(round: RectBuckets<Round>, at: Point, radius: Mm, target: Tray
 
 /** The nearest within reach; of equally near ones the later. */
 function nearest<T extends { readonly target: TrayTarget }>(
-  shapes: RectBuckets<T>,
-  point: Point,
+  shapes: readonly T[],
   reach: Mm,
   away: (shape: T) => Mm,
 ): TrayTarget | undefined {
   let met: { readonly target: TrayTarget; readonly away: Mm } | undefined;
-  for (const shape of shapes.touching(reachAbout(point, reach))) {
+  for (const shape of shapes) {
     const distance = away(shape);
     if (distance <= reach && (met === undefined || distance <= met.away))
       met = { target: shape.target, away: distance };

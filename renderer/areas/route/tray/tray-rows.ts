@@ -1,8 +1,8 @@
 import type { Build } from '../../../../boards/document/build';
-import { type PlaceRef, placesOf } from '../../../../boards/document/place-names';
+import { type PlaceRef, pathName, placesOf } from '../../../../boards/document/place-names';
 import type { Tray } from '../../../../boards/document/tray';
 import type { TrayPart } from '../../../store/session';
-import { trayPartName, trayPartSaid } from '../../../words/tray-words';
+import { pathSaid, trayPartName, trayPartSaid } from '../../../words/tray-words';
 
 /** One thing of the tray as the shelf lists it. */
 export interface TrayRow {
@@ -44,10 +44,14 @@ export function placeSections(build: Build, tray: Tray): readonly TraySection[] 
 }
 
 /** The paths of a tray by the side they are on. */
-export function pathSections(build: Build, tray: Tray): readonly TraySection[] {
-  const row = rowMaker(build, tray);
+export function pathSections(tray: Tray): readonly TraySection[] {
   const on = (side: 'front' | 'back') =>
-    tray.paths.filter((path) => path.side === side).map(({ id }) => row({ kind: 'path', id }));
+    tray.paths
+      .filter((path) => path.side === side)
+      .map((path): TrayRow => {
+        const part: TrayPart = { kind: 'path', id: path.id };
+        return { key: partKey(part), part, name: pathName(tray, path), words: pathSaid(path) };
+      });
   return [
     { title: 'On the front', rows: on('front') },
     { title: 'On the back', rows: on('back') },

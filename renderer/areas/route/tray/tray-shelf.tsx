@@ -12,7 +12,7 @@ export function TrayShelf() {
   const build = useBuild();
   const { tray } = build.case;
   const places = useMemo(() => (tray === undefined ? [] : placeSections(build, tray)), [build, tray]);
-  const paths = useMemo(() => (tray === undefined ? [] : pathSections(build, tray)), [build, tray]);
+  const paths = useMemo(() => (tray === undefined ? [] : pathSections(tray)), [tray]);
   return (
     <section className="shelf" aria-label="Tray">
       <Tabs className="shelf-tabs">
