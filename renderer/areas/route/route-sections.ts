@@ -6,6 +6,7 @@ import { BundlesSection, OpeningsSection, OrderSection } from './cables/known-se
 import { LayAllSection } from './cables/lay-all-section';
 import { ChosenSection } from './chosen/chosen-section';
 import { StandoffsSection } from './standoffs/standoffs-section';
+import { SignsSection } from './tray/signs-section';
 
 /** What stands beside the map, from the top. Each part reads the stores itself. */
 export const ROUTE_SECTIONS: readonly { readonly id: string; readonly Section: ComponentType }[] = [
@@ -18,4 +19,5 @@ export const ROUTE_SECTIONS: readonly { readonly id: string; readonly Section: C
   { id: 'standoffs', Section: StandoffsSection },
   { id: 'air', Section: AirSection },
   { id: 'assign', Section: AssignSection },
+  { id: 'signs', Section: SignsSection },
 ];

@@ -4,7 +4,10 @@ import { Fold } from '../fold';
 
 /** What the lines and signs of the map mean, each drawn as it is there. */
 const SIGNS: readonly { readonly words: string; readonly sign: ReactNode }[] = [
-  { words: 'Opening with a rubber grommet', sign: <rect x="5" y="6" width="22" height="12" rx="2" strokeWidth="4" /> },
+  {
+    words: 'Opening with a rubber grommet',
+    sign: <rect x="5" y="6" width="22" height="12" rx="2" strokeWidth="4" />,
+  },
   {
     words: 'Opening with a rolled edge',
     sign: (
@@ -36,7 +39,10 @@ const SIGNS: readonly { readonly words: string; readonly sign: ReactNode }[] = [
   },
   { words: 'Standoff; filled: it cannot be taken out', sign: <path d="M10 12l3-5.2h6l3 5.2-3 5.2h-6z" /> },
   { words: 'Path on the side looked at', sign: <path d="M3 12h26" strokeWidth="2" /> },
-  { words: 'On the other side', sign: <path d="M3 12h26" strokeWidth="1.5" strokeDasharray="4 3" opacity="0.7" /> },
+  {
+    words: 'On the other side',
+    sign: <path d="M3 12h26" strokeWidth="1.5" strokeDasharray="4 3" opacity="0.7" />,
+  },
   {
     words: 'Cable, or a bundle as thick as it is',
     sign: <path d="M3 9h26M3 15h26" strokeWidth="1.5" />,
@@ -60,7 +66,15 @@ export function SignsSection() {
       <ul className="map-signs">
         {SIGNS.map(({ words, sign }) => (
           <li key={words}>
-            <svg viewBox="0 0 32 24" width="32" height="24" fill="none" stroke="currentColor" strokeWidth="1.5" aria-hidden="true">
+            <svg
+              viewBox="0 0 32 24"
+              width="32"
+              height="24"
+              fill="none"
+              stroke="currentColor"
+              strokeWidth="1.5"
+              aria-hidden="true"
+            >
               {sign}
             </svg>
             {words}
