@@ -18,7 +18,11 @@ export interface Shim {
   /** Runs the program at-work under the shim. */
   readonly atWork: (...args: readonly string[]) => Promise<Ran>;
   /** Any program under the shim, its first fault armed from the start: "at kind lasting". */
-  readonly run: (args: readonly string[], fault: string) => Promise<Ran>;
+  readonly run: (
+    args: readonly string[],
+    fault: string,
+    env?: Readonly<Record<string, string>>,
+  ) => Promise<Ran>;
   /** What the last program under the shim did to files, as far as it was logged. */
   readonly log: string;
   readonly close: () => void;
@@ -46,10 +50,15 @@ export async function openShim(): Promise<Shim> {
   execFileSync('gcc', ['-shared', '-fPIC', '-O1', '-Wall', '-Werror', '-o', library, source, '-ldl']);
   const program = await bundleAtWork();
 
-  async function run(args: readonly string[], fault: string): Promise<Ran> {
+  async function run(
+    args: readonly string[],
+    fault: string,
+    env: Readonly<Record<string, string>> = {},
+  ): Promise<Ran> {
     const child = spawn(process.execPath, args, {
       env: {
         ...process.env,
+        ...env,
         NODE_OPTIONS: '',
         LD_PRELOAD: library,
         LEADWRIGHT_FAULTS_BELOW: below,

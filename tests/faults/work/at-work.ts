@@ -2,6 +2,7 @@ import { openSync, readFileSync } from 'node:fs';
 import { DISK } from '../../../electron/host/file-system';
 import { onFullDisk } from './on-full-disk';
 import { OPERATIONS, operationOf } from './operations';
+import { saveWithoutPause } from './robot';
 import { type BadDisk, sweep } from './sweep';
 
 /**
@@ -9,6 +10,7 @@ import { type BadDisk, sweep } from './sweep';
  *
  * at-work sweep <folder> <faults, by comma> <one case in so many>   prints what came of it
  * at-work full <folder> <bytes left free, by comma>                  on a disk that is really full
+ * at-work robot <home> <data>                                       saves without a pause, until it is killed
  * at-work once <operation> <home> <data> <at> <kind> <lasting>      does one thing, and may be killed in it
  */
 const [, , order = '', ...args] = process.argv;
@@ -45,6 +47,9 @@ if (order === 'sweep') {
   const failures: string[] = [];
   for (const size of sizes.split(',')) failures.push(...(await onFullDisk(below, Number(size))));
   process.stdout.write(JSON.stringify({ tried: sizes.split(',').length, failures }));
+} else if (order === 'robot') {
+  const [home = '', data = ''] = args;
+  await saveWithoutPause({ home, data });
 } else {
   const [name = '', home = '', data = '', at = '0', kind = '', lasting = '0'] = args;
   arm(Number(at), kind, lasting === '1');
