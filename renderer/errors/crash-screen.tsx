@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button } from '../look/button';
 
 export interface WrittenReport {
@@ -16,7 +16,11 @@ interface CrashScreenProps {
 /** Said once when the program itself has failed: plainly, with the way on, and with the report to read. */
 export function CrashScreen({ thrown, report }: CrashScreenProps) {
   const [written, setWritten] = useState<WrittenReport | null>(null);
+  const asked = useRef(false);
   useEffect(() => {
+    // Once, however often the screen is drawn.
+    if (asked.current) return;
+    asked.current = true;
     void report?.(thrown).then(setWritten);
   }, [report, thrown]);
   const detail = thrown instanceof Error ? thrown.message : String(thrown);
