@@ -17,7 +17,14 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/routing': [...DOMAIN_FLOOR, 'boards/fit'],
   // The vocabulary alone: a command refuses an answer to what nobody asks.
   'boards/diagnosis/observations': [],
-  'boards/edit': [...DOMAIN_FLOOR, 'boards/fit', 'boards/diagnosis/observations'],
+  // The causes by name, so that edit can refuse one that there is not.
+  'boards/diagnosis/faults/causes.ts': [],
+  'boards/edit': [
+    ...DOMAIN_FLOOR,
+    'boards/fit',
+    'boards/diagnosis/observations',
+    'boards/diagnosis/faults/causes.ts',
+  ],
   'boards/pinout': [...DOMAIN_FLOOR, 'boards/library', 'boards/inference'],
   // Apart, because it alone reads the heads of picture files with a package.
   'boards/pinout/photo': DOMAIN_FLOOR,
@@ -29,6 +36,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/diagnosis': [
     ...DOMAIN_FLOOR,
     'boards/diagnosis/observations',
+    'boards/diagnosis/faults/causes.ts',
     'boards/fit',
     'boards/circuit',
     'boards/findings',
@@ -50,6 +58,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/diagnosis/observations',
     // Which standoffs are set, and which way fans blow, is work at the bench.
     'boards/routing',
+    'boards/diagnosis/faults/causes.ts',
   ],
   'boards/host.ts': ['boards/handover'],
 
@@ -62,6 +71,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/library',
     'boards/diagnosis',
     'boards/diagnosis/observations',
+    'boards/diagnosis/faults/causes.ts',
     'boards/findings',
     'boards/planner',
     'boards/pinout',
@@ -98,6 +108,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/routing',
     'boards/diagnosis',
     'boards/diagnosis/observations',
+    'boards/diagnosis/faults/causes.ts',
     'boards/analyse.ts',
     'boards/handover',
     'boards/host.ts',

@@ -4,6 +4,7 @@ import { CaseSheetZ } from './case-sheet';
 import { FITTED, FittedZ } from './fitted';
 import { LeadZ } from './lead';
 import { LIMITS } from './limits';
+import { PriorZ } from './prior';
 import { ChoiceZ } from './rating';
 import { RouteZ } from './route';
 import { IdZ, NameZ, NotesZ, SchemaAddressZ, StepIdZ } from './text';
@@ -61,6 +62,8 @@ export const BuildZ = z.strictObject({
   done: z.array(StepIdZ).max(LIMITS.stepsDone).optional(),
   /** What was noticed and tried while it did not start. */
   trouble: TroubleZ.optional(),
+  /** Which causes of trouble are met more or less often than is usual. Of two entries for one cause the last counts. */
+  priors: z.array(PriorZ).max(LIMITS.priors).optional(),
   notes: NotesZ.optional(),
 });
 

@@ -27,6 +27,8 @@ export const LIMITS = {
   logEntries: 2_000,
   codeLength: 80,
   remarkLength: 1_000,
+  /** Causes of trouble that a build weighs in its own way. */
+  priors: 200,
   alternativesPerPin: 8,
   valuesPerPin: 8,
   readingsPerConnector: 512,

@@ -47,6 +47,8 @@ export function refusalWords(refusal: Refusal, build: Build): string {
       return `${connectorName(build, refusal.connector)} has no reading\u00a0${refusal.reading + 1}.`;
     case 'unknown-observation':
       return unknownObservationWords(refusal);
+    case 'unknown-cause':
+      return unknownCauseWords(refusal);
     case 'unknown-line':
       return `The log has no line\u00a0${refusal.line + 1}.`;
     case 'no-alternative':
@@ -132,6 +134,7 @@ const FULL: Readonly<Record<Countable, string>> = {
   readings: 'A connector can hold no more than',
   letters: 'Notes can hold no more than',
   lines: 'The log of a trouble can hold no more than',
+  priors: 'A build can weigh no more than',
   'tray points': TRAY_FULL,
   openings: TRAY_FULL,
   bays: TRAY_FULL,
@@ -148,6 +151,11 @@ function unknownObservationWords({
 }: Extract<Refusal, { code: 'unknown-observation' }>): string {
   const meant = nearest === undefined ? '' : ` Perhaps “${nearest}” is meant.`;
   return `There is no observation “${observation}”. Name one that can be asked about.${meant}`;
+}
+
+function unknownCauseWords({ cause, nearest }: Extract<Refusal, { code: 'unknown-cause' }>): string {
+  const meant = nearest === undefined ? '' : ` Perhaps “${nearest}” is meant.`;
+  return `There is no cause “${cause}”. Name one that a suspect can have.${meant}`;
 }
 
 /** The name of a place at the beginning of a sentence. */

@@ -17,6 +17,7 @@ export type Countable =
   | 'photos'
   | 'points'
   | 'lines'
+  | 'priors'
   | 'tray points'
   | 'openings'
   | 'bays'
@@ -46,6 +47,7 @@ export type Refusal =
   | { readonly code: 'pins-twice'; readonly connector: string; readonly pins: readonly string[] }
   | { readonly code: 'unknown-reading'; readonly connector: string; readonly reading: number }
   | { readonly code: 'unknown-observation'; readonly observation: string; readonly nearest?: string }
+  | { readonly code: 'unknown-cause'; readonly cause: string; readonly nearest?: string }
   | { readonly code: 'unknown-line'; readonly line: number }
   | { readonly code: 'no-alternative'; readonly connector: string; readonly pin: string }
   | { readonly code: 'no-mirror'; readonly connector: string; readonly pins: readonly string[] }

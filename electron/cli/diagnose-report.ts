@@ -67,6 +67,12 @@ export const DiagnoseReportZ = z.strictObject({
       results: z.array(z.strictObject({ result: z.string(), chance: ChanceZ, words: z.string() })),
     }),
   ),
+  /** How often each cause is met before anything was noticed, the most often first, and where that comes from. */
+  priors: z.strictObject({
+    source: z.string(),
+    /** With the factor where the build or the command line weighs a cause in its own way. */
+    causes: z.array(z.strictObject({ cause: z.string(), share: ChanceZ, factor: z.number().optional() })),
+  }),
   /** Where a trial made the trouble go away: what that proves, and what not. */
   worksNow: z.strictObject({ proves: z.string(), provesNot: z.string() }).optional(),
 });

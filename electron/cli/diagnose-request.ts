@@ -9,6 +9,8 @@ export interface DiagnoseRequest {
   readonly not: readonly string[];
   /** Each as TRIAL=RESULT. */
   readonly tried: readonly string[];
+  /** Each as CAUSE=FACTOR. */
+  readonly prior: readonly string[];
   readonly json: boolean;
 }
 
@@ -16,6 +18,7 @@ export const DIAGNOSE_OPTIONS = {
   observe: { type: 'string', multiple: true },
   not: { type: 'string', multiple: true },
   tried: { type: 'string', multiple: true },
+  prior: { type: 'string', multiple: true },
 } as const;
 
 type OptionName = keyof typeof DIAGNOSE_OPTIONS;
@@ -28,6 +31,7 @@ const EXPECTED: Readonly<Record<OptionName, string>> = {
   observe: 'an observation, as “nothing-on-press”,',
   not: 'an observation, as “standby-light”,',
   tried: 'a trial with its result, as “bare-pins=same”,',
+  prior: 'a cause with how many times as often as usual it is met, as “coin-cell=3”,',
 };
 
 /** An option of `diagnose` that was given to another command. */
@@ -58,9 +62,9 @@ export function withEachItsOption(args: readonly string[]): readonly string[] {
 
 export function diagnoseRequest(
   files: readonly string[],
-  { observe = [], not = [], tried = [], json }: Values & { readonly json: boolean },
+  { observe = [], not = [], tried = [], prior = [], json }: Values & { readonly json: boolean },
 ): Result<DiagnoseRequest, string> {
   const [file = null, ...more] = files;
   if (more.length > 0) return refuse(`Expected at most one file after “diagnose”, found ${files.length}.`);
-  return ok({ command: 'diagnose', file, observe, not, tried, json });
+  return ok({ command: 'diagnose', file, observe, not, tried, prior, json });
 }

@@ -2,6 +2,7 @@ import { ok, type Result, refuse } from '../../boards/base/result';
 import { dictionaryOf } from '../../boards/diagnosis/dictionary';
 import { faultsAsWritten } from '../../boards/diagnosis/faults/as-written';
 import { CAUSES } from '../../boards/diagnosis/faults/causes';
+import { PRIOR_SOURCE, sharesOf } from '../../boards/diagnosis/faults/priors';
 import { evidenceOf, readLog, tellingLines } from '../../boards/diagnosis/log/read-log';
 import {
   OBSERVATIONS,
@@ -162,7 +163,19 @@ export function diagnoseReport(
         })),
       };
     }),
+    priors: priorsOf(build),
     ...(evidence.tried.some(({ result }) => result === 'gone') && { worksNow: { ...WORKS_NOW } }),
+  };
+}
+
+function priorsOf(build: Build): DiagnoseReport['priors'] {
+  const factors = new Map(build.priors?.map(({ cause, factor }) => [cause, factor]));
+  return {
+    source: PRIOR_SOURCE,
+    causes: sharesOf(faultsAsWritten(build)).map(({ cause, share }) => {
+      const factor = factors.get(cause);
+      return { cause, share: asChance(share), ...(factor !== undefined && { factor }) };
+    }),
   };
 }
 

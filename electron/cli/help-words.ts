@@ -23,7 +23,8 @@ export const HELP = `Leadwright: the leads of a case on the right pins of a boar
   leadwright identify FILE [--connector ID]... [--json]
                                       what meter readings in a board sheet or a build say of its pins,
                                       which of them contradict each other, and what to measure next
-  leadwright diagnose [FILE] [--observe CODE...] [--not CODE...] [--tried TRIAL=RESULT...] [--json]
+  leadwright diagnose [FILE] [--observe CODE...] [--not CODE...] [--tried TRIAL=RESULT...]
+      [--prior CAUSE=FACTOR...] [--json]
                                       what may be wrong with a machine that does not start, by what was
                                       noticed and tried, also by the log in the file, and what to try
                                       next; a file goes first

@@ -7,6 +7,7 @@ import { BUILT } from '../built';
 import { check, openNamed, reportOn } from './check';
 import type { FileReport } from './check-report';
 import { diagnoseReport, evidenceFrom, typicalBuild, withLogged } from './diagnose';
+import { weighedBuild } from './diagnose-priors';
 import type { DiagnoseRequest } from './diagnose-request';
 import { diagnoseText } from './diagnose-words';
 import { EXIT, type ExitCode, exitCodeOf } from './exit-code';
@@ -139,7 +140,12 @@ async function diagnose(request: DiagnoseRequest): Promise<ExitCode> {
     stderr.write(`${visible(evidence.problem)}\n`);
     return EXIT.badInput;
   }
-  const report = diagnoseReport(file, build, withLogged(build, evidence.value));
+  const weighed = weighedBuild(build, request.prior);
+  if (!weighed.ok) {
+    stderr.write(`${visible(weighed.problem)}\n`);
+    return EXIT.badInput;
+  }
+  const report = diagnoseReport(file, weighed.value, withLogged(build, evidence.value));
   stdout.write(json ? `${visibleJson(report)}\n` : diagnoseText(report, paintFor(stdout, env)));
   return report.stop.length > 0 || report.contradicted.length > 0 ? EXIT.wrong : EXIT.fine;
 }

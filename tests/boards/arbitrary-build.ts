@@ -330,6 +330,7 @@ export const arbitraryBuild: fc.Arbitrary<Build> = fc
       ...(dice.oneIn(3) && { routes: [{ lead: 'cable', plug: 'far', paths: ['path-1', 'path-2'] }] }),
       view: { turn: dice.pick(TURNS) ?? 0, mirrored: dice.oneIn(2) },
       ...(dice.oneIn(2) && { trouble: { log: logFor(dice) } }),
+      ...(dice.oneIn(3) && { priors: [{ cause: 'no-longer-a-cause', factor: 0.01 + dice.below(9) }] }),
     };
     const first = build.case.leads.map((lead) => ({ lead: lead.id, plug: lead.plugs[0]?.id ?? '' }));
     const ofCables = build.extras

@@ -3,9 +3,8 @@ import type { Build, Seat } from '../../document/build';
 import { leadsOf, type PlugRef, samePlug, seatOf } from '../../document/lookup';
 import { findingsOf } from '../../findings/findings';
 import { properSeats } from '../../fit/proper-seats';
-import { wiringOf } from '../../fit/seated-plug';
 import type { Fault } from './fault';
-import { faultsOf } from './faults';
+import { faultsHang, faultsOf } from './faults';
 
 /** How likely the wiring that is written down as wrong is the trouble, beside everything else together. */
 const WRITTEN_SHARE = 0.5;
@@ -29,7 +28,7 @@ export const faultsAsWritten = byIdentity((build: Build): readonly Fault[] => {
   const others = faults.reduce((sum, fault) => sum + (isWritten(fault) ? 0 : fault.weight), 0);
   const weight = (others * WRITTEN_SHARE) / (1 - WRITTEN_SHARE) / count;
   return faults.map((fault) => (isWritten(fault) ? { ...fault, weight } : fault));
-}, wiringOf);
+}, faultsHang);
 
 /** Plugs that the checks find a danger or a fault with, and that have a proper place elsewhere. */
 function wrongPlugs(build: Build): readonly PlugRef[] {

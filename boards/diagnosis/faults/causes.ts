@@ -74,3 +74,7 @@ export const CAUSES = {
 } as const;
 
 export type CauseId = keyof typeof CAUSES;
+
+export function isCause(name: string): name is CauseId {
+  return Object.hasOwn(CAUSES, name);
+}

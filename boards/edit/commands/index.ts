@@ -69,6 +69,7 @@ import { turnPlug } from './turn-plug';
 import { turnView } from './turn-view';
 import { unseatAll } from './unseat-all';
 import { unseatPlug } from './unseat-plug';
+import { weighCause } from './weigh-cause';
 
 /** Every way to change a build. A command that is not here does not exist. */
 export const COMMANDS = [
@@ -108,6 +109,7 @@ export const COMMANDS = [
   noteRemark,
   dropLogLine,
   startOver,
+  weighCause,
   renameBoard,
   noteBoard,
   outlineBoard,

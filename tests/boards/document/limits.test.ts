@@ -252,6 +252,11 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
     path: 'trouble.log',
     expected: 'a list of at most 2,000 entries',
   },
+  priors: {
+    make: (size) => ({ ...bench([TINY], []), priors: many(size, () => ({ cause: 'memory', factor: 2 })) }),
+    path: 'priors',
+    expected: 'a list of at most 200 entries',
+  },
   codeLength: {
     make: (size) => troubled([{ kind: 'tried', trial: 'x'.repeat(size), result: 'same' }]),
     path: 'trouble.log[0].trial',

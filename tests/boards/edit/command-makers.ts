@@ -64,6 +64,10 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
       const log = logOf(build);
       return log.length === 0 ? undefined : { line: dice.below(log.length) };
     },
+    'weigh-cause': ({ dice }) => ({
+      cause: dice.pick(['memory', 'coin-cell', 'no-such-cause'] as const) ?? 'memory',
+      factor: dice.pick([0.5, 3, null] as const) ?? null,
+    }),
     'start-over': ({ build }) => (logOf(build).length === 0 ? undefined : {}),
     'arrange-plugs': (given) => {
       const off = given.build.seats

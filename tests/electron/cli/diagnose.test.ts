@@ -88,6 +88,25 @@ describe('leadwright diagnose', () => {
     expect(out).toContain('fits none of the known faults well');
   });
 
+  test('Says how often each cause is taken to be met, and takes another word for it: 0, and 2 for a wrong one', async () => {
+    const usual = await reportOf(['--observe', 'nothing-on-press']);
+    expect(usual.report.priors.source).toBe('common practice, no source');
+    expect(usual.report.priors.causes.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
+    const own = await reportOf(['--observe', 'nothing-on-press', '--prior', 'outlet_dead=20']);
+    expect(own.report.suspects[0]?.cause).toBe('outlet-dead');
+    expect(own.report.priors.causes.find(({ cause }) => cause === 'outlet-dead')?.factor).toBe(20);
+    const refusals = {
+      'outlet-daed=2': 'Did you mean “outlet-dead”?',
+      'outlet-dead': 'Expected a cause with a factor after “--prior”',
+      'outlet-dead=0': 'Expected a number from 0.01 to 100 after “outlet-dead=”, found “0”',
+    };
+    for (const [prior, words] of Object.entries(refusals)) {
+      const { err, code } = await leadwright(['diagnose', '--prior', prior]);
+      expect(code).toBe(2);
+      expect(err).toContain(words);
+    }
+  });
+
   test('In words: suspects, none of these, steps and what each result says: 0', async () => {
     const { out, code } = await leadwright(['diagnose', '--observe', 'no-picture', '--not', 'beep-code']);
     expect(code).toBe(0);
