@@ -12,6 +12,8 @@ const DEMO = new URL('../../boards/library/demo/wired.build.json', import.meta.u
 const FIVE_AIM = 0.8;
 const THREE_AIM = 0.65;
 const SETTLED_AIM = 0.7;
+const DRAWS = 20;
+const SEED = 1;
 
 const named = process.argv[2];
 const troubles = listOf(named ?? OWN);
@@ -35,16 +37,15 @@ function listOf(file) {
 }
 
 async function print(list) {
-  const { dictionaryOf, faultsOf, ranksOf, settledOf, settledWithin, shareWithin, trialsOf } = await domain(
-    'cases',
-    {
+  const { dictionaryOf, faultsOf, ranksOf, settledOf, settledWithin, shaken, shareWithin, trialsOf } =
+    await domain('cases', {
       '/boards/diagnosis/faults/faults.ts': ['faultsOf'],
       '/boards/diagnosis/dictionary.ts': ['dictionaryOf'],
       '/boards/diagnosis/trials/trials.ts': ['trialsOf'],
       '/tests/cases/ranks.ts': ['ranksOf', 'shareWithin'],
       '/tests/cases/settled.ts': ['settledOf', 'settledWithin'],
-    },
-  );
+      '/tests/cases/shaken.ts': ['shaken'],
+    });
   const began = performance.now();
   const build = JSON.parse(readFileSync(DEMO, 'utf8'));
   const faults = faultsOf(build);
@@ -80,5 +81,14 @@ async function print(list) {
         `${(100 * settledWithin(settled, 3)).toFixed(0)} % (aim ${100 * SETTLED_AIM} %).`,
     );
   }
+  const draws = shaken(faults, list, trialsOf(build), { draws: DRAWS, seed: SEED });
+  const spread = (value) => {
+    const all = draws.map((draw) => 100 * value(draw));
+    return `${(all.reduce((sum, each) => sum + each, 0) / all.length).toFixed(0)} % (least ${Math.min(...all).toFixed(0)} %)`;
+  };
+  console.log(
+    `With the weight of each cause drawn between a third and three times, ${DRAWS} draws: among three ${spread(({ three }) => three)}; ` +
+      `among five ${spread(({ five }) => five)}; settling trial ${spread(({ settled }) => settled)}.`,
+  );
   console.log(`${faults.length} faults of the demo build predicted in ${(tookMs / 1000).toFixed(1)} s.`);
 }

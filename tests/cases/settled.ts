@@ -1,6 +1,7 @@
 import type { Dictionary } from '../../boards/diagnosis/dictionary';
 import { type Evidence, suspicionOf } from '../../boards/diagnosis/posterior';
 import {
+  LEAST_BITS,
   nextTrials,
   type ProposedTrial,
   stopsIn,
@@ -41,7 +42,10 @@ export function settledOf(
     const separated = (trial: ProposedTrial) => bitsAbout(dictionary, evidence, cause, trial);
     const settling = weighedTrials(dictionary, evidence, trials).filter(({ trial }) => by.includes(trial.id));
     const isAsGood = (each: ProposedTrial) =>
-      settling.some((other) => each.effort <= other.effort && separated(each) >= AS_WELL * separated(other));
+      settling.some(
+        (other) =>
+          each.effort <= other.effort && separated(each) >= Math.max(LEAST_BITS, AS_WELL * separated(other)),
+      );
     const place = proposed.findIndex((each) => by.includes(each.trial.id) || isAsGood(each));
     return [
       {

@@ -1,7 +1,10 @@
+import { listed } from '../../base/listed';
 import type { Build, Seat } from '../../document/build';
 import { connectorOf, leadOf, plugOf } from '../../document/lookup';
 import { fitSeat } from '../../fit/fit-seat';
+import { jointsKept } from '../../fit/joints';
 import { placesOf } from '../../fit/places';
+import { seatedPlug } from '../../fit/seated-plug';
 
 /** How a plug may have been put wrongly. */
 export type SlipKind = 'off' | 'turned' | 'shifted' | 'elsewhere' | 'exchanged';
@@ -73,6 +76,12 @@ function middle(build: Build, seat: Seat): string {
   return `${row}/${col}`;
 }
 
+/** The id of the fault that a wrong seating is, from the seat that is right. */
+export function slipId(seat: Seat, { kind, seat: to, leads }: Slip): string {
+  const where = to ? `${to.connector}:${to.at.join('.')}:${to.turn}` : leads.slice(1).join('+');
+  return [seat.lead, seat.plug, kind, where].join('/');
+}
+
 /** Plugs of one shape that have changed places and go in there. Each pair once, from the first of the two. */
 function exchangesOf(build: Build, seat: Seat): readonly Slip[] {
   const own = plugOf(build, seat);
@@ -106,9 +115,26 @@ function nameOf(build: Build, { lead }: Seat): string {
 function whereWords(build: Build, from: Seat, to: Seat, kind: SlipKind): string {
   const header = connectorOf(build.board, to.connector)?.print ?? to.connector;
   if (kind === 'turned') return `is the wrong way round on ${header}`;
-  const place = `row ${to.at[0] + 1}, column ${to.at[1] + 1}`;
-  const turned = to.turn === from.turn ? '' : `, turned by ${(to.turn - from.turn + 360) % 360}°`;
-  return kind === 'elsewhere'
-    ? `is on ${header}, at ${place}${turned}`
-    : `is shifted on ${header} to ${place}${turned}`;
+  const where = `${header}${contactWords(build, from, to)}`;
+  return kind === 'elsewhere' ? `is on ${where}` : `is shifted on ${where}`;
+}
+
+/** A plug of which each hole is named; of a larger one the first that meets a pin says where it is. */
+const NAMED_MOST = 3;
+
+/** Which hole of a plug meets which pin, as somebody would see it. */
+function contactWords(build: Build, from: Seat, to: Seat): string {
+  const contacts = new Map(jointsKept(seatedPlug(build, to)).map(({ hole, pin }) => [hole, pin?.pin]));
+  const met = [...contacts].filter(([, pin]) => pin !== undefined);
+  const [first] = met;
+  if (first === undefined) return ', where no wire of it meets a pin';
+  if (contacts.size > NAMED_MOST) {
+    const turn = (to.turn - from.turn + 360) % 360;
+    return `: hole ${first[0]} on pin ${first[1]}${turn === 0 ? '' : `, turned by ${turn}°`}`;
+  }
+  const [holes, pins] = [listed(met.map(([hole]) => hole)), listed(met.map(([, pin]) => pin ?? ''))];
+  const only = met.length < contacts.size ? 'only ' : '';
+  return met.length === 1
+    ? `: ${only}hole ${holes} on pin ${pins}`
+    : `: ${only}holes ${holes} on pins ${pins}`;
 }

@@ -8,7 +8,7 @@ import type { Job } from '../../signals/signal';
 import type { CauseId } from './causes';
 import { type Consequences, consequencesKept } from './consequences-kept';
 import { type Fault, way } from './fault';
-import { type Slip, type SlipKind, slipsOf } from './slips';
+import { type Slip, type SlipKind, slipId, slipsOf } from './slips';
 
 type Condition = NonNullable<Part['condition']>;
 
@@ -128,7 +128,7 @@ function seatingFaults(build: Build, seat: Seat, consequences: Consequences): re
   return slips.map((slip): Fault => {
     const { cause, weight } = table[slip.kind];
     return {
-      id: idOf(seat, slip),
+      id: slipId(seat, slip),
       cause,
       name: slip.name,
       weight: weight / (shares.get(slip.kind) ?? 1),
@@ -142,11 +142,6 @@ function seatingFaults(build: Build, seat: Seat, consequences: Consequences): re
 function isHarmless(part: Part, { kind }: Slip): boolean {
   const { exchangeable, terminals }: PartKind = partKindOf(part.kind);
   return kind === 'turned' && exchangeable?.length === terminals.length;
-}
-
-function idOf(seat: Seat, { kind, seat: to, leads }: Slip): string {
-  const where = to ? `${to.connector}:${to.at.join('.')}:${to.turn}` : leads.slice(1).join('+');
-  return [seat.lead, seat.plug, kind, where].join('/');
 }
 
 /** Stuck, broken and worn switches, and lights that are broken. */

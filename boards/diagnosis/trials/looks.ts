@@ -38,7 +38,7 @@ const LOOKS: readonly LookRow[] = [
   },
   {
     id: 'look-front-plugs',
-    effort: 5,
+    effort: 4,
     finds: {
       'plug-off': {
         causes: { 'panel-lead-missing': 0.9, 'jumper-missing': 0.1, speaker: 0.2, 'led-wiring': 0.2 },
@@ -70,7 +70,7 @@ const LOOKS: readonly LookRow[] = [
   },
   {
     id: 'look-supply-plugs',
-    effort: 5,
+    effort: 4,
     finds: {
       'plug-off': { causes: { 'power-cable-missing': 0.85 } },
       'plug-turned': { causes: { 'power-cable-reversed': 0.85 } },
@@ -108,7 +108,7 @@ const LOOKS: readonly LookRow[] = [
   },
   {
     id: 'look-caps',
-    effort: 4,
+    effort: 3.5,
     finds: {
       'cap-off': { causes: { 'jumper-missing': 0.85, intrusion: 0.4 } },
       'cap-elsewhere': { causes: { 'jumper-wrong': 0.85, 'usb-power-jumper': 0.85 } },
@@ -152,7 +152,7 @@ const LOOKS: readonly LookRow[] = [
   },
   {
     id: 'look-under-board',
-    effort: 25,
+    effort: 40,
     finds: {
       'loose-metal': { causes: { 'short-metal': 0.85 } },
       standoff: { causes: { 'short-standoff': 0.9 } },

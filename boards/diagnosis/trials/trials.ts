@@ -46,7 +46,7 @@ const EXCHANGE: Trial = {
   id: 'exchange-buttons',
   results: START_AGAIN,
   tellsNothing: 'same',
-  effort: 5,
+  effort: 6,
   powered: true,
   chances: (faults, outcome) => {
     const { power, reset } = outcome.machine;
@@ -63,7 +63,7 @@ const STANDBY: Trial = {
   id: 'measure-standby',
   results: ['there', 'low', 'none'],
   tellsNothing: 'there',
-  effort: 6,
+  effort: 9,
   powered: true,
   chances: (_, { machine: { mains, supply, standby } }) => {
     if (mains === 'off' || supply === 'dead') return { none: 1 };
@@ -108,7 +108,7 @@ function measureButton(id: string, input: 'power' | 'reset'): Trial {
     id,
     results: ['closes-on-press', 'always-closed', 'never-closes', 'now-and-then'],
     tellsNothing: 'closes-on-press',
-    effort: 5,
+    effort: 6,
     powered: false,
     chances: (faults, { machine }) => {
       const inButton = faults.some((fault) => at.shareIn(at.AT_THE_BUTTONS, fault) > 0);
@@ -164,13 +164,13 @@ const COMMON: readonly Trial[] = [
   MAINS_OFF,
   change('other-outlet', 4, at.AT_THE_OUTLET),
   change('usb-devices-off', 3, at.USB_OUTSIDE),
-  startWithoutLeads('front-usb-off', 4, at.AT_FRONT_USB, AT_FRONT_USB_SOCKETS),
-  startWithoutLeads(BARE_PINS, 7, at.AT_THE_FRONT),
+  startWithoutLeads('front-usb-off', 5, at.AT_FRONT_USB, AT_FRONT_USB_SOCKETS),
+  startWithoutLeads(BARE_PINS, 10, at.AT_THE_FRONT),
   EXCHANGE,
   change('switch-turned', 4, at.SWITCH_TURNED_ROUND),
   change('light-turned', 4, at.TURNED_ROUND),
   change('board-between-out', 5, at.BETWEEN_THE_LEADS),
-  change('usb-on-main-rail', 5, at.ON_THE_MAIN_RAIL),
+  change('usb-on-main-rail', 4, at.ON_THE_MAIN_RAIL),
   change('fan-on-watched-header', 5, at.ON_THE_WATCHED_HEADER),
   EXCHANGE_FANS,
   change('other-fan', 6, at.WITH_ANOTHER_FAN),
@@ -178,17 +178,17 @@ const COMMON: readonly Trial[] = [
   change('audio-kind-set', 6, at.AUDIO_KIND_SET),
   change('settings-cleared', 6, at.IN_SETTINGS),
   change('new-cell', 6, at.IN_THE_CELL),
-  change('one-memory-module', 8, at.IN_MEMORY),
+  change('one-memory-module', 9, at.IN_MEMORY),
   change('other-memory', 10, at.WITH_OTHER_MEMORY),
-  change('card-out', 8, at.IN_A_CARD),
+  change('card-out', 9, at.IN_A_CARD),
   change('drives-off', 6, at.AT_THE_DRIVES),
   change('other-data-port', 5, at.ON_ANOTHER_PORT),
   change('other-data-cable', 6, at.WITH_ANOTHER_DATA_CABLE),
   change('other-system', 12, at.WITH_ANOTHER_SYSTEM),
   change('cooler-anew', 20, at.COOLER_SEATED_ANEW),
-  change('other-supply', 25, at.IN_THE_SUPPLY),
-  startWithoutLeads('fewest-parts', 22, at.WITH_THE_FEWEST),
-  startWithoutLeads('out-of-case', 45, at.IN_THE_CASE),
+  change('other-supply', 40, at.IN_THE_SUPPLY),
+  startWithoutLeads('fewest-parts', 30, at.WITH_THE_FEWEST),
+  startWithoutLeads('out-of-case', 60, at.IN_THE_CASE),
   change('other-board', 90, at.ON_ANOTHER_BOARD),
 ];
 

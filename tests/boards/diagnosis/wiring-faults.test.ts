@@ -4,7 +4,7 @@ import { dictionaryOf } from '../../../boards/diagnosis/dictionary';
 import { consequencesOf } from '../../../boards/diagnosis/faults/consequence';
 import type { Fault } from '../../../boards/diagnosis/faults/fault';
 import { faultsOf } from '../../../boards/diagnosis/faults/faults';
-import { slipsOf } from '../../../boards/diagnosis/faults/slips';
+import { slipId, slipsOf } from '../../../boards/diagnosis/faults/slips';
 import type { ObservationId } from '../../../boards/diagnosis/observations/observations';
 import { placeOf, predict } from '../../../boards/diagnosis/predict';
 import { demo } from '../findings/demo';
@@ -90,6 +90,14 @@ describe('the faults of a build', () => {
     }
   });
 
+  it('say which hole is on which pin, as the manual counts them', () => {
+    const ofPower = faults.filter(({ lead }) => lead === 'power-switch').map(({ name }) => name);
+    expect(ofPower).toContain('Power switch is on USB_2: holes 1 and 2 on pins 2 and 4.');
+    const shifted = faults.filter(({ id }) => id.startsWith('power-led/plug/shifted/'));
+    expect(shifted.map(({ name }) => name)).toContain('Power LED is shifted on PANEL: only hole 2 on pin 2.');
+    for (const { name } of faults) expect(name).not.toMatch(/row \d/);
+  });
+
   it('leave every plug off once', () => {
     const off = faults.filter(({ id }) => id.endsWith('/off/')).map(({ lead }) => lead);
     expect(off.sort()).toEqual(build.seats.map(({ lead }) => lead).sort());
@@ -120,11 +128,11 @@ describe('the faults of a build', () => {
 describe('working out only what a wrong seat can change', () => {
   it.each(['wired', 'eight-slips'] as const)('gives what solving the whole build gives: %s', (name) => {
     const whole = demo(name);
-    const known = new Map(faultsOf(whole).map((fault) => [fault.name, fault]));
-    const slips = whole.seats.flatMap((seat) => slipsOf(whole, seat));
+    const known = new Map(faultsOf(whole).map((fault) => [fault.id, fault]));
+    const slips = whole.seats.flatMap((seat) => slipsOf(whole, seat).map((slip) => ({ seat, slip })));
     fc.assert(
-      fc.property(fc.constantFrom(...slips), (slip) => {
-        const fault = known.get(slip.name);
+      fc.property(fc.constantFrom(...slips), ({ seat, slip }) => {
+        const fault = known.get(slipId(seat, slip));
         // Switches do not mind being turned, so that this is none of the faults.
         if (fault) expect(fault.ways).toEqual(consequencesOf(slip.build, slip.leads));
         else expect(slip.kind).toBe('turned');
