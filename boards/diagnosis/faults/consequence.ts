@@ -4,6 +4,9 @@ import type { Build } from '../../document/build';
 import { leadsOf } from '../../document/lookup';
 import { type CheckContext, contextOf } from '../../findings/context';
 import { RULES } from '../../findings/rules/index';
+import { type Joint, jointsOf } from '../../fit/joints';
+import { partKindOf } from '../../signals/part-kinds';
+import { signalOf } from '../../signals/signals';
 import type { Input, Machine } from '../start-chain/machine';
 import type { Signs } from '../start-chain/signs-of-end';
 import { type Way, way } from './fault';
@@ -64,8 +67,27 @@ export function consequencesOf(build: Build, leads: readonly string[]): readonly
  */
 export function consequencesBeside(build: Build, leads: readonly string[]): (own: Build) => readonly Way[] {
   const rest = remembered(showingOf(without(build, leads)));
-  return (own) =>
-    waysFrom(build, leads, [rest, showingOf(own)], foundOf(withoutAdvice(contextOf(own)), leads));
+  const known = new Map<string, readonly Way[]>();
+  return (own) => {
+    const showing = showingOf(own);
+    const found = jointsOf(own).some(mayBeFound)
+      ? foundOf(withoutAdvice(contextOf(own)), leads)
+      : { shorted: false, clearing: false };
+    if (showing.touchesInput) return waysFrom(build, leads, [rest, showing], found);
+    // Most wirings leave the inputs as they are: then lights, speed and harm are all that counts.
+    const key = JSON.stringify([showing.lights, showing.tellsSpeed, found]);
+    const ways = known.get(key) ?? waysFrom(build, leads, [rest, showing], found);
+    known.set(key, ways);
+    return ways;
+  };
+}
+
+/** Whether any of the rules that are asked could find something at a wire end: a supply, 1394, clear pins, a bare cable. */
+function mayBeFound({ part, pin }: Joint): boolean {
+  if (part === undefined || partKindOf(part.kind).job === 'clear-settings') return true;
+  if (pin === undefined) return false;
+  const { nature, job = pin.belongsTo } = signalOf(pin.signal ?? 'unknown');
+  return nature === 'supply' || job === 'ieee1394' || job === 'clear-settings';
 }
 
 function waysFrom(

@@ -12,7 +12,7 @@ import type { Build } from '../../document/build';
 import type { Connector } from '../../document/connector';
 import type { Part } from '../../document/lead';
 import { leadsOf } from '../../document/lookup';
-import { type Joint, jointsOf } from '../../fit/joints';
+import { jointsOf } from '../../fit/joints';
 import { partKindOf } from '../../signals/part-kinds';
 import { isLed } from '../../signals/part-traits';
 import type { Pull } from '../start-chain/machine';
@@ -32,6 +32,8 @@ interface Light {
 export interface Showing {
   /** At every corner; undefined where none of the leads touches the input. */
   readonly volts: (input: Button, state: MachineState) => readonly Volts[] | undefined;
+  /** Whether any of the leads touches an input at all. */
+  readonly touchesInput: boolean;
   readonly lights: readonly Light[];
   /** Whether a fan tells its speed to a header that the board watches. */
   readonly tellsSpeed: boolean;
@@ -49,10 +51,12 @@ export function showingOf(build: Build): Showing {
     ({ terminal, pin, connector }) =>
       terminal?.id === 'tach' && pin?.signal === 'fan-tach' && isWatched(connector),
   );
-  const isAsked = ({ lead, pin }: Joint) => isButtonInput(pin?.signal) || lead.parts.some(isLight);
-  if (!joints.some(isAsked)) return { volts: () => undefined, lights: [], tellsSpeed };
+  const touchesInput = joints.some(({ pin }) => isButtonInput(pin?.signal));
+  if (!touchesInput && !joints.some(({ lead }) => lead.parts.some(isLight)))
+    return { volts: () => undefined, touchesInput, lights: [], tellsSpeed };
   const circuit = circuitOf(build);
   return {
+    touchesInput,
     volts: (input, state) => inputVoltsAtCorners(circuit, inputPinsOf(build.board)[input], state),
     lights: lampsOf(build, circuit).map((lamp) => ({
       kind: lamp.kind,
