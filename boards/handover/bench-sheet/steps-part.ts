@@ -6,10 +6,12 @@ import { linesOf } from '../page/paragraph';
 import { goingOn } from '../page/table';
 import { baseline, lineHeight, linesAt, TYPES, textAt } from '../page/type';
 import type { BenchStep } from '../steps/bench-steps';
+import { standoffPlan } from '../steps/standoff-plan';
 import { stepWords } from '../steps/step-words';
 import { PART_TITLES } from './bench-words';
 import type { BenchPart } from './options';
 import { partHeading } from './part-heading';
+import { FIGURE_MM, standoffFigure } from './standoff-figure';
 import { TICK_MM, tickBox } from './tick-box';
 
 const NUMBER_MM: Mm = 7;
@@ -46,14 +48,17 @@ function stepStrip(
   const said = stepWords(build, step);
   // What the meter has to show stands once, where there is room to write beside it.
   const elsewhere = step.kind === 'meter' && parts.includes('meter');
-  const room = widthMm - LEFT - PAGE_MM;
+  const plan = step.kind === 'standoffs' ? standoffPlan(build, step.known) : undefined;
+  const figure = plan && standoffFigure(plan, measure);
+  const room = widthMm - LEFT - (figure ? FIGURE_MM + 4 : PAGE_MM);
   const titles = linesOf(said.title, room, TYPES.strong, measure);
   const text = elsewhere ? [] : [said.lines.join(' ')];
   const lines = text.flatMap((line) => linesOf(line, room, TYPES.cell, measure));
   const titlesMm = titles.length * lineHeight(TYPES.strong);
+  const textMm = titlesMm + lines.length * lineHeight(TYPES.cell);
   const mark = markOf(step, parts);
   return {
-    heightMm: Math.max(TICK_MM, titlesMm + lines.length * lineHeight(TYPES.cell)) + 2,
+    heightMm: Math.max(TICK_MM, textMm, figure?.heightMm ?? 0) + 2,
     draw: ({ x, y }, book) => {
       const page = mark === undefined ? undefined : book.pageOf(mark);
       const down = y + baseline(TYPES.strong);
@@ -63,6 +68,7 @@ function stepStrip(
         textAt(String(number), { x: x + LEFT - 2.5, y: down }, TYPES.pin, measure, 'end'),
         ...linesAt(titles, { x: x + LEFT, y }, TYPES.strong, measure),
         ...linesAt(lines, { x: x + LEFT, y: y + titlesMm }, TYPES.cell, measure),
+        ...(figure ? figure.draw({ x: x + widthMm - FIGURE_MM, y }) : []),
         ...(page === undefined
           ? []
           : [textAt(`${words} page\u00a0${page}`, { x: x + widthMm, y: down }, TYPES.small, measure, 'end')]),

@@ -14,6 +14,7 @@ import { type CloseUp, closeUpOfPlug, closeUpsOfProbes } from '../../../boards/h
 import { lyingLines, METER_HOW, stepWords } from '../../../boards/handover/steps/step-words';
 import { colourWords } from '../../words/plug-words';
 import { CloseUpDrawing } from './close-up-drawing';
+import { StandoffDrawing } from './standoff-drawing';
 
 interface StepBodyProps {
   readonly build: Build;
@@ -27,19 +28,32 @@ interface StepBodyProps {
 export function StepBody({ build, step, tools, large = false }: StepBodyProps) {
   switch (step.kind) {
     case 'chore':
+      return <Lines build={build} step={step} />;
     case 'standoffs':
-      return (
-        <ul className="step-lines">
-          {stepWords(build, step).lines.map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
+      // From two metres the letters of the drawing would be too small: the lines say the same.
+      return large ? (
+        <Lines build={build} step={step} />
+      ) : (
+        <div className="step-near">
+          <StandoffDrawing build={build} known={step.known} />
+          <Lines build={build} step={step} />
+        </div>
       );
     case 'plug':
       return <PlugBody build={build} seated={step.seated} tools={tools} large={large} />;
     case 'meter':
       return <MeterBody build={build} step={step.step} tools={tools} large={large} />;
   }
+}
+
+function Lines({ build, step }: Pick<StepBodyProps, 'build' | 'step'>) {
+  return (
+    <ul className="step-lines">
+      {stepWords(build, step).lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
+  );
 }
 
 interface PlugBodyProps extends Omit<StepBodyProps, 'step' | 'large'> {

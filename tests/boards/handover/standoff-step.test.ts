@@ -3,6 +3,7 @@ import type { Build } from '../../../boards/document/build';
 import { StepIdZ } from '../../../boards/document/text';
 import { applyCommand } from '../../../boards/edit/apply';
 import { type BenchStep, benchStepsOf } from '../../../boards/handover/steps/bench-steps';
+import { planKey, standoffPlan } from '../../../boards/handover/steps/standoff-plan';
 import { type StepWords, stepWords } from '../../../boards/handover/steps/step-words';
 import { doneOf, tickOf } from '../../../boards/handover/steps/ticks';
 import { bench } from '../findings/harness';
@@ -110,6 +111,53 @@ describe('setting the standoffs', () => {
       args: { to: [{ place: 'c', xMm: 200, yMm: 200 }] },
     });
     expect(moved.ok && done(moved.value)).toBe(false);
+  });
+});
+
+describe('the drawing of the standoffs', () => {
+  const plan = (build: Build) => {
+    const step = stepOf(build, 'standoffs');
+    const drawn = step.kind === 'standoffs' ? standoffPlan(build, step.known) : undefined;
+    if (drawn === undefined) throw new Error('Nothing to draw');
+    return drawn;
+  };
+
+  it('shows the board as it lies in the case: its rear at the left, the corner of all boards at the top', () => {
+    // 12 by 9.6 in (microATX specification v1.2, 2004, Table 3), laid a quarter round.
+    const { board, rear } = plan(bench().tray('atx', C).build);
+    expect(board).toEqual({ x: 20, y: 15, width: 244, height: 305 });
+    expect(rear).toEqual([
+      { x: 20, y: 15 },
+      { x: 20, y: 320 },
+    ]);
+  });
+
+  it('marks what gets one, what stays empty, what is near a hole, and holes with nothing under them', () => {
+    const { marks } = plan(
+      bench().tray('mini-itx', C, { ...H, xMm: H.xMm + 4 }, at('x', 3, 3), at('far', -1, 0)).build,
+    );
+    expect(marks.map(({ kind, label }) => `${kind} ${label}`)).toEqual([
+      'set C',
+      'off H',
+      'empty X',
+      'without F',
+      'without H',
+      'without J',
+    ]);
+    expect(marks[0]?.at).toEqual({
+      x: expect.closeTo(20 + 0.4 * 25.4, 6),
+      y: expect.closeTo(15 + 6.45 * 25.4, 6),
+    });
+    // F stands 1.3 in from the rear and 0.25 in from the right.
+    expect(marks[3]?.at).toEqual({
+      x: expect.closeTo(20 + 1.3 * 25.4, 1),
+      y: expect.closeTo(15 + 0.25 * 25.4, 1),
+    });
+  });
+
+  it('explains the marks that are there, and no others', () => {
+    const key = planKey(plan(bench().tray('mini-itx', C, F, H, J).build).marks);
+    expect(key).toBe('Seen from the front, the thick edge is the rear. Filled: a standoff.');
   });
 });
 
