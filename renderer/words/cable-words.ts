@@ -94,7 +94,9 @@ export function layingFoundWords(build: Build, { cables, proved }: AllRoutes): s
   return [
     `${laid} of ${counted(cables.length, 'cable')} can be laid.`,
     crowded.length > 0 ? `The openings have no room left for ${listed(crowded)}.` : '',
-    unreached.length > 0 ? `No way reaches for ${listed(unreached)}: choose it for what would help.` : '',
+    unreached.length > 0
+      ? `No way reaches for ${listed(unreached)}: choose ${unreached.length === 1 ? 'it' : 'each'} for what would help.`
+      : '',
     proved
       ? 'No other ways leave fewer out or less in sight; this is proved.'
       : 'A better way may exist: the search was too long to prove this one.',

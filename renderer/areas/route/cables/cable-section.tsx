@@ -15,6 +15,7 @@ import { SeveritySign } from '../../../look/severity-sign';
 import { chosenPlug } from '../../../store/session';
 import { verdictSeverity, wayWords } from '../../../words/cable-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
+import { CABLE_HEADING } from './cable-heading';
 import { beginWay, pin, refOf, takeOff, takeWay } from './cable-moves';
 import { FirstMeasures } from './first-measures';
 import { MeasureForm } from './measure-form';
@@ -31,9 +32,11 @@ export function CableSection() {
   const runs = laid.runs.filter((each) => each.lead.id === lead.id);
   const run = runs.find((each) => samePlug(refOf(each), plug)) ?? runs[0];
   return (
-    <section className="route-section" aria-labelledby="route-cable">
+    <section className="route-section" aria-labelledby={CABLE_HEADING}>
       <div className="route-section-head">
-        <h2 id="route-cable">{run ? runName(build, lead, run.run) : lead.name}</h2>
+        <h2 id={CABLE_HEADING} tabIndex={-1}>
+          {run ? runName(build, lead, run.run) : lead.name}
+        </h2>
         <IconButton
           label="Choose nothing"
           icon={<X size={18} aria-hidden="true" />}

@@ -11,6 +11,7 @@ import { SeveritySign } from '../../../look/severity-sign';
 import { chosenPlug } from '../../../store/session';
 import { CABLE_FAMILY_WORDS } from '../../../words/cable-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
+import { CABLE_HEADING } from './cable-heading';
 import { type CableGroup, type CableRow, cableGroups } from './cable-rows';
 
 /** Every cable by what it carries, with how it stands; kinds can be hidden, on the map too. */
@@ -79,6 +80,8 @@ function Rows({ groups }: { readonly groups: readonly CableGroup[] }) {
         const row = all.find((each) => each.key === picked);
         if (row) session.getState().select({ kind: 'plug', plug: row.plug });
       }}
+      // Enter leads on to what is known of it, past the map.
+      onAction={() => document.getElementById(CABLE_HEADING)?.focus()}
       renderEmptyState={() => <p className="soft window-list-empty">No cable of these kinds.</p>}
     >
       {({ family, rows }) => (
