@@ -11,7 +11,7 @@ import type { Route } from './reach';
 import { wayStepsOf } from './way-steps';
 
 /** When a cable has to be in at the latest. */
-export const LAYING_STAGES = ['before-board', 'before-card', 'before-panel', 'last'] as const;
+const LAYING_STAGES = ['before-board', 'before-card', 'before-panel', 'last'] as const;
 export type LayingStage = (typeof LAYING_STAGES)[number];
 
 /** Why a cable has its place in the order: worked out from where things lie, or a habit of the trade. */
@@ -27,7 +27,7 @@ export type LayingReason =
   | { readonly code: 'in-sight' };
 
 /** One cable in the order of the work. */
-export interface LayingTurn {
+interface LayingTurn {
   readonly run: LaidRun;
   readonly reason: LayingReason;
 }

@@ -3,7 +3,7 @@ import type { TraySide } from '../document/tray';
 import type { Cable, Laying } from './laying';
 
 /** Where a way that is being chosen can go on to. */
-export interface Continuation {
+interface Continuation {
   readonly place: string;
   readonly path: string;
   readonly side: TraySide;

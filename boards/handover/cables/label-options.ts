@@ -8,7 +8,7 @@ export const LABEL_SIZES = {
 } as const;
 
 /** A label that is stuck on flat, or one that is folded round the cable and has its words on both halves. */
-export const LABEL_STYLES = ['flat', 'flag'] as const;
+const LABEL_STYLES = ['flat', 'flag'] as const;
 export type LabelStyle = (typeof LABEL_STYLES)[number];
 
 /** How labels for both ends of each cable are printed. */

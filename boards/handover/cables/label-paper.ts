@@ -13,7 +13,7 @@ import type { LabelOptions } from './label-options';
 import { labelTexts } from './label-texts';
 
 /** How many labels stand on one sheet. */
-export function labelGrid({ width, height }: Rect, { widthMm, heightMm }: LabelOptions) {
+function labelGrid({ width, height }: Rect, { widthMm, heightMm }: LabelOptions) {
   return {
     columns: Math.max(1, Math.floor((width + 1e-6) / widthMm)),
     rows: Math.max(1, Math.floor((height + 1e-6) / heightMm)),

@@ -34,7 +34,7 @@ export function measure(bench: Bench, lead: Lead, cable: LeadCable | null): bool
 }
 
 /** The run that a way is being chosen for, on the tray as it is. */
-export function drafted(
+function drafted(
   bench: Bench,
 ):
   | { readonly laying: Laying; readonly run: LaidRun; readonly cable: Cable; readonly draft: WayDraft }
