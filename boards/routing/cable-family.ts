@@ -47,6 +47,12 @@ const JOB_FAMILIES: Readonly<Record<Job, CableFamily>> = {
   'sata-data': 'data',
 };
 
+/** True for what has no way to go: it joins pins where it sits. */
+export function isCap({ parts, plugs }: Lead): boolean {
+  if (plugs.length !== 1) return false;
+  return parts.every(({ kind }) => partKindOf(kind).job === 'clear-settings');
+}
+
 /**
  * What a cable carries: by the part at its end, else by the shells of its plugs, else by what the pins are
  * for that it sits on.

@@ -4,6 +4,7 @@ import type { Lead } from '../document/lead';
 import { connectorsOf, leadsOf, seatOf, unitsOf, unitWith } from '../document/lookup';
 import { connectorName } from '../document/names';
 import { placeName } from '../document/place-names';
+import { partKindOf } from '../signals/part-kinds';
 
 const ON_BOARD = 'board/';
 
@@ -41,7 +42,8 @@ export function runName(build: Build, lead: Lead, { to }: Run): string {
 
 function startName(build: Build, { cable, parts }: Lead): string {
   if (cable?.start !== undefined) return spotName(build, cable.start);
-  return parts[0]?.name ?? 'where it begins';
+  const [part] = parts;
+  return part === undefined ? 'where it begins' : (part.name ?? partKindOf(part.kind).name);
 }
 
 /** A plug that sits nowhere: its print, or which one of the lead it is. */

@@ -148,7 +148,10 @@ function beforeBoard(
   frontPlaces: readonly string[],
 ): LayingReason | undefined {
   const board = boardBox(build, place);
+  // Where a cable ends over the board, such as at a card, nothing covers it.
+  const ends = new Set(tray.points.filter(({ kind }) => kind === 'end').map(({ id }) => id));
   const under = frontPlaces.find((id) => {
+    if (ends.has(id)) return false;
     const box = boxOf(tray, id);
     return box !== undefined && meet(box, board);
   });

@@ -13,7 +13,7 @@ export const HELP = `Leadwright: the leads of a case on the right pins of a boar
                                       one header of a build with its plugs, as a picture
   leadwright sheet FILE --out X --trouble
                                       of a build: what was noticed and tried, suspects, next trials
-  leadwright sheet FILE --out X --labels [--label-size 60x14] [--flat] [--paper a4|letter]
+  leadwright sheet FILE --out X --labels [--label-size 80x16] [--flat] [--paper a4|letter]
                                       labels for both ends of each cable, as flags or flat
   leadwright plan FILE [--keep LEAD[:PLUG]]... [--json]
                                       the best place of every plug, proved, and what has none

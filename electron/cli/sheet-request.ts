@@ -92,7 +92,7 @@ const EXPECTED: Readonly<Record<keyof Values, string>> = {
   part: listedParts(),
   header: 'the id of a connector',
   labels: 'nothing',
-  'label-size': `width x height in millimetres, such as 60x14, from ${LABEL_SIZES.widthMm.least}x${LABEL_SIZES.heightMm.least} to ${LABEL_SIZES.widthMm.most}x${LABEL_SIZES.heightMm.most}`,
+  'label-size': `width x height in millimetres, such as 80x16, from ${LABEL_SIZES.widthMm.least}x${LABEL_SIZES.heightMm.least} to ${LABEL_SIZES.widthMm.most}x${LABEL_SIZES.heightMm.most}`,
   flat: 'nothing',
   connector: 'the id of a connector',
   paper: '“a4” or “letter”',

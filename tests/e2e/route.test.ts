@@ -19,7 +19,7 @@ beforeEach(async () => {
 });
 
 const cables = () => page.getByRole('listbox', { name: 'Cables' });
-const cable = (name: string) => cables().getByRole('option', { name: new RegExp(`^${name},`) });
+const cable = (name: string) => cables().getByRole('option', { name: new RegExp(`^${name}\\b`) });
 const panel = () => page.getByRole('complementary', { name: 'Chosen, and what is known' });
 const said = async () => plain((await panel().textContent()) ?? '');
 
@@ -30,10 +30,16 @@ async function doAction(label: string): Promise<void> {
   await page.keyboard.press('Enter');
 }
 
-async function routeDemo(label: string): Promise<void> {
-  await page.getByRole('button', { name: label }).click();
+/** From the demo that was opened to its cables. */
+async function inRoute(): Promise<void> {
+  await page.getByRole('heading', { level: 1, name: /machine/ }).waitFor();
   await page.keyboard.press('Control+3');
   await cables().waitFor();
+}
+
+async function routeDemo(label: string): Promise<void> {
+  await page.getByRole('button', { name: label }).click();
+  await inRoute();
 }
 
 /** Saves a paper or a list by the window's own dialog, which has been opened. */
@@ -105,7 +111,7 @@ describe('By keyboard alone', () => {
   it('a cable is chosen, led place by place, and its way pinned', async () => {
     await tabTo(page, page.getByRole('button', { name: 'Open the demo of a cramped case' }));
     await page.keyboard.press('Enter');
-    await page.keyboard.press('Control+3');
+    await inRoute();
     await tabTo(page, cables());
     await page.keyboard.press('Home');
     await arrowTo(page, cable('Front USB 3'));

@@ -3,8 +3,8 @@ import { PAPER_IDS } from '../page/paper';
 
 /** How small and how large a label may be: below that nothing can be read on it, above a page holds too few. */
 export const LABEL_SIZES = {
-  widthMm: { least: 20, usual: 60, most: 120 },
-  heightMm: { least: 8, usual: 14, most: 60 },
+  widthMm: { least: 20, usual: 80, most: 120 },
+  heightMm: { least: 8, usual: 16, most: 60 },
 } as const;
 
 /** A label that is stuck on flat, or one that is folded round the cable and has its words on both halves. */

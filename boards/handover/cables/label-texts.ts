@@ -2,6 +2,7 @@ import type { Mm } from '../../base/units';
 import type { Build } from '../../document/build';
 import type { Lead } from '../../document/lead';
 import { leadsOf } from '../../document/lookup';
+import { isCap } from '../../routing/cable-family';
 import { endName, endNames, runName } from '../../routing/end-names';
 
 /** What stands on the label at one end of a cable. */
@@ -20,7 +21,7 @@ export interface LabelText {
  */
 export function labelTexts(build: Build): readonly LabelText[] {
   return leadsOf(build)
-    .filter(({ setAside }) => setAside === undefined)
+    .filter((lead) => lead.setAside === undefined && !isCap(lead))
     .flatMap((lead) => pairsOf(build, lead))
     .flatMap(({ cable, near, far, diameterMm }): readonly LabelText[] => {
       const thick = diameterMm === undefined ? {} : { diameterMm };

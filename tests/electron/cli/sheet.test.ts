@@ -119,7 +119,7 @@ describe('Of a build it is the bench sheet', () => {
     ],
     [
       [build, '--labels', '--label-size', '600x1'],
-      'Expected width x height in millimetres, such as 60x14, from 20x8 to 120x60 after “--label-size”, found “600x1”.',
+      'Expected width x height in millimetres, such as 80x16, from 20x8 to 120x60 after “--label-size”, found “600x1”.',
     ],
     [[build, '--flat'], '“--flat” goes with “--labels”.'],
     [[BOARD, '--labels'], 'A sheet of cable labels is of a build, and this is a board sheet.'],

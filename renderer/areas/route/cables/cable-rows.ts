@@ -3,7 +3,12 @@ import type { Lead } from '../../../../boards/document/lead';
 import { leadsOf, type PlugRef } from '../../../../boards/document/lookup';
 import type { Severity } from '../../../../boards/findings/finding';
 import { type AsLaid, asLaid, type LaidRun } from '../../../../boards/routing/as-laid';
-import { CABLE_FAMILIES, type CableFamily, cableFamilyOf } from '../../../../boards/routing/cable-family';
+import {
+  CABLE_FAMILIES,
+  type CableFamily,
+  cableFamilyOf,
+  isCap,
+} from '../../../../boards/routing/cable-family';
 import { endNames, runName } from '../../../../boards/routing/end-names';
 import { runId } from '../../../../boards/routing/laying-of';
 import { verdictOf } from '../../../../boards/routing/run-verdict';
@@ -37,11 +42,6 @@ export function cableGroups(build: Build): readonly CableGroup[] {
       .filter((lead) => cableFamilyOf(build, lead) === family)
       .flatMap((lead) => rowsOf(build, laid, lead, runs)),
   })).filter(({ rows }) => rows.length > 0);
-}
-
-/** A jumper joins pins where it sits: no part, one plug. */
-function isCap({ parts, plugs }: Lead): boolean {
-  return parts.length === 0 && plugs.length === 1;
 }
 
 function rowsOf(
