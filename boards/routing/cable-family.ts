@@ -47,9 +47,9 @@ const JOB_FAMILIES: Readonly<Record<Job, CableFamily>> = {
   'sata-data': 'data',
 };
 
-/** True for what has no way to go: it joins pins where it sits. */
-export function isCap({ parts, plugs }: Lead): boolean {
-  if (plugs.length !== 1) return false;
+/** True for what has no way to go: it joins pins where it sits, and nobody has measured it. */
+export function isCap({ parts, plugs, cable }: Lead): boolean {
+  if (plugs.length !== 1 || cable !== undefined) return false;
   return parts.every(({ kind }) => partKindOf(kind).job === 'clear-settings');
 }
 
