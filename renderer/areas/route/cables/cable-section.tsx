@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import type { Build } from '../../../../boards/document/build';
 import { leadOf, samePlug } from '../../../../boards/document/lookup';
 import { type AsLaid, asLaid, type LaidRun } from '../../../../boards/routing/as-laid';
+import { cableRemarks, cableRemarkWords } from '../../../../boards/routing/cable-remarks';
 import { endNames, runName } from '../../../../boards/routing/end-names';
 import { waysFor } from '../../../../boards/routing/other-ways';
 import { remediesFor } from '../../../../boards/routing/remedies';
@@ -78,6 +79,11 @@ function RunFacts({ build, laid, run }: RunProps) {
       </p>
       {verdict.kind === 'barred' && <p>For {passageWords(build, verdict.opening, verdict.problem)}.</p>}
       {verdict.kind === 'not-laid' && <p>{notLaidWords(build, run.lead, verdict.problem)}</p>}
+      {cableRemarks(build, laid, run).map((remark) => (
+        <p key={remark.code} className="soft small">
+          {cableRemarkWords(remark)}
+        </p>
+      ))}
       {draft && samePlug(draft.plug, refOf(run)) ? (
         <WayEditor build={build} laid={laid} run={run} />
       ) : (
