@@ -84,6 +84,27 @@ const VIEWS: readonly View[] = [
     },
   },
   {
+    view: 'the units',
+    show: async () => {
+      await page.getByRole('tab', { name: 'Units' }).click();
+      await button('Add a unit…').waitFor();
+    },
+  },
+  { view: 'the choice of a unit', show: () => inDialog('Add a unit…', /^Add a unit/) },
+  {
+    view: 'a unit from near by',
+    show: async () => {
+      await page.getByRole('option', { name: /^Hard drive, drive/ }).click();
+      await page.getByRole('dialog', { name: 'Hard drive' }).getByRole('table').waitFor();
+    },
+    leave: async () => {
+      await page.keyboard.press('Escape');
+      await page.getByRole('dialog').waitFor({ state: 'detached' });
+      await page.keyboard.press('Control+Z');
+      await page.getByRole('tab', { name: 'Connectors' }).click();
+    },
+  },
+  {
     view: 'a sheet of the library',
     show: async () => {
       await page.keyboard.press('Control+Shift+O');

@@ -15,11 +15,11 @@ import { useBuild, useWorkbench } from '../../workbench';
 
 /** Sockets of supplies, by their columns in two rows: common practice, no source. */
 const OUTLETS = [
-  { id: 'outlet-3', label: 'supply outlet, 2 × 3', cols: 3 },
-  { id: 'outlet-4', label: 'supply outlet, 2 × 4', cols: 4 },
-  { id: 'outlet-5', label: 'supply outlet, 2 × 5', cols: 5 },
-  { id: 'outlet-9', label: 'supply outlet, 2 × 9', cols: 9 },
-  { id: 'outlet-12', label: 'supply outlet, 2 × 12', cols: 12 },
+  { id: 'outlet-3', label: 'outlet, 2\u00a0×\u00a03', cols: 3 },
+  { id: 'outlet-4', label: 'outlet, 2\u00a0×\u00a04', cols: 4 },
+  { id: 'outlet-5', label: 'outlet, 2\u00a0×\u00a05', cols: 5 },
+  { id: 'outlet-9', label: 'outlet, 2\u00a0×\u00a09', cols: 9 },
+  { id: 'outlet-12', label: 'outlet, 2\u00a0×\u00a012', cols: 12 },
 ] as const;
 
 /** What devices and hubs have: powers, data, fans. */

@@ -1,9 +1,11 @@
 import { ListTree, Undo2 } from 'lucide-react';
+import { analyse } from '../../../boards/analyse';
 import type { Build, Seat } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
-import { pinOf } from '../../../boards/document/lookup';
+import { type PinRef, pinOf } from '../../../boards/document/lookup';
 import { gridIndex } from '../../../boards/document/numbering';
 import { pinWords } from '../../../boards/document/pin-words';
+import type { Severity } from '../../../boards/findings/finding';
 import { arrivalWords } from '../../../boards/findings/words/arrival';
 import { seatedPlug } from '../../../boards/fit/seated-plug';
 import { closeUpOfConnector, closeUpOfPlug } from '../../../boards/handover/steps/close-up';
@@ -11,8 +13,10 @@ import { CloseUpDrawing } from '../../areas/hand-over/close-up-drawing';
 import { plugTitleOf, seatAt } from '../../areas/wire/placing/hand';
 import { doCommand } from '../../do-command';
 import { Button } from '../../look/button';
+import { SeveritySign } from '../../look/severity-sign';
 import { occupantWords } from '../../words/occupant-words';
 import { seatWords } from '../../words/seat-words';
+import { worst } from '../../words/severity-words';
 import { socketName, socketWords } from '../../words/unit-words';
 import { useWorkbench } from '../../workbench';
 import { fittingPlugs, otherEnds, seatsOn } from './fitting-plugs';
@@ -129,6 +133,16 @@ function Fitting({ build, connector }: { readonly build: Build; readonly connect
   );
 }
 
+/** The worst that is found at a pin, doubts and notes left out: they stand in the list of findings. */
+function severityAt(build: Build, { connector, pin }: PinRef): Severity | null {
+  const there = analyse(build).findings.filter(
+    ({ severity, pins }) =>
+      (severity === 'danger' || severity === 'fault') &&
+      pins.some((each) => each.connector === connector && each.pin === pin),
+  );
+  return worst(there);
+}
+
 function Pins({ build, connector }: { readonly build: Build; readonly connector: Connector }) {
   const rows = gridIndex(connector.grid).positions.map(({ label }) => {
     const ref = { connector: connector.id, pin: label };
@@ -136,6 +150,7 @@ function Pins({ build, connector }: { readonly build: Build; readonly connector:
       label,
       is: pinWords(pinOf(connector, label)),
       there: arrivalWords(build, ref) || occupantWords(build, ref),
+      severity: severityAt(build, ref),
     };
   });
   const takes = rows.some(({ label }) => arrivalWords(build, { connector: connector.id, pin: label }) !== '');
@@ -150,11 +165,14 @@ function Pins({ build, connector }: { readonly build: Build; readonly connector:
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ label, is, there }) => (
+        {rows.map(({ label, is, there, severity }) => (
           <tr key={label}>
             <td className="mono">{label}</td>
             <td>{is}</td>
-            <td>{there === '' ? '–' : there}</td>
+            <td>
+              {severity && <SeveritySign severity={severity} spoken />}
+              {there === '' ? '–' : there}
+            </td>
           </tr>
         ))}
       </tbody>
