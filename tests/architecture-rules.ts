@@ -31,7 +31,15 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   'boards/circuit': [...DOMAIN_FLOOR, 'boards/fit'],
   // A standoff under the board can short it, and a header carries so many fans: what the tray and its hubs hold
   // is asked, not the routes.
-  'boards/findings': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/circuit', 'boards/routing'],
+  // What a power plug is made for where nothing is plugged in yet: the published pins of its shape.
+  'boards/findings': [
+    ...DOMAIN_FLOOR,
+    'boards/library',
+    'boards/fit',
+    'boards/edit',
+    'boards/circuit',
+    'boards/routing',
+  ],
   // What a fault would show is the circuit's answer and the stories told from it, weighed by inference.
   'boards/diagnosis': [
     ...DOMAIN_FLOOR,

@@ -1,15 +1,16 @@
 import type { Volts } from '../base/units';
 import type { Span } from '../circuit/corner';
 import { RESTING, RUNNING } from '../circuit/machine-state';
-import { arrivalAt } from '../circuit/readings/arrivals';
+import { arrivalAt, arrivalAtHole } from '../circuit/readings/arrivals';
 import { standingOf, takersOf } from '../circuit/standing';
 import type { Build } from '../document/build';
 import type { Connector, Pin } from '../document/connector';
 import { anyConnectorOf, type PinRef, pinOf, unitsOf } from '../document/lookup';
 import { powerJobOf } from '../document/power-job';
+import { CONNECTOR_TYPES } from '../library/connectors/index';
 import type { Job } from '../signals/signal';
 import { type SignalId, signalOf } from '../signals/signals';
-import type { CheckContext, CheckedPlug } from './context';
+import type { CheckContext, CheckedPlug, LoosePlug } from './context';
 
 /** Contacts that a cable joins to ground, so that a device knows what is plugged in. */
 export const GROUNDED_BY_CABLE: readonly SignalId[] = [
@@ -45,6 +46,29 @@ export interface FedPin {
   readonly leads: readonly string[];
 }
 
+/** A hole of a plug that lies loose, and what the wires bring to it. */
+export interface FedHole extends Omit<FedPin, 'pin'> {
+  readonly hole: string;
+}
+
+/**
+ * What would arrive at the holes of a power plug that lies loose, held against the connector of the library
+ * that plugs of its shape and size are made for. None for a plug of another shape.
+ */
+export function fedHolesOf(build: Build, { ref, plug }: LoosePlug): readonly FedHole[] {
+  if (powerJobOf({ family: plug.family, pins: [] }) === undefined) return [];
+  const type = CONNECTOR_TYPES.find(
+    ({ connector: { family, grid } }) =>
+      family === plug.family && grid.rows === plug.grid.rows && grid.cols === plug.grid.cols,
+  );
+  return (type?.connector.pins ?? []).flatMap(({ pin: hole, signal = 'unknown' }): readonly FedHole[] => {
+    const { from, leads, volts } = arrivalAtHole(build, ref, hole);
+    if (from.length === 0) return [];
+    const arrives = largest(volts(RESTING), volts(RUNNING));
+    return [{ hole, signal, from, leads, arrives, fed: verdict(build, signal, from, arrives) }];
+  });
+}
+
 /** What may be missing or too much before a rail is not the one that is wanted: tolerances are 5 and 10 %. */
 const TOLERANCE = 0.12;
 /** Less than this on a ground is what its own wire drops. */
@@ -53,12 +77,12 @@ const NO_VOLTS: Volts = 0.5;
 const HARMFUL: readonly Fed[] = ['too-much', 'backwards', 'short'];
 const WRONG: readonly Fed[] = [...HARMFUL, 'too-little', 'other-line'];
 
-export function isHarmful({ fed }: FedPin): boolean {
+export function isHarmful({ fed }: Pick<FedPin, 'fed'>): boolean {
   return HARMFUL.includes(fed);
 }
 
 /** Something else arrives than the pin is made for. */
-export function isWronglyFed({ fed }: FedPin): boolean {
+export function isWronglyFed({ fed }: Pick<FedPin, 'fed'>): boolean {
   return WRONG.includes(fed);
 }
 

@@ -7,7 +7,7 @@ import type { PinRef, PlugRef } from '../document/lookup';
 import type { FitRefusal } from '../fit/fit';
 import type { Job } from '../signals/signal';
 import type { SignalId } from '../signals/signals';
-import type { FedPin } from './fed-pins';
+import type { FedHole, FedPin } from './fed-pins';
 
 /** One wire of a lead on one pin. Ids only: names are looked up when words are made. */
 export interface Meeting {
@@ -122,6 +122,12 @@ export interface FindingData {
   readonly 'supply-mismatch': PlugOnConnector & {
     readonly wrong: readonly FedPin[];
     readonly forced: boolean;
+    readonly arrives?: Span;
+  };
+  /** The same at the holes of a plug that lies loose. */
+  readonly 'loose-end-mismatch': {
+    readonly plug: PlugRef;
+    readonly wrong: readonly FedHole[];
     readonly arrives?: Span;
   };
   readonly 'cpu-card-exchanged': PlugOnConnector & { readonly made: Job; readonly met: Job };

@@ -1,11 +1,11 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
-import type { PinRef } from '../../document/lookup';
+import type { PinRef, PlugRef } from '../../document/lookup';
 import { elementsAt } from '../around';
 import { type Circuit, openCircuitOf } from '../circuit';
 import { type Span, spanOf } from '../corner';
 import { GROUND, type NodeName } from '../device';
-import { pinNode } from '../elements';
+import { leadNode, pinNode } from '../elements';
 import type { MachineState } from '../machine-state';
 import { standingOf } from '../standing';
 
@@ -21,8 +21,16 @@ export interface Arrival {
 
 /** Follows every wire from a pin back to where it comes from, and says what a meter would show at its end. */
 export function arrivalAt(build: Build, { connector, pin }: PinRef): Arrival {
+  return arrivalAtNode(build, pinNode(connector, pin));
+}
+
+/** The same at a hole of a plug that lies loose. */
+export function arrivalAtHole(build: Build, { lead, plug }: PlugRef, hole: string): Arrival {
+  return arrivalAtNode(build, leadNode(lead, `${plug}.${hole}`));
+}
+
+function arrivalAtNode(build: Build, node: NodeName): Arrival {
   const circuit = openCircuitOf(build);
-  const node = pinNode(connector, pin);
   const { from, leads } = followed(build, circuit, node);
   return { from, leads, volts: (state) => openVolts(circuit, node, state) };
 }

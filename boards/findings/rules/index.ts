@@ -23,6 +23,7 @@ import { leadLeftOver } from './lead-left-over';
 import { ledAcrossSupply } from './led-across-supply';
 import { ledAlwaysLit } from './led-always-lit';
 import { ledDepends } from './led-depends';
+import { looseEndMismatch } from './loose-end-mismatch';
 import { mainPowerMissing } from './main-power-missing';
 import { noPlace } from './no-place';
 import { onClearSettings } from './on-clear-settings';
@@ -63,6 +64,7 @@ export const RULES: readonly Rule[] = freezeDeep([
   cpuCardExchanged,
   drivePlugTurned,
   supplyMismatch,
+  looseEndMismatch,
   panelOnSerial,
   hdAudioOnAc97,
   ac97OnHdAudio,

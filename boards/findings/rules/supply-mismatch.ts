@@ -15,7 +15,7 @@ export const supplyMismatch: Rule<'supply-mismatch'> = {
   id: 'supply-mismatch',
   source:
     'pin tables of the power connectors, each named where its pins are listed; rails and their tolerances: microATX specification v1.2, Table 7',
-  explains: ['pins-joined', 'rail-left-off', 'drive-held-off', 'cpu-power-missing', 'card-power-missing'],
+  explains: ['pins-joined', 'rail-left-off', 'drive-held-off'],
   check: (context) =>
     context.plugs.flatMap((plug): readonly FindingOf<'supply-mismatch'>[] => {
       const wrong = fedPinsUnder(context, plug).filter(isWronglyFed);

@@ -3,7 +3,7 @@ import type { Span } from '../../circuit/corner';
 import type { Build } from '../../document/build';
 import { connectorName, leadName, unitName } from '../../document/names';
 import { jobName } from '../../signals/job-names';
-import type { FedPin } from '../fed-pins';
+import type { FedHole, FedPin } from '../fed-pins';
 import { GROUNDED_BY_CABLE, isHarmful } from '../fed-pins';
 import type { WordsFor } from './finding-words';
 import { capital, pinList, pinsOf, plugText, signalName } from './names';
@@ -58,6 +58,34 @@ function uniquePins(pins: FedPin['from']): FedPin['from'] {
   return [...new Map(pins.map((pin) => [`${pin.connector} ${pin.pin}`, pin])).values()];
 }
 
+interface HoleRow {
+  readonly holes: string[];
+  readonly signal: FedHole['signal'];
+  readonly arriving: string;
+  readonly from: FedPin['from'];
+}
+
+/** Holes that want the same and get the same are told together. */
+function grouped(wrong: readonly FedHole[]): readonly HoleRow[] {
+  const rows = new Map<string, HoleRow>();
+  for (const hole of wrong) {
+    const arriving = arrivingText(hole);
+    const key = `${hole.signal} ${arriving}`;
+    const row = rows.get(key);
+    rows.set(key, {
+      holes: [...(row?.holes ?? []), hole.hole],
+      signal: hole.signal,
+      arriving,
+      from: uniquePins([...(row?.from ?? []), ...hole.from]),
+    });
+  }
+  return [...rows.values()];
+}
+
+function holesText(holes: readonly string[]): string {
+  return pinList(holes).replace(/^pin/, 'hole');
+}
+
 function mismatchTitle(build: Build, connector: string, wrong: readonly FedPin[]): string {
   const worst = wrong.filter(isHarmful).toSorted((a, b) => volts(b) - volts(a))[0];
   const name = connectorName(build, connector);
@@ -71,7 +99,7 @@ function mismatchTitle(build: Build, connector: string, wrong: readonly FedPin[]
     : `${arrivingText(worst)} would reach the ${wantedText(worst)} pins of ${name} and could destroy what is there.`;
 }
 
-function volts({ arrives }: FedPin): number {
+function volts({ arrives }: Pick<FedPin, 'arrives'>): number {
   return Math.abs(arrives?.usual ?? 0);
 }
 
@@ -85,6 +113,7 @@ function bareOrLoose(build: Build, { connector, plugged }: { connector: string; 
 /** Supply, cables and what they feed. */
 export const POWER_WORDS: WordsFor<
   | 'supply-mismatch'
+  | 'loose-end-mismatch'
   | 'cpu-card-exchanged'
   | 'drive-plug-turned'
   | 'main-power-missing'
@@ -108,6 +137,21 @@ export const POWER_WORDS: WordsFor<
         : `The shape of the plugs does not tell: ${plugText(build, plug)} is wired for another outlet than it sits on.`,
     ].join(' '),
   }),
+
+  'loose-end-mismatch': ({ data: { plug, wrong } }, build) => {
+    const worst = wrong.filter(isHarmful).toSorted((a, b) => volts(b) - volts(a))[0];
+    const rows = grouped(wrong).map(
+      ({ holes, signal, arriving, from }) =>
+        `${capital(holesText(holes))} (${signalName(signal)}) would get ${arriving}, from ${pinsOf(build, from)}.`,
+    );
+    return {
+      title: `Whatever is plugged into ${plugText(build, plug)} would get ${worst ? arrivingText(worst) : 'another supply'} where it has ${worst ? signalName(worst.signal) : 'its own'}.`,
+      reason: [
+        ...rows,
+        'Nothing is plugged in yet; the cable is wired for another outlet than it sits on.',
+      ].join(' '),
+    };
+  },
 
   'cpu-card-exchanged': ({ data: { plug, connector, made, met } }, build) => ({
     title: `+12\u00a0V would be shorted to ground in ${connectorName(build, connector)}.`,

@@ -115,6 +115,9 @@ export const EXAMPLES: Readonly<Record<FindingCode, Bench>> = {
     .with({ extras: [...birch.build.extras, ...ash.build.extras] })
     .seat('ash-sata', 'birch-drives-1', '1', { plug: 'supply' })
     .seat('ash-sata', 'disk-power', '1', { plug: 'first' }),
+  'loose-end-mismatch': birch
+    .with({ extras: ash.build.extras })
+    .seat('ash-sata', 'birch-drives-1', '1', { plug: 'supply' }),
   'cpu-card-exchanged': bench()
     .header('cpu-power-2x4', 'cpu')
     .lead('card-power-cable-8', 'card')

@@ -1,0 +1,45 @@
+import { unitWith } from '../../document/lookup';
+import type { CheckContext, LoosePlug } from '../context';
+import { type FedHole, fedHolesOf, isHarmful, isWronglyFed } from '../fed-pins';
+import type { FindingOf } from '../finding';
+import { cableRemedy } from '../power-remedies';
+import type { Rule } from '../rule';
+
+/**
+ * A power plug that lies loose on a cable of the supply has to bring what plugs of its shape are made for.
+ *
+ * Good: the second SATA plug of a cable on its own supply.
+ * Bad: a SATA cable on another supply's outlet, with no drive on it yet: whatever is plugged in gets +12 V for +5 V.
+ */
+export const looseEndMismatch: Rule<'loose-end-mismatch'> = {
+  id: 'loose-end-mismatch',
+  source: 'pin tables of the power connectors, each named where its pins are listed',
+  explains: [],
+  check: (context) =>
+    context.loose.flatMap((loose): readonly FindingOf<'loose-end-mismatch'>[] => {
+      const { ref, lead } = loose;
+      if (lead.setAside || !hangsOnSupply(context, loose)) return [];
+      const wrong = fedHolesOf(context.build, loose).filter(isWronglyFed);
+      if (!wrong.some(isHarmful)) return [];
+      const [arrives] = wrong.filter(isHarmful).flatMap((hole) => hole.arrives ?? []);
+      return [
+        {
+          code: 'loose-end-mismatch',
+          severity: 'danger',
+          leads: [lead.id],
+          pins: uniquePins(wrong),
+          data: { plug: ref, wrong, ...(arrives && { arrives }) },
+          remedies: cableRemedy(context, ref),
+        },
+      ];
+    }),
+};
+
+function hangsOnSupply({ build, plugs }: CheckContext, { lead }: LoosePlug): boolean {
+  return plugs.some((plug) => plug.lead === lead && unitWith(build, plug.connector.id)?.kind === 'supply');
+}
+
+function uniquePins(wrong: readonly FedHole[]) {
+  const pins = wrong.flatMap(({ from }) => from);
+  return [...new Map(pins.map((pin) => [`${pin.connector} ${pin.pin}`, pin])).values()];
+}
