@@ -5,7 +5,7 @@ import { CodeZ, DayZ, RemarkZ } from './text';
 const day = DayZ.optional();
 
 /** One line of what was noticed and tried on a machine that does not start, as it is written down. */
-export const LogEntryZ = z.discriminatedUnion('kind', [
+const LogEntryZ = z.discriminatedUnion('kind', [
   /** A question about the machine, answered. One that a later version no longer asks does no harm. */
   z.strictObject({ kind: z.literal('noticed'), what: CodeZ, answer: z.enum(['yes', 'no']), day }),
   /** What came of a trial. One that the machine no longer has does no harm. */

@@ -17,7 +17,7 @@ import { after } from '../trials/weigh';
 import { evidenceOf, readLog, type TellingLine, type Told, tellingLines } from './read-log';
 
 /** One thing that may be wrong, of those that a cause stands for. */
-export interface SuspectedFault {
+interface SuspectedFault {
   readonly id: string;
   readonly name: string;
   readonly chance: number;

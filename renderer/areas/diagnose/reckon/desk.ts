@@ -10,13 +10,13 @@ import { type ReckonTask, type ReckonTold, reckoner } from './work-out';
 export type WorkerLike = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
 
 /** A reckoning, and what it is of. */
-export interface Reckoned {
+interface Reckoned {
   readonly wiring: number;
   readonly log: readonly LogEntry[];
   readonly reckoning: Reckoning;
 }
 
-export interface DeskState {
+interface DeskState {
   readonly last: Reckoned | null;
   /** The share of the pairs of faults that is worked out, while they are; null otherwise. */
   readonly pairs: number | null;

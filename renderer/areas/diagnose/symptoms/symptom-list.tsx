@@ -10,7 +10,7 @@ import { SymptomRow } from './symptom-row';
 type Asked = Observation<ObservationId>;
 
 /** Questions under a heading; without one they stand by themselves. */
-export interface SymptomSection {
+interface SymptomSection {
   readonly title?: string;
   readonly asked: readonly Asked[];
 }
