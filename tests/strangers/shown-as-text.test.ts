@@ -48,6 +48,19 @@ function buildOf(text: string): Build {
   return opened(withEveryText(BuildZ, small, () => text));
 }
 
+/** Many at once, so that each comes to stand in many fields and a paper is made a tenth as often. */
+const AT_ONCE = 12;
+
+function batches(texts: readonly string[]): readonly (readonly string[])[] {
+  return Array.from({ length: Math.ceil(texts.length / AT_ONCE) }, (_, at) =>
+    texts.slice(at * AT_ONCE, (at + 1) * AT_ONCE),
+  );
+}
+
+function buildOfAll(texts: readonly string[]): Build {
+  return opened(withEveryText(BuildZ, small, (place) => texts[place % texts.length] ?? ''));
+}
+
 /** The panel header and what is seated on it: every kind of field, and a hundredth of the work. */
 const small: Build = (() => {
   const [connector] = wired.board.connectors;
@@ -114,21 +127,17 @@ describe('text out of a stranger’s file', () => {
     const quiet = buildOf('quiet');
     for (const print of PRINTS) {
       const wanted = shapeOf(svgFor(quiet, print)).tags;
-      for (const text of TAKEN) {
-        const { tags } = shapeOf(svgFor(buildOf(text), print));
+      for (const texts of batches(TAKEN)) {
+        const { tags } = shapeOf(svgFor(buildOfAll(texts), print));
+        const drawn = /^(?:text|g|path|rect|circle|line)\b/;
         expect(
-          tags.filter(
-            (tag) =>
-              !wanted.includes(tag) &&
-              !tag.startsWith('text ') &&
-              !/^(?:g|path|rect|circle|line)\b/.test(tag),
-          ),
-          text,
+          tags.filter((tag) => !wanted.includes(tag) && !drawn.test(tag)),
+          texts.join(' '),
         ).toEqual([]);
-        expect(tags.join(' '), text).not.toMatch(/\bon\w+|href|script|foreign|style(?! )/i);
+        expect(tags.join(' '), texts.join(' ')).not.toMatch(/\bon\w+|href|script|foreign|style(?! )/i);
       }
     }
-  });
+  }, 300_000);
 
   it('is in a table of a spreadsheet never a formula, and is otherwise as it was', () => {
     for (const text of TAKEN) {
@@ -141,7 +150,7 @@ describe('text out of a stranger’s file', () => {
       ).toEqual(wanted.map((row) => row.map((cell) => String(cell).replace(/^'/, ''))));
       for (const cell of rows.flat()) expect(cell, text).not.toMatch(/^[\s\p{Cf}]*[=+\-@−＝＋－＠|]/u);
     }
-  });
+  }, 300_000);
 
   it('is on a terminal what can be seen of it, in words and in JSON', () => {
     for (const text of TAKEN) {
@@ -152,7 +161,7 @@ describe('text out of a stranger’s file', () => {
       expect(json.replaceAll('\n', ''), text).not.toMatch(UNSEEN);
       expect(JSON.parse(json), text).toEqual(JSON.parse(JSON.stringify(report)));
     }
-  });
+  }, 300_000);
 });
 
 describe('in a PDF', () => {
@@ -164,10 +173,8 @@ describe('in a PDF', () => {
   it.runIf(HAS_POPPLER)(
     'it runs nothing, leads nowhere, and is only read (poppler)',
     async () => {
-      const many = 12;
-      for (let from = 0; from < TAKEN.length; from += many) {
-        const texts = TAKEN.slice(from, from + many);
-        const build = opened(withEveryText(BuildZ, small, (place) => texts[place % texts.length] ?? ''));
+      for (const texts of batches(TAKEN)) {
+        const build = buildOfAll(texts);
         for (const print of PRINTS) {
           const order = { document: build, print, format: 'pdf', page: null, scale: 1 } as const;
           const made = await makePaper(kit, order, new Date(Date.UTC(2026, 10, 26)));
