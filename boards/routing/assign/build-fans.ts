@@ -2,7 +2,7 @@ import type { Build } from '../../document/build';
 import type { Connector } from '../../document/connector';
 import type { Lead } from '../../document/lead';
 import { leadsOf, seatOf, unitsOf } from '../../document/lookup';
-import type { FanRating } from '../../document/rating';
+import type { FanRating, HubRating } from '../../document/rating';
 import type { Unit } from '../../document/unit';
 import type { SignalId } from '../../signals/signals';
 import type { Fan, FanHeader } from './fans';
@@ -12,9 +12,13 @@ export const USUAL_FAN: FanRating = { runningAmps: 0.2, startAmps: 0.5, cools: '
 /** A header may carry about 1 A (common practice, no source). */
 export const USUAL_HEADER_AMPS = 1;
 
+/** The contacts of a SATA power plug carry 4.5 A at 12 V (from memory); most hubs hang on one. */
+const USUAL_HUB_AMPS = 4.5;
+
 /** Something that was assumed, because the sheet is silent about it. */
 export type Assumed =
   | { readonly code: 'fan'; readonly lead: string }
+  | { readonly code: 'hub'; readonly unit: string }
   | { readonly code: 'header-amps'; readonly connector: string }
   | { readonly code: 'watched'; readonly connector: string }
   | { readonly code: 'line-rate'; readonly connector: string }
@@ -24,6 +28,7 @@ export type Assumed =
 /** A hub with the connectors that its fans go on, the one that reports its speed first. */
 interface JoinedHub {
   readonly unit: Unit;
+  readonly rating: HubRating;
   readonly outlets: readonly string[];
 }
 
@@ -62,16 +67,18 @@ export function fansOf(build: Build): BuildFans {
       modes: rating.fanModes ?? (hasSignal(connector, 'fan-pwm') ? ['pwm'] : ['dc']),
       ratedA: rating.amps ?? USUAL_HEADER_AMPS,
       ...((rating.watched === true || byPrint) && { watched: true as const }),
-      ...(hub?.unit.hub && {
+      ...(hub && {
         hub: {
           outlets: hub.outlets.length,
-          fedBy: hub.unit.hub.fedBy,
-          ratedA: hub.unit.hub.amps,
-          ...(hub.unit.hub.speedOutlet !== undefined && { speedOutlet: 1 }),
+          fedBy: hub.rating.fedBy,
+          ratedA: hub.rating.amps,
+          ...(hub.rating.speedOutlet !== undefined && { speedOutlet: 1 }),
         },
       }),
     };
   });
+  for (const { unit } of hubs.values())
+    if (unit.hub === undefined) assumed.push({ code: 'hub', unit: unit.id });
   const now = new Map<string, { header: string; connector: string }>();
   const fans = leadsOf(build).flatMap((lead): readonly Fan[] => {
     const part = lead.parts.find(({ kind }) => kind === 'fan');
@@ -108,6 +115,17 @@ export function choiceOf(build: Build, kind: 'port' | 'header' | 'branch', of: s
   return build.choices?.find((choice) => choice.kind === kind && choice.of === of)?.on;
 }
 
+/** Of a hub whose sheet nobody read: fed from the supply where it has an input for that, its first speed wire live. */
+function usualHub({ connectors }: Unit, outlets: readonly Connector[]): HubRating {
+  const isFed = connectors.some((each) => hasSignal(each, 'supply-12v'));
+  const speaking = outlets.find((each) => hasSignal(each, 'fan-tach'));
+  return {
+    fedBy: isFed ? 'supply' : 'header',
+    amps: USUAL_HUB_AMPS,
+    ...(speaking && { speedOutlet: speaking.id }),
+  };
+}
+
 /** What a fan cools whose label nobody read: its name or the print on its plug may say so. */
 function usuallyCools({ name, plugs }: Lead): FanRating['cools'] {
   return [name, ...plugs.map(({ print }) => print)].some((words) => /cpu|processor|cooler/i.test(words))
@@ -119,7 +137,7 @@ function usuallyCools({ name, plugs }: Lead): FanRating['cools'] {
 function hubsOn(build: Build, headers: readonly Connector[]): ReadonlyMap<string, JoinedHub> {
   const found = new Map<string, JoinedHub>();
   for (const unit of unitsOf(build)) {
-    if (unit.kind !== 'hub' || unit.hub === undefined) continue;
+    if (unit.kind !== 'hub') continue;
     for (const lead of leadsOf(build)) {
       const seats = lead.plugs.flatMap(
         ({ id }) => seatOf(build, { lead: lead.id, plug: id })?.connector ?? [],
@@ -128,9 +146,10 @@ function hubsOn(build: Build, headers: readonly Connector[]): ReadonlyMap<string
       const input = unit.connectors.find(({ id }) => seats.includes(id));
       if (header === undefined || input === undefined || lead.parts.length > 0) continue;
       const outlets = unit.connectors.filter((each) => each.id !== input.id && hasSignal(each, 'fan-supply'));
-      const speed = unit.hub.speedOutlet;
+      const rating = unit.hub ?? usualHub(unit, outlets);
+      const speed = rating.speedOutlet;
       const order = outlets.toSorted((a, b) => Number(b.id === speed) - Number(a.id === speed));
-      found.set(header.id, { unit, outlets: order.map(({ id }) => id) });
+      found.set(header.id, { unit, rating, outlets: order.map(({ id }) => id) });
     }
   }
   return found;

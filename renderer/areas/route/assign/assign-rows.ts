@@ -143,6 +143,8 @@ export function assumedWords(build: Build, each: Assumed): string {
   switch (each.code) {
     case 'fan':
       return `${leadName(build, each.lead)}: ${USUAL_FAN.runningAmps}\u00a0A, ${USUAL_FAN.startAmps}\u00a0A at the start.`;
+    case 'hub':
+      return `${unitName(build, each.unit)}: a hub for 4.5\u00a0A, fed as its connectors say.`;
     case 'header-amps':
       return `${connectorName(build, each.connector)}: ${USUAL_HEADER_AMPS}\u00a0A.`;
     case 'watched':

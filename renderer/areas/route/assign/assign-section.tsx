@@ -8,6 +8,7 @@ import { Choice } from '../../../look/choice';
 import { SeveritySign } from '../../../look/severity-sign';
 import { counted } from '../../../words/list-words';
 import { useBuild, useWorkbench } from '../../../workbench';
+import { Fold } from '../fold';
 import { type AssignRow, assignGroups, assumedWords, ofName } from './assign-rows';
 import { Figures } from './figures';
 import './assign.css';
@@ -19,9 +20,9 @@ export function AssignSection() {
   const build = useBuild();
   const groups = assignGroups(build);
   if (groups.length === 0) return null;
+  const wanting = groups.flatMap(({ rows }) => rows.filter((row) => row.wanting)).length;
   return (
-    <section className="route-section" aria-labelledby="route-assign">
-      <h2 id="route-assign">Fans and drives</h2>
+    <Fold title={wanting === 0 ? 'Fans and drives' : `Fans and drives, ${counted(wanting, 'doubt')}`}>
       {groups.map(({ kind, title, rows, loads }) => (
         <div key={kind} className="route-group">
           <h3>{title}</h3>
@@ -41,7 +42,7 @@ export function AssignSection() {
       <Figures />
       <p className="soft small">{ASSIGN_SOURCES.ports}</p>
       <p className="soft small">{ASSIGN_SOURCES.fans}</p>
-    </section>
+    </Fold>
   );
 }
 
