@@ -1,24 +1,11 @@
 import { capital } from '../base/capital';
 import { listed } from '../base/listed';
 import { placeName } from '../document/place-names';
-import type { FanPlace, Tray } from '../document/tray';
-import { type Airflow, directionOf } from './airflow';
+import type { Tray } from '../document/tray';
+import type { Airflow } from './airflow';
 
 /** What directions of fans rest on. */
 export const AIRFLOW_SOURCE = 'common practice, no source';
-
-/** Which way one fan blows, and what tells it. */
-export function fanWords(fan: FanPlace, tray: Tray): string {
-  const name = capital(placeName(tray, fan.id));
-  switch (directionOf(fan)) {
-    case 'intake':
-      return `${name} blows into the case: air leaves a fan on the side with the struts, and they face inward. An arrow on the frame counts for more.`;
-    case 'exhaust':
-      return `${name} blows out of the case: air leaves a fan on the side with the struts, and they face outward. An arrow on the frame counts for more.`;
-    case undefined:
-      return `${name}: not known whether a fan is there. Look which way the side with the struts faces.`;
-  }
-}
 
 /** What all fans do together, in sentences; no more than their makers' figures allow. */
 export function airflowWords(airflow: Airflow, tray: Tray): readonly string[] {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { FanPlace, Tray } from '../../../boards/document/tray';
 import { airflowOf, directionOf } from '../../../boards/routing/airflow';
-import { AIRFLOW_SOURCE, airflowWords, fanWords } from '../../../boards/routing/airflow-words';
+import { AIRFLOW_SOURCE, airflowWords } from '../../../boards/routing/airflow-words';
 
 function fan(id: string, strutsFace?: 'inward' | 'outward', flowM3PerHour?: number): FanPlace {
   return {
@@ -28,15 +28,6 @@ describe('a fan', () => {
     expect(directionOf(fan('low', 'outward'))).toBe('exhaust');
     expect(directionOf(fan('low'))).toBeUndefined();
     expect(AIRFLOW_SOURCE).toBe('common practice, no source');
-  });
-
-  it('is told with what shows it, or where to look', () => {
-    const words = (each: FanPlace) => fanWords(each, trayWith([each]));
-    expect(words(fan('low', 'inward'))).toMatch(/^Fan\u00a01 blows into the case: .*struts.*inward/);
-    expect(words({ ...fan('behind', 'outward'), name: 'Rear fan' })).toMatch(
-      /^Rear fan blows out of the case: .*struts.*outward/,
-    );
-    expect(words(fan('top'))).toContain('Look which way the side with the struts faces');
   });
 });
 

@@ -1,5 +1,5 @@
 import { Trash2 } from 'lucide-react';
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import type { Build } from '../../../../boards/document/build';
 import { connectorOf } from '../../../../boards/document/lookup';
 import { connectorName } from '../../../../boards/document/names';
@@ -91,10 +91,17 @@ interface SectionProps {
 
 function Section({ title, words, removes, children }: SectionProps) {
   const workbench = useWorkbench();
+  const heading = useRef<HTMLHeadingElement>(null);
+  // Whoever comes from a finding in another area left a button behind that had the focus.
+  useEffect(() => {
+    if (removes !== undefined && document.activeElement === document.body) heading.current?.focus();
+  }, [removes]);
   return (
     <section className="route-section" aria-labelledby="route-chosen">
       <div className="route-section-head">
-        <h2 id="route-chosen">{title}</h2>
+        <h2 id="route-chosen" ref={heading} tabIndex={-1}>
+          {title}
+        </h2>
         {removes !== undefined && (
           <IconButton
             label={removes}
