@@ -94,7 +94,7 @@ const VIEWS: readonly View[] = [
   {
     view: 'a unit from near by',
     show: async () => {
-      await page.getByRole('option', { name: /^Hard drive, drive/ }).click();
+      await page.getByRole('option').filter({ hasText: 'Hard drive' }).first().click();
       await page.getByRole('dialog', { name: 'Hard drive' }).getByRole('table').waitFor();
     },
     leave: async () => {

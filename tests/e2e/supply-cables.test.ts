@@ -88,6 +88,7 @@ it('a cable of another supply on the like outlet: exchanged by keys, told with t
     .getByRole('button', {
       name: 'Take SATA cable of ASH off BIRCH, and use a cable that came with that supply.',
     })
+    .first()
     .click();
   await expect.poll(() => dangers(page)).toEqual([]);
   for (let steps = 0; steps < 5; steps++) await page.keyboard.press('Control+Z');
