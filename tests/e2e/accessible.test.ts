@@ -176,6 +176,30 @@ const VIEWS: readonly View[] = [
     },
   },
   {
+    view: 'a cable that is laid, its measures and the order of laying',
+    show: async () => {
+      await page.getByRole('tab', { name: 'Cables' }).click();
+      await page.getByRole('option', { name: /^Front USB 3/ }).click();
+      await page.getByRole('button', { name: 'Find a way' }).click();
+      await page.getByRole('heading', { name: 'Its way' }).waitFor();
+      for (const fold of ['Measures', 'Openings', 'Order of laying'])
+        await page.locator('summary', { hasText: fold }).click();
+    },
+  },
+  {
+    view: 'a way that is chosen place by place',
+    show: () => page.getByRole('button', { name: 'Choose place by place' }).click(),
+    leave: () => page.getByRole('button', { name: 'Leave it as it was' }).click(),
+  },
+  {
+    view: 'all cables laid together',
+    show: async () => {
+      await page.getByRole('button', { name: 'Lay all' }).click();
+      await page.getByRole('button', { name: 'Apply all' }).waitFor();
+    },
+    leave: () => page.getByRole('button', { name: 'Close all cables' }).click(),
+  },
+  {
     view: 'the steps, with a plug on its header',
     show: async () => {
       await page.keyboard.press('Control+5');

@@ -93,6 +93,7 @@ describe('The bench sheet is printed', () => {
       'The work, step by step',
       'The headers with their plugs',
       'What the meter has to show',
+      'Every cable and its way',
     ])
       await dialog().getByText(part).click();
     await expect.poll(where).toMatch(/^Page 1 of [34]$/);
