@@ -55,6 +55,7 @@ const bad = shown.filter((id) => !stands(outcomeOf(results.get(id))));
 console.log(bad.length === 0 ? 'Every row stands.' : `Does not stand: ${bad.join(', ')}.`);
 if (args.includes('--into-docs')) {
   writeFileSync(DOCS, withTable(readFileSync(DOCS, 'utf8'), tableForDocs(ROW_IDS, results), today));
+  runTool('biome', ['format', '--write', DOCS]);
 }
 process.exitCode = bad.length === 0 ? 0 : 1;
 
