@@ -9,7 +9,7 @@ import { kindOf, type Route, routeFrom } from './reach';
 import { trayGraph } from './tray-graph';
 
 /** What has been made of one run. */
-export type RunState =
+type RunState =
   /** It takes its chosen way; `route.spareMm` below 0 says by how much it is too short for it. */
   | {
       readonly kind: 'laid';

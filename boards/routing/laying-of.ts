@@ -119,7 +119,7 @@ function endOf(build: Build, lead: Lead, plug: string, places: ReadonlySet<strin
 }
 
 /** A connector of the board as a place of the tray, by a name that no id can be. */
-export function socketId(connector: string): string {
+function socketId(connector: string): string {
   return `board/${connector}`;
 }
 

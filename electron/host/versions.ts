@@ -5,7 +5,7 @@ import { saveFile } from './save-file';
 import { sha256 } from './stamp';
 
 /** What a file held at some time. */
-export interface Version {
+interface Version {
   readonly id: string;
   readonly savedMs: number;
   readonly bytes: number;
@@ -34,14 +34,14 @@ export interface VersionLimits {
   readonly apartMs: number;
 }
 
-export const VERSION_LIMITS: VersionLimits = {
+const VERSION_LIMITS: VersionLimits = {
   perFile: 50,
   bytes: 256 * 1024 * 1024,
   apartMs: 5 * 60 * 1000,
 };
 
 /** Time, length and the beginning of the content's hash; everything that has to be known without reading. */
-export const VERSION_ID = /^(\d{1,15})-(\d{1,12})-([0-9a-f]{16})$/;
+const VERSION_ID = /^(\d{1,15})-(\d{1,12})-([0-9a-f]{16})$/;
 const END = '.version';
 
 export function fileVersions(

@@ -56,7 +56,7 @@ function fanRows(build: Build, { fans, ofFans }: Assignments): readonly AssignRo
       id: each.fan,
       name,
       ...(now && { now: connectorName(build, now.connector) }),
-      words: fanPlaceWords(named(build, ofFans, each, name)),
+      words: fanPlaceWords(named(build, each, name)),
       wanting: each.reason.code !== 'placed' || each.reason.astray,
       ...chosenFor(build, 'header', each.fan),
       options,
@@ -64,7 +64,7 @@ function fanRows(build: Build, { fans, ofFans }: Assignments): readonly AssignRo
   });
 }
 
-function named(build: Build, ofFans: Assignments['ofFans'], each: FanOnHeader, fan: string): FanOnHeader {
+function named(build: Build, each: FanOnHeader, fan: string): FanOnHeader {
   const { header } = each;
   // Where there is a hub its own words name it.
   return { ...each, fan, ...(header !== undefined && { header: connectorName(build, header) }) };
