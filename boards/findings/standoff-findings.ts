@@ -1,5 +1,5 @@
 import type { Build } from '../document/build';
-import { type StandoffFinding, standoffsFor } from '../routing/standoffs';
+import { type StandoffFinding, standoffsFor } from '../routing/case/standoffs';
 import type { Remedy } from './finding';
 import { standoffEmptyText } from './words/remedies';
 

@@ -11,8 +11,8 @@ const ROUNDS = 11;
 const { allRoutes, passageProblem, routeProgram } = await domain(
   'routing',
   {
-    '/boards/routing/all-routes.ts': ['allRoutes'],
-    '/boards/routing/fill.ts': ['passageProblem'],
+    '/boards/routing/search/all-routes.ts': ['allRoutes'],
+    '/boards/routing/fill/fill.ts': ['passageProblem'],
     '/tests/reference/route-program.ts': ['routeProgram'],
   },
   { external: ['highs'] },

@@ -1,4 +1,4 @@
-import type { Cable, Laying } from '../../boards/routing/laying';
+import type { Cable, Laying } from '../../boards/routing/fill/laying';
 
 /** A way of a cable, in millimetres, and the openings it passes. */
 export interface Way {

@@ -1,5 +1,5 @@
 import highsLoader from 'highs';
-import type { Laying } from '../../boards/routing/laying';
+import type { Laying } from '../../boards/routing/fill/laying';
 
 /** The least that all cables together can come to: how many are left, then what is in sight, then how long they are. */
 export interface RouteOptimum {

@@ -1,4 +1,4 @@
-import { STANDOFF_SOURCE } from '../../routing/standoff-words';
+import { STANDOFF_SOURCE } from '../../routing/case/standoff-words';
 import type { Rule } from '../rule';
 import { emptyRemedy, standoffFindings } from '../standoff-findings';
 import { measureAgainText } from '../words/remedies';

@@ -1,6 +1,6 @@
 import type { Build } from '../../document/build';
-import { standoffName, standoffWords } from '../../routing/standoff-words';
-import type { StandoffFinding } from '../../routing/standoffs';
+import { standoffName, standoffWords } from '../../routing/case/standoff-words';
+import type { StandoffFinding } from '../../routing/case/standoffs';
 import type { WordsFor } from './finding-words';
 import { capital } from './names';
 

@@ -1,11 +1,11 @@
 import type { Build } from '../../document/build';
-import { asLaid, type LaidRun } from '../../routing/as-laid';
-import { endNames, runName } from '../../routing/end-names';
-import { layingOrder } from '../../routing/order-of-laying';
-import { STAGE_WORDS } from '../../routing/order-words';
-import { viaWords } from '../../routing/remedy-words';
-import { verdictOf } from '../../routing/run-verdict';
-import { verdictWords } from '../../routing/run-words';
+import { asLaid, type LaidRun } from '../../routing/laid/as-laid';
+import { endNames, runName } from '../../routing/laid/end-names';
+import { layingOrder } from '../../routing/laid/order-of-laying';
+import { STAGE_WORDS } from '../../routing/laid/order-words';
+import { viaWords } from '../../routing/laid/remedy-words';
+import { verdictOf } from '../../routing/laid/run-verdict';
+import { verdictWords } from '../../routing/laid/run-words';
 import { csvText } from '../csv';
 
 /** A cable from end to end, as it stands in a list. Lengths in whole millimetres. */

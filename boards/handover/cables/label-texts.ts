@@ -2,8 +2,8 @@ import type { Mm } from '../../base/units';
 import type { Build } from '../../document/build';
 import type { Lead } from '../../document/lead';
 import { leadsOf } from '../../document/lookup';
-import { isCap } from '../../routing/cable-family';
-import { endName, endNames, runName } from '../../routing/end-names';
+import { isCap } from '../../routing/laid/cable-family';
+import { endName, endNames, runName } from '../../routing/laid/end-names';
 
 /** What stands on the label at one end of a cable. */
 export interface LabelText {

@@ -1,7 +1,7 @@
 import { listed } from '../../base/listed';
 import { placeName } from '../../document/place-names';
 import type { Tray } from '../../document/tray';
-import { airflowOf } from '../../routing/airflow';
+import { airflowOf } from '../../routing/case/airflow';
 
 /** Which fan of the case blows which way, and where to look at those that nobody has seen. */
 export function fanLines(tray: Tray | undefined): readonly string[] {

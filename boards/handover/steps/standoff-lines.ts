@@ -2,8 +2,8 @@ import { listed } from '../../base/listed';
 import type { Build } from '../../document/build';
 import type { Tray } from '../../document/tray';
 import { unsureHoles } from '../../library/form-factors';
-import { holeNames, standoffName, standoffWords } from '../../routing/standoff-words';
-import { type Standoffs, standoffsFor } from '../../routing/standoffs';
+import { holeNames, standoffName, standoffWords } from '../../routing/case/standoff-words';
+import { type Standoffs, standoffsFor } from '../../routing/case/standoffs';
 
 /** The places of the tray beside the holes of the board, where both are known. */
 export type KnownStandoffs = Extract<Standoffs, { kind: 'known' }>;

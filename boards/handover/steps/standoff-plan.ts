@@ -3,7 +3,7 @@ import type { Build } from '../../document/build';
 import type { Side } from '../../document/connector';
 import { placeName } from '../../document/place-names';
 import { contains, grown, type Line, type Point, type Rect, rectRound } from '../../drawing/geometry';
-import { onTray } from '../../routing/board-on-tray';
+import { onTray } from '../../routing/case/board-on-tray';
 import type { KnownStandoffs } from './standoff-lines';
 
 /** A place or a hole as it is marked: gets one, stays empty, is near a hole, or is a hole with nothing under it. */

@@ -10,7 +10,7 @@ import { labelPaper } from '../../../boards/handover/cables/label-paper';
 import { labelTexts } from '../../../boards/handover/cables/label-texts';
 import type { Drawn } from '../../../boards/handover/page/page';
 import { MARGIN_MM, PAPERS } from '../../../boards/handover/page/paper';
-import { asLaid } from '../../../boards/routing/as-laid';
+import { asLaid } from '../../../boards/routing/laid/as-laid';
 import { bench } from '../fixtures/bench';
 import { laidMachine } from '../routing/laid-machine';
 import { ANY_LETTERS, DAY, wordsOn } from './papers';

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { applyCommand } from '../../../boards/edit/apply';
 import { findingsOf } from '../../../boards/findings/findings';
 import { fitSeat } from '../../../boards/fit/fit-seat';
-import { allRoutes } from '../../../boards/routing/all-routes';
-import { asLaid } from '../../../boards/routing/as-laid';
-import { remediesFor } from '../../../boards/routing/remedies';
-import { routeDifferences, takingRoutesOver } from '../../../boards/routing/route-differences';
-import { verdictOf } from '../../../boards/routing/run-verdict';
+import { asLaid } from '../../../boards/routing/laid/as-laid';
+import { remediesFor } from '../../../boards/routing/laid/remedies';
+import { routeDifferences, takingRoutesOver } from '../../../boards/routing/laid/route-differences';
+import { verdictOf } from '../../../boards/routing/laid/run-verdict';
+import { allRoutes } from '../../../boards/routing/search/all-routes';
 import { cramped, everyCable, letterbox, wired } from './demo-files';
 
 function laidOf(build: typeof wired) {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { standoffsFor } from '../../../boards/routing/standoffs';
-import { trayGraph } from '../../../boards/routing/tray-graph';
+import { standoffsFor } from '../../../boards/routing/case/standoffs';
+import { trayGraph } from '../../../boards/routing/search/tray-graph';
 import { board, sheet } from './demo-files';
 
 const tray = sheet.tray;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { Opening, Tray } from '../../../boards/document/tray';
-import type { Cable, CableKind, Laying } from '../../../boards/routing/laying';
+import type { Cable, CableKind, Laying } from '../../../boards/routing/fill/laying';
 import { Dice } from '../dice';
 
 const AREA = { xMm: 10, yMm: 10, widthMm: 40, heightMm: 20 };

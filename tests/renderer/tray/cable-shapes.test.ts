@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Lead } from '../../../boards/document/lead';
 import type { Tray } from '../../../boards/document/tray';
-import { asLaid } from '../../../boards/routing/as-laid';
-import { bundleDiameter } from '../../../boards/routing/bundle';
+import { bundleDiameter } from '../../../boards/routing/fill/bundle';
+import { asLaid } from '../../../boards/routing/laid/as-laid';
 import { liesAlong, nextOfBundle } from '../../../renderer/canvas/tray/cable-shapes';
 import { trayHits } from '../../../renderer/canvas/tray/tray-hits';
 import { traySceneOf } from '../../../renderer/canvas/tray/tray-scene';

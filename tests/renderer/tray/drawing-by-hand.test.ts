@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { trayPlaces } from '../../../boards/document/tray-places';
 import { FORM_FACTOR_ENTRIES } from '../../../boards/library/form-factors';
-import { standoffsFor } from '../../../boards/routing/standoffs';
+import { standoffsFor } from '../../../boards/routing/case/standoffs';
 import { firstSize, firstTray } from '../../../renderer/areas/route/tray/first-tray';
 import { newPlace } from '../../../renderer/areas/route/tray/new-place';
 import { rectOfPlace } from '../../../renderer/canvas/tray/drafted';

@@ -1,0 +1,172 @@
+import { byIdentity } from '../../base/by-identity';
+import { grouped } from '../../base/grouped';
+import type { Build } from '../../document/build';
+import type { Opening } from '../../document/tray';
+import { fillOf, type NoPassage, passageProblem, roomFor } from '../fill/fill';
+import type { Cable, Laying } from '../fill/laying';
+import { kindOf, type Route, routeFrom } from '../search/reach';
+import { trayGraph } from '../search/tray-graph';
+import { layingOf, type NotLaid, type RunToLay, runId } from './laying-of';
+
+/** What has been made of one run. */
+type RunState =
+  /** It takes its chosen way; `route.spareMm` below 0 says by how much it is too short for it. */
+  | {
+      readonly kind: 'laid';
+      readonly route: Route;
+      readonly pinned: boolean;
+      /** Openings of the way that this cable does not go through, and why. */
+      readonly barred: readonly { readonly opening: string; readonly problem: NoPassage }[];
+    }
+  /** No way was chosen, or what was chosen leads no longer from end to end. */
+  | { readonly kind: 'open'; readonly broken: boolean }
+  | { readonly kind: 'not-laid'; readonly problem: NotLaid };
+
+/** A run with what has been made of it. */
+export interface LaidRun extends RunToLay {
+  /** As the tray has it; undefined for one that cannot be laid yet. */
+  readonly cable?: Cable;
+  readonly state: RunState;
+}
+
+/** What goes through one opening. */
+export interface OpeningUse {
+  readonly opening: Opening;
+  /** Ids of the runs. */
+  readonly runs: readonly string[];
+  readonly fill: number;
+  /** By the fill table. */
+  readonly hasRoom: boolean;
+}
+
+export interface AsLaid {
+  readonly laying: Laying;
+  readonly runs: readonly LaidRun[];
+  readonly openings: readonly OpeningUse[];
+}
+
+/** The cables of a build by the ways that were chosen for them. Undefined for a case without a tray. */
+export const asLaid = byIdentity(
+  (build: Build): AsLaid | undefined => {
+    const all = layingOf(build);
+    if (all === undefined) return undefined;
+    const { laying, runs, notLaid } = all;
+    const cables = new Map(laying.cables.map((cable) => [cable.id, cable]));
+    const chosen = new Map((build.routes ?? []).map((route) => [runId(route), route]));
+    const laid = runs.map((run): LaidRun => {
+      const problem = notLaid.get(run.id);
+      const cable = cables.get(run.id);
+      if (problem !== undefined || cable === undefined)
+        return { ...run, state: { kind: 'not-laid', problem: problem ?? { code: 'no-start' } } };
+      const way = chosen.get(run.id);
+      const route = way && routeAlong(laying, cable, way.paths);
+      if (route === undefined) return { ...run, cable, state: { kind: 'open', broken: way !== undefined } };
+      const barred = barredOn(laying, cable, route);
+      return { ...run, cable, state: { kind: 'laid', route, pinned: way?.pinned === true, barred } };
+    });
+    return { laying, runs: laid, openings: usesOf(laying, laid) };
+  },
+  (build) => [layingOf(build) ?? build.case, build.routes ?? NO_ROUTES],
+);
+
+const NO_ROUTES: readonly never[] = [];
+
+/**
+ * The route of a cable along chosen paths of the tray, with the last stretches to connectors of the board
+ * found by themselves. Undefined where the paths do not lead from its one end to the other.
+ */
+export function routeAlong(laying: Laying, cable: Cable, paths: readonly string[]): Route | undefined {
+  const { steps, nodeOf } = trayGraph(laying);
+  const start = nodeOf.get(cable.from);
+  const end = nodeOf.get(cable.to);
+  if (start === undefined || end === undefined) return undefined;
+  const indexOf = pathIndex(laying);
+  const wanted = paths.map((id) => indexOf.get(id) ?? -1);
+  if (wanted.includes(-1)) return undefined;
+
+  // Beside the chosen paths a cable may only pass openings, and go the last stretch at either end.
+  interface Walker {
+    readonly node: number;
+    readonly taken: number;
+    readonly visibleUm: number;
+    readonly totalUm: number;
+    readonly paths: readonly number[];
+    readonly openings: readonly number[];
+  }
+  const open: Walker[] = [{ node: start, taken: 0, visibleUm: 0, totalUm: 0, paths: [], openings: [] }];
+  const shortest = new Map<string, number>();
+  let best: Walker | undefined;
+  for (let at = open.shift(); at !== undefined; at = open.shift()) {
+    const key = `${at.node} ${at.taken}`;
+    if ((shortest.get(key) ?? Infinity) <= at.totalUm) continue;
+    shortest.set(key, at.totalUm);
+    if (at.node === end && at.taken === wanted.length) {
+      if (best === undefined || at.totalUm < best.totalUm) best = at;
+      continue;
+    }
+    for (const { to, visibleUm, totalUm, path, opening } of steps[at.node] ?? []) {
+      const isNext = path >= 0 && path === wanted[at.taken];
+      const isStretch = path >= 0 && isLastStretch(laying, path) && (at.node === start || to === end);
+      const isPassage = opening >= 0 && at.openings.at(-1) !== opening;
+      if (!isNext && !isStretch && !isPassage) continue;
+      open.push({
+        node: to,
+        taken: at.taken + (isNext ? 1 : 0),
+        visibleUm: at.visibleUm + visibleUm,
+        totalUm: at.totalUm + totalUm,
+        paths: path >= 0 ? [...at.paths, path] : at.paths,
+        openings: opening >= 0 ? [...at.openings, opening] : at.openings,
+      });
+    }
+  }
+  return best && routeFrom(laying, cable, best);
+}
+
+/** The paths of a route that a sheet can name: those of the tray itself. */
+export function chosenPaths(laying: Laying, { paths }: Route): readonly string[] {
+  const indexOf = pathIndex(laying);
+  return paths.filter((id) => !isLastStretch(laying, indexOf.get(id) ?? -1));
+}
+
+/** True for a path that the tray does not have, but a connector of the board brings along. */
+function isLastStretch({ paths }: Laying, path: number): boolean {
+  return paths[path]?.id.includes('~') === true;
+}
+
+const pathIndex = byIdentity(
+  (laying: Laying): ReadonlyMap<string, number> => new Map(laying.paths.map(({ id }, at) => [id, at])),
+);
+
+function barredOn(laying: Laying, cable: Cable, { openings }: Route) {
+  const kind = kindOf(laying, cable);
+  return laying.openings.flatMap((opening) => {
+    if (!openings.includes(opening.id)) return [];
+    const problem = passageProblem(opening, kind, laying.behindMm);
+    return problem === undefined ? [] : [{ opening: opening.id, problem }];
+  });
+}
+
+function usesOf(laying: Laying, runs: readonly LaidRun[]): readonly OpeningUse[] {
+  const passing = grouped(
+    runs.flatMap(({ id, cable, state }) =>
+      state.kind === 'laid' && cable !== undefined
+        ? state.route.openings.map((opening) => ({
+            opening,
+            id,
+            diameterMm: kindOf(laying, cable).diameterMm,
+          }))
+        : [],
+    ),
+    ({ opening }) => opening,
+  );
+  return laying.openings.map((opening) => {
+    const through = passing.get(opening.id) ?? [];
+    const diameters = through.map(({ diameterMm }) => diameterMm);
+    return {
+      opening,
+      runs: through.map(({ id }) => id),
+      fill: fillOf(opening, diameters),
+      hasRoom: roomFor(opening, diameters),
+    };
+  });
+}

@@ -1,0 +1,197 @@
+import { byIdentity } from '../../base/by-identity';
+import type { Mm } from '../../base/units';
+import type { Build } from '../../document/build';
+import type { Run } from '../../document/cable';
+import type { Lead } from '../../document/lead';
+import { connectorOf, leadsOf, type PlugRef, seatOf, unitsOf, unitWith } from '../../document/lookup';
+import type { Tray } from '../../document/tray';
+import { connectorBox } from '../../fit/geometry';
+import { onTray } from '../case/board-on-tray';
+import type { Cable, CableKind, Laying } from '../fill/laying';
+
+/** Why a run of a cable cannot be laid: what has to be known or done first. */
+export type NotLaid =
+  /** A plug at one of its ends sits nowhere yet. */
+  | { readonly code: 'not-plugged'; readonly plug: string }
+  /** Nobody has said where the lead begins. */
+  | { readonly code: 'no-start' }
+  /** It begins at a place that the tray does not have. */
+  | { readonly code: 'start-unknown'; readonly place: string }
+  /** Nobody has said where the board lies. */
+  | { readonly code: 'no-board-place' }
+  /** Nobody has said where the unit sits, or its place is not on the tray. */
+  | { readonly code: 'no-unit-place'; readonly unit: string }
+  /** Both ends are at the same place. */
+  | { readonly code: 'same-place' };
+
+/** A run by its lead and the plug at its far end, in words that no id contains. */
+export function runId({ lead, plug }: PlugRef): string {
+  return `${lead}/${plug}`;
+}
+
+export interface RunToLay {
+  readonly id: string;
+  readonly lead: Lead;
+  readonly run: Run;
+}
+
+/** The cables of a build on the tray of its case. */
+export interface BuildLaying {
+  readonly laying: Laying;
+  /** Every run of every lead that has been measured, laid or not. */
+  readonly runs: readonly RunToLay[];
+  /** By the id of the run. */
+  readonly notLaid: ReadonlyMap<string, NotLaid>;
+}
+
+/** How many places near a connector a cable may go to from it. Our own judgement: the ninth is never the best. */
+const NEAREST = 8;
+
+/**
+ * The tray of a build with the connectors of its board as places where cables end, and every measured run
+ * as a cable. From a connector cables go on to the nearest openings and points of the front, across and down
+ * the board, as far as a ruler says: an estimate, where paths of the tray are measured.
+ * Undefined for a case without a tray.
+ */
+export const layingOf = byIdentity(workOut, (build) => [
+  build.board,
+  build.case,
+  build.extras,
+  unitsOf(build),
+  build.seats,
+]);
+
+function workOut(build: Build): BuildLaying | undefined {
+  const { tray } = build.case;
+  if (tray === undefined) return undefined;
+  const runs = leadsOf(build)
+    .filter(({ setAside }) => setAside === undefined)
+    .flatMap((lead) =>
+      (lead.cable?.runs ?? []).map((run) => ({ id: runId({ lead: lead.id, plug: run.to }), lead, run })),
+    );
+  const places = new Set(
+    [...tray.points, ...tray.bays, ...(tray.supply ? [tray.supply] : [])].map(({ id }) => id),
+  );
+  const notLaid = new Map<string, NotLaid>();
+  const cables: Cable[] = [];
+  const kinds = new Map<string, CableKind>();
+  for (const { id, lead, run } of runs) {
+    const from = run.from === undefined ? startOf(lead, places) : endOf(build, lead, run.from, places);
+    const to = endOf(build, lead, run.to, places);
+    const problem =
+      typeof from !== 'string'
+        ? from
+        : typeof to !== 'string'
+          ? to
+          : from === to
+            ? ({ code: 'same-place' } as const)
+            : undefined;
+    if (problem !== undefined) notLaid.set(id, problem);
+    if (problem !== undefined || typeof from !== 'string' || typeof to !== 'string') continue;
+    const kind = kindOf(lead);
+    kinds.set(kind.id, kind);
+    cables.push({ id, kind: kind.id, from, to, lengthMm: run.lengthMm });
+  }
+  const sockets = new Set(cables.flatMap(({ from, to }) => [from, to]).filter((end) => !places.has(end)));
+  return { laying: withSockets(build, tray, sockets, cables, [...kinds.values()]), runs, notLaid };
+}
+
+/** Leads alike in make share a kind, so that searches know equal cables by it. */
+function kindOf({ cable }: Lead): CableKind {
+  const { diameterMm = 1, bendRadiusMm, slackMm = 0 } = cable ?? {};
+  const id = [diameterMm, bendRadiusMm ?? '', slackMm].join(' ');
+  return { id, diameterMm, ...(bendRadiusMm !== undefined && { bendRadiusMm }), slackMm };
+}
+
+function startOf({ cable }: Lead, places: ReadonlySet<string>): string | NotLaid {
+  const { start } = cable ?? {};
+  if (start === undefined) return { code: 'no-start' };
+  return places.has(start) ? start : { code: 'start-unknown', place: start };
+}
+
+function endOf(build: Build, lead: Lead, plug: string, places: ReadonlySet<string>): string | NotLaid {
+  const seat = seatOf(build, { lead: lead.id, plug });
+  if (seat === undefined) return { code: 'not-plugged', plug };
+  const unit = unitWith(build, seat.connector);
+  if (unit === undefined)
+    return build.case.tray?.board === undefined ? { code: 'no-board-place' } : socketId(seat.connector);
+  return unit.at !== undefined && places.has(unit.at) ? unit.at : { code: 'no-unit-place', unit: unit.id };
+}
+
+/** A connector of the board as a place of the tray, by a name that no id can be. */
+function socketId(connector: string): string {
+  return `board/${connector}`;
+}
+
+interface Spot {
+  readonly id: string;
+  readonly xMm: Mm;
+  readonly yMm: Mm;
+}
+
+function withSockets(
+  build: Build,
+  tray: Tray,
+  sockets: ReadonlySet<string>,
+  cables: readonly Cable[],
+  cableKinds: readonly CableKind[],
+): Laying {
+  const laid = build.board.connectors.flatMap(({ id }) =>
+    sockets.has(socketId(id)) ? (socketSpot(build, tray, id) ?? []) : [],
+  );
+  const near = frontSpots(tray);
+  const joined = cables.filter(({ from, to }) => sockets.has(from) && sockets.has(to));
+  const spots = new Map(laid.map((spot) => [spot.id, spot]));
+  return {
+    ...tray,
+    // Cables end at a connector, and none runs on through it.
+    bays: [...tray.bays, ...laid.map((spot) => ({ ...spot, widthMm: 1, heightMm: 1 }))],
+    paths: [
+      ...tray.paths,
+      ...laid.flatMap((spot) =>
+        near
+          .map((place) => ({ place, lengthMm: acrossAndDown(spot, place) }))
+          .toSorted((a, b) => a.lengthMm - b.lengthMm)
+          .slice(0, NEAREST)
+          .map(({ place, lengthMm }) => stretch(spot.id, place.id, lengthMm)),
+      ),
+      ...joined.flatMap(({ from, to }) => {
+        const [one, other] = [spots.get(from), spots.get(to)];
+        return one && other ? [stretch(from, to, acrossAndDown(one, other))] : [];
+      }),
+    ],
+    cableKinds,
+    cables,
+  };
+}
+
+function stretch(from: string, to: string, lengthMm: Mm): Tray['paths'][number] {
+  return { id: `${from}~${to}`, from, to, lengthMm: Math.max(1, lengthMm), side: 'front' };
+}
+
+/** Cables lie along edges, not aslant. */
+function acrossAndDown(one: Spot, other: Spot): Mm {
+  return Math.abs(one.xMm - other.xMm) + Math.abs(one.yMm - other.yMm);
+}
+
+/** Where the middle of a connector of the board lies on the tray. */
+export function socketSpot(build: Build, tray: Tray, connector: string): Spot | undefined {
+  const found = connectorOf(build.board, connector);
+  if (found === undefined || tray.board === undefined) return undefined;
+  const box = connectorBox(found);
+  const middle = { xMm: (box.leftMm + box.rightMm) / 2, yMm: (box.topMm + box.bottomMm) / 2 };
+  return { id: socketId(connector), ...onTray(middle, tray.board, build.board.outline) };
+}
+
+/** Openings, and the points that do not lie behind the tray. */
+function frontSpots({ points, openings, paths }: Tray): readonly Spot[] {
+  const behind = new Set(paths.filter(({ side }) => side === 'back').flatMap(({ from, to }) => [from, to]));
+  return [
+    ...openings.map(({ id, xMm, yMm, widthMm, heightMm }) => ({
+      id,
+      xMm: xMm + widthMm / 2,
+      yMm: yMm + heightMm / 2,
+    })),
+    ...points.filter(({ id }) => !behind.has(id)),
+  ];
+}
