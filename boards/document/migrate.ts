@@ -1,8 +1,8 @@
 import { ok, type Result, refuse } from '../base/result';
 import type { Format } from './formats';
 import { isRecord } from './is-record';
-import type { OpenProblem } from './problem';
-import { shownValue } from './shown-value';
+import type { OpenProblem } from './problem/problem';
+import { shownValue } from './problem/shown-value';
 
 /** One step from a version to the next, on data that no schema of today describes. */
 export interface Migration {

@@ -1,18 +1,18 @@
 import { freezeDeep } from '../base/freeze';
 import { ok, type Result, refuse } from '../base/result';
+import { referenceProblems } from './check/references';
 import { tooDeepAt } from './depth';
 import type { Document } from './document';
-import { fieldProblems } from './field-problems';
 import { FORMATS, type Format } from './formats';
 import { isRecord } from './is-record';
-import { jsonMistake } from './json-mistake';
 import { LIMITS } from './limits';
 import { type Chains, upgrade } from './migrate';
 import { MIGRATIONS } from './migrations';
-import type { OpenProblem } from './problem';
-import { referenceProblems } from './references';
-import { shownValue } from './shown-value';
-import { positionOf } from './text-position';
+import { fieldProblems } from './problem/field-problems';
+import { jsonMistake } from './problem/json-mistake';
+import type { OpenProblem } from './problem/problem';
+import { shownValue } from './problem/shown-value';
+import { positionOf } from './problem/text-position';
 
 /**
  * The text of a file as a frozen document of today's version, or why not. The limits come first, then

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { LIMITS } from './limits';
-import { count } from './shown-value';
+import { count } from './problem/shown-value';
 import { IdZ, LabelZ, LineZ } from './text';
 
 /** The kinds of picture that a sheet holds, by their media types. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { LIMITS } from './limits';
-import { count } from './shown-value';
+import { count } from './problem/shown-value';
 
 /** A text of one shape; the words say what it looks like, to people and in the published schemas. */
 export function shaped(pattern: RegExp, words: string) {

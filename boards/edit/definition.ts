@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import { freezeDeep } from '../base/freeze';
 import { ok, type Result, refuse } from '../base/result';
 import type { Build } from '../document/build';
-import { fieldProblems } from '../document/field-problems';
+import { fieldProblems } from '../document/problem/field-problems';
 import { withFollowingPoints } from './photo-points';
 import type { Refusal } from './refusal';
 import { same } from './same';

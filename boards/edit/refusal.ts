@@ -1,5 +1,5 @@
 import type { PlugRef } from '../document/lookup';
-import type { FieldProblem } from '../document/problem';
+import type { FieldProblem } from '../document/problem/problem';
 import type { TraySide } from '../document/tray';
 import type { FitRefusal } from '../fit/fit';
 

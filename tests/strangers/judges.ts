@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { parseDocument } from '../../boards/document/parse';
-import type { OpenProblem } from '../../boards/document/problem';
-import { openProblemWords } from '../../boards/document/problem-words';
+import type { OpenProblem } from '../../boards/document/problem/problem';
+import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { serialize } from '../../boards/document/serialize';
 import { SettingsZ } from '../../boards/host';
 import { zigZag } from '../../boards/library/grids';

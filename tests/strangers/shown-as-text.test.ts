@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Build } from '../../boards/document/build';
 import { BuildZ } from '../../boards/document/build';
 import { parseDocument } from '../../boards/document/parse';
-import { openProblemWords } from '../../boards/document/problem-words';
+import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { NameZ } from '../../boards/document/text';
 import { measureByTable } from '../../boards/drawing/measure';
 import { BENCH_PARTS } from '../../boards/handover/bench-sheet/options';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { OBSERVATIONS, observationNamed } from '../../diagnosis/observations/observations';
-import { nearestOf } from '../../document/nearest';
+import { nearestOf } from '../../document/problem/nearest';
 import { CodeZ, DayZ } from '../../document/text';
 import { countsFrom, logOf } from '../../document/trouble';
 import { defineCommand } from '../definition';

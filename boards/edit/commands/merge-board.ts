@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { refuse } from '../../base/result';
 import { BoardSheetZ } from '../../document/board-sheet';
-import { referenceProblems } from '../../document/references';
+import { referenceProblems } from '../../document/check/references';
 import { ChoicesZ, takeOf } from '../compare/choices';
 import { compareBoards } from '../compare/compare-boards';
 import { mergeBoards } from '../compare/merge-boards';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { refuse } from '../../base/result';
 import { CaseSheetZ } from '../../document/case-sheet';
-import { referenceProblems } from '../../document/references';
+import { referenceProblems } from '../../document/check/references';
 import { ChoicesZ, takeOf } from '../compare/choices';
 import { compareCases } from '../compare/compare-cases';
 import { mergeCases } from '../compare/merge-cases';

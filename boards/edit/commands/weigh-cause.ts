@@ -2,8 +2,8 @@ import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { CAUSES, isCause } from '../../diagnosis/faults/causes';
 import { LIMITS } from '../../document/limits';
-import { nearestOf } from '../../document/nearest';
 import { PriorZ } from '../../document/prior';
+import { nearestOf } from '../../document/problem/nearest';
 import { CodeZ } from '../../document/text';
 import { defineCommand } from '../definition';
 

@@ -1,7 +1,7 @@
 import { ok, type Result, refuse } from '../../base/result';
 import type { Mm } from '../../base/units';
 import type { Build } from '../../document/build';
-import { nearestOf } from '../../document/nearest';
+import { nearestOf } from '../../document/problem/nearest';
 import { seatedPlugs } from '../../fit/seated-plug';
 import { PAPER_CAUTION } from '../caution-words';
 import { type Letters, NO_SHAPE_WORDS } from '../page/letters';

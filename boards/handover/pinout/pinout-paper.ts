@@ -1,7 +1,7 @@
 import { ok, type Result, refuse } from '../../base/result';
 import type { BoardSheet } from '../../document/board-sheet';
 import type { Connector } from '../../document/connector';
-import { nearestOf } from '../../document/nearest';
+import { nearestOf } from '../../document/problem/nearest';
 import { type Book, flow, gap, type Piece } from '../page/flow';
 import { bodyOf, footOf } from '../page/foot';
 import { type Letters, NO_SHAPE_WORDS } from '../page/letters';

@@ -1,5 +1,5 @@
-import type { OpenWords } from '../../document/problem-words';
-import { count } from '../../document/shown-value';
+import type { OpenWords } from '../../document/problem/problem-words';
+import { count } from '../../document/problem/shown-value';
 import { PICTURE_LIMITS, type PictureProblem } from './picture-problem';
 
 const TAKEN = 'Choose a photo as PNG, JPEG or WebP.';

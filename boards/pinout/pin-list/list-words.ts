@@ -1,5 +1,5 @@
 import { listed } from '../../base/listed';
-import { count } from '../../document/shown-value';
+import { count } from '../../document/problem/shown-value';
 import { type SignalId, signalOf } from '../../signals/signals';
 import type { ListProblem } from './list-problem';
 import type { HowRead, ListRefusal } from './reading';

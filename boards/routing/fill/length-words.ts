@@ -1,5 +1,5 @@
 import type { Mm } from '../../base/units';
-import { count } from '../../document/shown-value';
+import { count } from '../../document/problem/shown-value';
 
 /** A length in whole millimetres; below 10 mm, to the tenth. */
 export function lengthWords(mm: Mm): string {

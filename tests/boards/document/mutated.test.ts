@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { jsonMistake } from '../../../boards/document/json-mistake';
 import { parseDocument } from '../../../boards/document/parse';
-import { openProblemWords } from '../../../boards/document/problem-words';
+import { jsonMistake } from '../../../boards/document/problem/json-mistake';
+import { openProblemWords } from '../../../boards/document/problem/problem-words';
 import { serialize } from '../../../boards/document/serialize';
 import { arbitraryBuild, arbitrarySeed } from '../arbitrary-build';
 import { Dice } from '../dice';

@@ -1,6 +1,6 @@
 import { parseDocument } from '../../../boards/document/parse';
-import type { OpenProblem } from '../../../boards/document/problem';
-import { type OpenWords, openProblemWords } from '../../../boards/document/problem-words';
+import type { OpenProblem } from '../../../boards/document/problem/problem';
+import { type OpenWords, openProblemWords } from '../../../boards/document/problem/problem-words';
 import { bench, grid, partLead, posts, seat } from '../fixtures/bench';
 
 /** Why a text is not opened; throws when it is. */

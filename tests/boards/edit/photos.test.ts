@@ -4,7 +4,7 @@ import type { Build } from '../../../boards/document/build';
 import { LIMITS } from '../../../boards/document/limits';
 import { parseDocument } from '../../../boards/document/parse';
 import type { Photo } from '../../../boards/document/photo';
-import { openProblemWords } from '../../../boards/document/problem-words';
+import { openProblemWords } from '../../../boards/document/problem/problem-words';
 import { serialize } from '../../../boards/document/serialize';
 import type { Command } from '../../../boards/edit/command';
 import { bench, grid, posts } from '../fixtures/bench';

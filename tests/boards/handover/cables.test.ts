@@ -12,7 +12,7 @@ import type { Drawn } from '../../../boards/handover/page/page';
 import { MARGIN_MM, PAPERS } from '../../../boards/handover/page/paper';
 import { asLaid } from '../../../boards/routing/laid/as-laid';
 import { bench } from '../fixtures/bench';
-import { laidMachine } from '../routing/laid-machine';
+import { laidMachine } from '../routing/laid/laid-machine';
 import { ANY_LETTERS, DAY, wordsOn } from './papers';
 
 const machine = laidMachine();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Build } from '../../../boards/document/build';
 import { parseDocument } from '../../../boards/document/parse';
-import { openProblemWords } from '../../../boards/document/problem-words';
+import { openProblemWords } from '../../../boards/document/problem/problem-words';
 import { serialize } from '../../../boards/document/serialize';
 import { asLaid } from '../../../boards/routing/laid/as-laid';
 import { waysFor } from '../../../boards/routing/laid/other-ways';
@@ -11,7 +11,7 @@ import { wayBegun } from '../../../boards/routing/laid/way-choosing';
 import { allRoutes } from '../../../boards/routing/search/all-routes';
 import { reachOf } from '../../../boards/routing/search/reach';
 import { seat } from '../fixtures/bench';
-import { laidMachine, MACHINE_TRAY } from './laid-machine';
+import { laidMachine, MACHINE_TRAY } from './laid/laid-machine';
 
 const machine = laidMachine();
 

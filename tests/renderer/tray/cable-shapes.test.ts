@@ -6,7 +6,7 @@ import { asLaid } from '../../../boards/routing/laid/as-laid';
 import { liesAlong, nextOfBundle } from '../../../renderer/canvas/tray/cable-shapes';
 import { trayHits } from '../../../renderer/canvas/tray/tray-hits';
 import { traySceneOf } from '../../../renderer/canvas/tray/tray-scene';
-import { laidMachine, MACHINE_TRAY } from '../../boards/routing/laid-machine';
+import { laidMachine, MACHINE_TRAY } from '../../boards/routing/laid/laid-machine';
 
 const machine = laidMachine();
 const laid = asLaid(machine);

@@ -4,7 +4,7 @@ import type { Lead } from '../../../../boards/document/lead';
 import { asLaid } from '../../../../boards/routing/laid/as-laid';
 import { cableRemarks, cableRemarkWords } from '../../../../boards/routing/laid/cable-remarks';
 import { verdictOf } from '../../../../boards/routing/laid/run-verdict';
-import { laidMachine } from '../laid-machine';
+import { laidMachine } from './laid-machine';
 
 function changed(id: string, change: (lead: Lead) => Lead): Build {
   const machine = laidMachine();

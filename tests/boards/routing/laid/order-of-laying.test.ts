@@ -4,7 +4,7 @@ import { asLaid } from '../../../../boards/routing/laid/as-laid';
 import { layingOrder } from '../../../../boards/routing/laid/order-of-laying';
 import { layingReasonWords, STAGE_WORDS } from '../../../../boards/routing/laid/order-words';
 import { bench } from '../../fixtures/bench';
-import { laidMachine, MACHINE_TRAY } from '../laid-machine';
+import { laidMachine, MACHINE_TRAY } from './laid-machine';
 
 const NBSP = '\u00a0';
 

@@ -1,12 +1,12 @@
-import { partKindOf } from '../signals/part-kinds';
-import { hasOneColour, isFan, isSwitch } from '../signals/part-traits';
-import { checkCells, checkGrid } from './check-grid';
-import { type Lead, type Part, type Plug, splitEnd } from './lead';
-import { LIMITS } from './limits';
-import { gridIndex } from './numbering';
+import { partKindOf } from '../../signals/part-kinds';
+import { hasOneColour, isFan, isSwitch } from '../../signals/part-traits';
+import { type Lead, type Part, type Plug, splitEnd } from '../lead';
+import { LIMITS } from '../limits';
+import { gridIndex } from '../numbering';
+import type { ProblemList } from '../problem/problem-list';
+import { count, shownText } from '../problem/shown-value';
+import { checkCells, checkGrid } from './grid';
 import { Once } from './once';
-import type { ProblemList } from './problem-list';
-import { count, shownText } from './shown-value';
 
 /** A list of leads, and where it stands in the file. */
 interface Shelf {

@@ -1,4 +1,4 @@
-import { LIMITS } from './limits';
+import { LIMITS } from '../limits';
 import type { FieldProblem } from './problem';
 
 /** What is wrong with a file or a value: the first of it in full, the rest as a number. */

@@ -1,15 +1,15 @@
-import type { BoardSheet } from './board-sheet';
-import type { Build } from './build';
-import { checkConnectors } from './check-connectors';
-import { checkLeads } from './check-leads';
-import { checkOutline } from './check-outline';
-import { checkPhotos } from './check-photos';
-import { checkSeats } from './check-seats';
-import { checkTray } from './check-tray';
-import { checkUnits } from './check-units';
-import type { Document } from './document';
+import type { BoardSheet } from '../board-sheet';
+import type { Build } from '../build';
+import type { Document } from '../document';
+import { type FieldProblems, ProblemList } from '../problem/problem-list';
+import { checkConnectors } from './connectors';
+import { checkLeads } from './leads';
 import { Once } from './once';
-import { type FieldProblems, ProblemList } from './problem-list';
+import { checkOutline } from './outline';
+import { checkPhotos } from './photos';
+import { checkSeats } from './seats';
+import { checkTray } from './tray';
+import { checkUnits } from './units';
 
 /**
  * Where a document that passes its schema contradicts itself: a name twice, or a name of something

@@ -1,19 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { applyCommand } from '../../../boards/edit/apply';
-import { asLaid } from '../../../boards/routing/laid/as-laid';
-import { bundlesOf } from '../../../boards/routing/laid/bundles';
-import { waysFor } from '../../../boards/routing/laid/other-ways';
+import { applyCommand } from '../../../../boards/edit/apply';
+import { asLaid } from '../../../../boards/routing/laid/as-laid';
+import { bundlesOf } from '../../../../boards/routing/laid/bundles';
+import { waysFor } from '../../../../boards/routing/laid/other-ways';
 import {
   pinnedWays,
   routeDifferences,
   takingRoutesOver,
-} from '../../../boards/routing/laid/route-differences';
-import { pathOnTo, wayBegun } from '../../../boards/routing/laid/way-choosing';
-import { allRoutes } from '../../../boards/routing/search/all-routes';
-import { reachOf } from '../../../boards/routing/search/reach';
-import { everyWay } from '../../reference/every-route';
-import { anyTray } from './any-tray';
+} from '../../../../boards/routing/laid/route-differences';
+import { pathOnTo, wayBegun } from '../../../../boards/routing/laid/way-choosing';
+import { allRoutes } from '../../../../boards/routing/search/all-routes';
+import { reachOf } from '../../../../boards/routing/search/reach';
+import { everyWay } from '../../../reference/every-route';
+import { anyTray } from '../any-tray';
 import { laidMachine } from './laid-machine';
 
 function laid(build = laidMachine()) {

@@ -1,4 +1,4 @@
-import { LIMITS } from './limits';
+import { LIMITS } from '../limits';
 import type { OpenProblem } from './problem';
 import { count } from './shown-value';
 

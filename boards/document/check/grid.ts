@@ -1,7 +1,7 @@
-import type { Grid } from './grid';
+import type { Grid } from '../grid';
+import type { ProblemList } from '../problem/problem-list';
+import { count } from '../problem/shown-value';
 import { Once } from './once';
-import type { ProblemList } from './problem-list';
-import { count } from './shown-value';
 
 /** Free labels have to fill the grid they are for, each once, and there has to be one. */
 export function checkGrid({ numbering, rows, cols }: Grid, path: string, list: ProblemList): void {

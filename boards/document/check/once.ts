@@ -1,5 +1,5 @@
-import type { ProblemList } from './problem-list';
-import { shownText } from './shown-value';
+import type { ProblemList } from '../problem/problem-list';
+import { shownText } from '../problem/shown-value';
 
 /** Notes where each name was first, and says so when it comes again. */
 export class Once {

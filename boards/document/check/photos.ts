@@ -1,11 +1,11 @@
-import type { BoardSheet } from './board-sheet';
-import type { Connector } from './connector';
-import { LIMITS } from './limits';
-import { gridIndex } from './numbering';
+import type { BoardSheet } from '../board-sheet';
+import type { Connector } from '../connector';
+import { LIMITS } from '../limits';
+import { gridIndex } from '../numbering';
+import type { Photo } from '../photo';
+import type { ProblemList } from '../problem/problem-list';
+import { shownText } from '../problem/shown-value';
 import { Once } from './once';
-import type { Photo } from './photo';
-import type { ProblemList } from './problem-list';
-import { shownText } from './shown-value';
 
 /** Photos have ids of their own, are not too much together, and point at pins that are there, each once. */
 export function checkPhotos({ photos = [], connectors }: BoardSheet, path: string, list: ProblemList): void {

@@ -1,8 +1,8 @@
-import type { Build } from './build';
-import { checkConnectors } from './check-connectors';
-import { unitsOf } from './lookup';
+import type { Build } from '../build';
+import { unitsOf } from '../lookup';
+import type { ProblemList } from '../problem/problem-list';
+import { checkConnectors } from './connectors';
 import { Once } from './once';
-import type { ProblemList } from './problem-list';
 
 /** Units have ids of their own, and connectors whose ids the board has not either: a seat names no unit. */
 export function checkUnits(build: Build, list: ProblemList): void {

@@ -1,6 +1,6 @@
+import type { Outline } from '../outline';
+import type { ProblemList } from '../problem/problem-list';
 import { Once } from './once';
-import type { Outline } from './outline';
-import type { ProblemList } from './problem-list';
 
 /** Mounting holes have ids of their own. Where they lie is not judged here: a manual can be imprecise. */
 export function checkOutline({ holes = [] }: Outline, path: string, list: ProblemList): void {

@@ -1,10 +1,10 @@
-import type { Build } from './build';
-import { liesOver } from './footprint';
-import { connectorsOf, leadsOf } from './lookup';
-import { nearestOf } from './nearest';
+import type { Build } from '../build';
+import { liesOver } from '../footprint';
+import { connectorsOf, leadsOf } from '../lookup';
+import { nearestOf } from '../problem/nearest';
+import type { ProblemList } from '../problem/problem-list';
+import { shownText } from '../problem/shown-value';
 import { Once } from './once';
-import type { ProblemList } from './problem-list';
-import { shownText } from './shown-value';
 
 /** Seats name a plug and a connector that are there, each plug once, and lie over its positions. */
 export function checkSeats(build: Build, list: ProblemList): void {

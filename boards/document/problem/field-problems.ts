@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import { isRecord } from '../is-record';
 import { choicesOf, choiceWords, expectedWords } from './expected-words';
-import { isRecord } from './is-record';
 import { nearestOf } from './nearest';
 import { type FieldProblems, ProblemList } from './problem-list';
 import { lengthLimits, spanOf } from './schema-span';

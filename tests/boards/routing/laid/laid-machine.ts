@@ -1,8 +1,8 @@
-import type { Build } from '../../../boards/document/build';
-import type { LeadCable } from '../../../boards/document/cable';
-import type { Lead, Plug } from '../../../boards/document/lead';
-import type { Tray } from '../../../boards/document/tray';
-import { bench, grid, lead, partLead, posts, seat } from '../fixtures/bench';
+import type { Build } from '../../../../boards/document/build';
+import type { LeadCable } from '../../../../boards/document/cable';
+import type { Lead, Plug } from '../../../../boards/document/lead';
+import type { Tray } from '../../../../boards/document/tray';
+import { bench, grid, lead, partLead, posts, seat } from '../../fixtures/bench';
 
 /**
  * A board of 200 × 200 mm with its rear to the left and its top right corner at 20, 40: 40 mm of tray above it,

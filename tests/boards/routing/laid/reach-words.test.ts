@@ -1,13 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import type { Build } from '../../../boards/document/build';
-import type { LeadCable } from '../../../boards/document/cable';
-import { asLaid } from '../../../boards/routing/laid/as-laid';
-import { endNames, runName } from '../../../boards/routing/laid/end-names';
-import { remediesFor } from '../../../boards/routing/laid/remedies';
-import { remedyWords } from '../../../boards/routing/laid/remedy-words';
-import { verdictOf } from '../../../boards/routing/laid/run-verdict';
-import { notLaidWords, passageWords, stepWords, verdictWords } from '../../../boards/routing/laid/run-words';
-import { wayStepsOf } from '../../../boards/routing/laid/way-steps';
+import type { Build } from '../../../../boards/document/build';
+import type { LeadCable } from '../../../../boards/document/cable';
+import { asLaid } from '../../../../boards/routing/laid/as-laid';
+import { endNames, runName } from '../../../../boards/routing/laid/end-names';
+import { remediesFor } from '../../../../boards/routing/laid/remedies';
+import { remedyWords } from '../../../../boards/routing/laid/remedy-words';
+import { verdictOf } from '../../../../boards/routing/laid/run-verdict';
+import {
+  notLaidWords,
+  passageWords,
+  stepWords,
+  verdictWords,
+} from '../../../../boards/routing/laid/run-words';
+import { wayStepsOf } from '../../../../boards/routing/laid/way-steps';
 import { laidMachine } from './laid-machine';
 
 /** The machine with the measures of one lead changed; what is undefined is left out. */

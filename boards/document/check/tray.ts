@@ -1,8 +1,8 @@
-import { nearestOf } from './nearest';
+import { nearestOf } from '../problem/nearest';
+import type { ProblemList } from '../problem/problem-list';
+import { shownText } from '../problem/shown-value';
+import type { Tray, TraySide } from '../tray';
 import { Once } from './once';
-import type { ProblemList } from './problem-list';
-import { shownText } from './shown-value';
-import type { Tray, TraySide } from './tray';
 
 /**
  * Places have ids of their own over all their kinds, and paths run between two that are there.

@@ -1,11 +1,11 @@
-import { checkCells, checkGrid } from './check-grid';
-import type { Connector } from './connector';
-import { LIMITS } from './limits';
-import { gridIndex } from './numbering';
+import type { Connector } from '../connector';
+import { LIMITS } from '../limits';
+import { gridIndex } from '../numbering';
+import { pinsOfReading } from '../pin-reading';
+import type { ProblemList } from '../problem/problem-list';
+import { shownText } from '../problem/shown-value';
+import { checkCells, checkGrid } from './grid';
 import { Once } from './once';
-import { pinsOfReading } from './pin-reading';
-import type { ProblemList } from './problem-list';
-import { shownText } from './shown-value';
 
 /** A list of connectors, and where it stands in the file. */
 export interface ConnectorShelf {
