@@ -1,8 +1,8 @@
 import { ok, type Result, refuse } from '../../boards/base/result';
 import { CAUSES, isCause } from '../../boards/diagnosis/faults/causes';
 import type { Build } from '../../boards/document/build';
-import { nearestOf } from '../../boards/document/nearest';
 import { FACTOR, type Prior } from '../../boards/document/prior';
+import { nearestOf } from '../../boards/document/problem/nearest';
 
 /** A build that weighs causes as the command line says, after what it says itself; or what was expected instead. */
 export function weighedBuild(build: Build, priors: readonly string[]): Result<Build, string> {

@@ -17,7 +17,7 @@ import { trialsOf } from '../../boards/diagnosis/trials/trials';
 import { resultWords, stopWords, trialWords, WORKS_NOW } from '../../boards/diagnosis/trials/words';
 import { doubleWords } from '../../boards/diagnosis/words';
 import { type Build, BuildZ } from '../../boards/document/build';
-import { nearestOf } from '../../boards/document/nearest';
+import { nearestOf } from '../../boards/document/problem/nearest';
 import { logOf } from '../../boards/document/trouble';
 import typical from '../../boards/library/demo/wired.build.json' with { type: 'json' };
 import type { DiagnoseReport } from './diagnose-report';

@@ -1,7 +1,7 @@
 import { analyse } from '../../boards/analyse';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { Build } from '../../boards/document/build';
-import { nearestOf } from '../../boards/document/nearest';
+import { nearestOf } from '../../boards/document/problem/nearest';
 import type { Finding } from '../../boards/findings/finding';
 import { RULES } from '../../boards/findings/rules/index';
 import { wordsOf } from '../../boards/findings/words';

@@ -1,5 +1,5 @@
 import { never } from '../../boards/base/never';
-import type { OpenWords } from '../../boards/document/problem-words';
+import type { OpenWords } from '../../boards/document/problem/problem-words';
 import type { ReadProblem } from '../../boards/host';
 
 /** Why a file that was named on the command line could not be read, in words. */

@@ -1,7 +1,7 @@
 import { basename, dirname } from 'node:path';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import { parseDocument } from '../../boards/document/parse';
-import type { OpenProblem } from '../../boards/document/problem';
+import type { OpenProblem } from '../../boards/document/problem/problem';
 import type { SaveProblem } from '../../boards/host';
 import type { Host } from './host';
 import type { HostCalls } from './host-calls';

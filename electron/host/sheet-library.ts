@@ -2,7 +2,7 @@ import { basename, join } from 'node:path';
 import { z } from 'zod';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import { parseDocument } from '../../boards/document/parse';
-import { openProblemWords } from '../../boards/document/problem-words';
+import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { sheetHead } from '../../boards/document/sheet-head';
 import type { ReadProblem, SheetHead } from '../../boards/host';
 import type { FileFacts, FileSystem } from './file-system';

@@ -1,4 +1,4 @@
-import { count } from '../../boards/document/shown-value';
+import { count } from '../../boards/document/problem/shown-value';
 
 /** How many matches a list shows; the rest is one more word away. */
 export const SHOWN = 60;

@@ -1,6 +1,6 @@
 import { LIMITS } from '../../boards/document/limits';
 import { parseDocument } from '../../boards/document/parse';
-import { openProblemWords } from '../../boards/document/problem-words';
+import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { serialize } from '../../boards/document/serialize';
 import type { SaveProblem, SheetPlace } from '../../boards/host';
 import { askQuestion } from '../store/ask';

@@ -2,7 +2,7 @@ import type { Build } from '../../boards/document/build';
 import type { Document } from '../../boards/document/document';
 import { LIMITS } from '../../boards/document/limits';
 import { parseDocument } from '../../boards/document/parse';
-import { openProblemWords } from '../../boards/document/problem-words';
+import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { askOpen } from '../store/ask';
 import type { Message } from '../store/dialog';
 import type { BuildFile } from '../store/editor';

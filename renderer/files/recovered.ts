@@ -1,5 +1,5 @@
 import { parseDocument } from '../../boards/document/parse';
-import { openProblemWords } from '../../boards/document/problem-words';
+import { openProblemWords } from '../../boards/document/problem/problem-words';
 import type { RecoveryOffer } from '../../boards/host';
 import { besideWork, readProblemWords } from '../words/host-words';
 import type { Workbench } from '../workbench';

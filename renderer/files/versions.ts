@@ -1,6 +1,6 @@
 import type { Build } from '../../boards/document/build';
 import { parseDocument } from '../../boards/document/parse';
-import { openProblemWords } from '../../boards/document/problem-words';
+import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { serialize } from '../../boards/document/serialize';
 import type { Version } from '../../boards/host';
 import { besideWork, readProblemWords } from '../words/host-words';

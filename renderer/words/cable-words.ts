@@ -1,19 +1,19 @@
 import { listed } from '../../boards/base/listed';
 import type { Build } from '../../boards/document/build';
-import { count } from '../../boards/document/shown-value';
+import { count } from '../../boards/document/problem/shown-value';
 import type { Severity } from '../../boards/findings/finding';
-import type { AllRoutes, RoutingProgress } from '../../boards/routing/all-routes';
-import type { OpeningUse } from '../../boards/routing/as-laid';
-import type { Bundle } from '../../boards/routing/bundles';
-import type { CableFamily } from '../../boards/routing/cable-family';
-import { leadOfRun, runName } from '../../boards/routing/end-names';
-import { fillLimit } from '../../boards/routing/fill';
-import { lengthWords, spareWords } from '../../boards/routing/length-words';
-import type { Route } from '../../boards/routing/reach';
-import { sightWords, viaWords } from '../../boards/routing/remedy-words';
-import type { RouteDifference } from '../../boards/routing/route-differences';
-import type { RunVerdict } from '../../boards/routing/run-verdict';
-import { percent } from '../../boards/routing/run-words';
+import { fillLimit } from '../../boards/routing/fill/fill';
+import { lengthWords, spareWords } from '../../boards/routing/fill/length-words';
+import type { OpeningUse } from '../../boards/routing/laid/as-laid';
+import type { Bundle } from '../../boards/routing/laid/bundles';
+import type { CableFamily } from '../../boards/routing/laid/cable-family';
+import { leadOfRun, runName } from '../../boards/routing/laid/end-names';
+import { sightWords, viaWords } from '../../boards/routing/laid/remedy-words';
+import type { RouteDifference } from '../../boards/routing/laid/route-differences';
+import type { RunVerdict } from '../../boards/routing/laid/run-verdict';
+import { percent } from '../../boards/routing/laid/run-words';
+import type { AllRoutes, RoutingProgress } from '../../boards/routing/search/all-routes';
+import type { Route } from '../../boards/routing/search/reach';
 import { counted } from './list-words';
 
 export const CABLE_FAMILY_WORDS: Readonly<Record<CableFamily, string>> = {

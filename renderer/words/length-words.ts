@@ -1,6 +1,6 @@
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { Mm } from '../../boards/base/units';
-import { count } from '../../boards/document/shown-value';
+import { count } from '../../boards/document/problem/shown-value';
 
 const NBSP = '\u00a0';
 const MM_PER_UNIT: Readonly<Record<string, Mm>> = { '': 1, mm: 1, cm: 10, in: 25.4, '"': 25.4, '″': 25.4 };

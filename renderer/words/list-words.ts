@@ -1,4 +1,4 @@
-import { count } from '../../boards/document/shown-value';
+import { count } from '../../boards/document/problem/shown-value';
 
 /** "1 lead", "3 leads"; the number and its noun stay on one line. */
 export function counted(number: number, one: string, many = `${one}s`): string {

@@ -1,4 +1,4 @@
-import { count } from '../../boards/document/shown-value';
+import { count } from '../../boards/document/problem/shown-value';
 import type { Progress } from '../../boards/planner/progress';
 import { nothingToSeatWords, planWords } from '../../boards/planner/words';
 import type { FoundSeating, SeatingRun } from '../areas/wire/seating/seating-run';

@@ -2,7 +2,7 @@ import { listed } from '../../boards/base/listed';
 import type { Build } from '../../boards/document/build';
 import { pathName, placeName, sidesOfPoints } from '../../boards/document/place-names';
 import type { FanPlace, Opening, Tray, TraySide } from '../../boards/document/tray';
-import { directionOf } from '../../boards/routing/airflow';
+import { directionOf } from '../../boards/routing/case/airflow';
 import type { TrayPart, TrayTool } from '../store/session';
 import { type LengthBounds, mmWords } from './length-words';
 import { counted } from './list-words';

@@ -4,7 +4,7 @@ import type { BoardPlace } from '../../../boards/document/tray';
 import { type Point, type Rect, rectRound } from '../../../boards/drawing/geometry';
 import type { HoleShape } from '../../../boards/drawing/holes';
 import { connectorBox } from '../../../boards/fit/geometry';
-import { onTray } from '../../../boards/routing/board-on-tray';
+import { onTray } from '../../../boards/routing/case/board-on-tray';
 import { fromSide, type Look } from './tray-look';
 
 /** A connector of the board where it lies on the tray. */

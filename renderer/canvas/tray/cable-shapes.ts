@@ -3,8 +3,8 @@ import type { Lead } from '../../../boards/document/lead';
 import { type PlugRef, samePlug } from '../../../boards/document/lookup';
 import type { Tray } from '../../../boards/document/tray';
 import type { Line, Rect } from '../../../boards/drawing/geometry';
-import type { AsLaid } from '../../../boards/routing/as-laid';
-import { bundleDiameter } from '../../../boards/routing/bundle';
+import { bundleDiameter } from '../../../boards/routing/fill/bundle';
+import type { AsLaid } from '../../../boards/routing/laid/as-laid';
 import { type PathShape, pathShapes } from './path-shapes';
 import type { Look } from './tray-look';
 

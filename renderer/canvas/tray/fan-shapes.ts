@@ -3,7 +3,7 @@ import type { Side } from '../../../boards/document/connector';
 import { placeName } from '../../../boards/document/place-names';
 import type { FanPlace, Tray } from '../../../boards/document/tray';
 import type { Point, Rect } from '../../../boards/drawing/geometry';
-import { directionOf } from '../../../boards/routing/airflow';
+import { directionOf } from '../../../boards/routing/case/airflow';
 import { type Area, fromSide, type Look, rectFromSide } from './tray-look';
 
 /**

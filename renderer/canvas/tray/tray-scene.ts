@@ -4,7 +4,7 @@ import type { Lead } from '../../../boards/document/lead';
 import { placeName, sidesOfPoints } from '../../../boards/document/place-names';
 import type { Opening, Tray, TraySide } from '../../../boards/document/tray';
 import { centreOf, type Point, type Rect, rectAbout, rectRoundAll } from '../../../boards/drawing/geometry';
-import type { AsLaid } from '../../../boards/routing/as-laid';
+import type { AsLaid } from '../../../boards/routing/laid/as-laid';
 import { type BoardShape, boardShape } from './board-shape';
 import { type StretchShape, stretchShapes } from './cable-shapes';
 import { type FanShape, fanShapes } from './fan-shapes';

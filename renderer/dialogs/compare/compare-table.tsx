@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { BoardSheet } from '../../../boards/document/board-sheet';
-import { count } from '../../../boards/document/shown-value';
+import { count } from '../../../boards/document/problem/shown-value';
 import { type Choices, takeOf } from '../../../boards/edit/compare/choices';
 import type { Take } from '../../../boards/edit/compare/taking';
 import { Button } from '../../look/button';

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { BuildZ } from '../../../boards/document/build';
 import { serialize } from '../../../boards/document/serialize';
 import { faults, refused, soundBuild, spoilt, told } from './refused';
 
@@ -155,7 +156,7 @@ describe('a file made to bring the program down', () => {
       fields: [
         {
           path: '__proto__',
-          expected: `${only} $schema, format, version, id, name, board, case, extras, units, seats, routes, choices, view, fitted, done, trouble, notes`,
+          expected: `${only} ${Object.keys(BuildZ.shape).join(', ')}`,
           found: '“__proto__”',
         },
       ],

@@ -1,8 +1,8 @@
 import { ok, type Result, refuse } from '../../../../boards/base/result';
 import { type Connector, type Pin, PinZ } from '../../../../boards/document/connector';
-import { fieldProblems } from '../../../../boards/document/field-problems';
 import { LIMITS } from '../../../../boards/document/limits';
 import { pinOf } from '../../../../boards/document/lookup';
+import { fieldProblems } from '../../../../boards/document/problem/field-problems';
 import type { HeaderLayout, Spot } from './header-layout';
 
 /** The columns of copied pins. A table program keeps them, and the head tells our own text from any other. */

@@ -1,7 +1,7 @@
 import { FolderOpen } from 'lucide-react';
 import { useEffect, useEffectEvent, useRef, useState } from 'react';
 import { FileTrigger } from 'react-aria-components/FileTrigger';
-import type { OpenWords } from '../../../../boards/document/problem-words';
+import type { OpenWords } from '../../../../boards/document/problem/problem-words';
 import { pictureProblemWords } from '../../../../boards/pinout/photo/picture-words';
 import { Button } from '../../../look/button';
 import { type TakenPhoto, type TakingStep, takePhoto } from './take-photo';

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Connector } from '../../../../boards/document/connector';
 import { pinOf } from '../../../../boards/document/lookup';
-import { count } from '../../../../boards/document/shown-value';
+import { count } from '../../../../boards/document/problem/shown-value';
 import type { Severity } from '../../../../boards/findings/finding';
 import type { ListProblem } from '../../../../boards/pinout/pin-list/list-problem';
 import { type ListWords, listProblemWords } from '../../../../boards/pinout/pin-list/list-words';

@@ -1,10 +1,10 @@
 import type { LeadCable } from '../../../../boards/document/cable';
 import type { Lead } from '../../../../boards/document/lead';
 import { type PlugRef, samePlug } from '../../../../boards/document/lookup';
-import { asLaid, chosenPaths, type LaidRun, routeAlong } from '../../../../boards/routing/as-laid';
-import type { Cable, Laying } from '../../../../boards/routing/laying';
-import type { Route } from '../../../../boards/routing/reach';
-import { pathOnTo, wayBegun } from '../../../../boards/routing/way-choosing';
+import type { Cable, Laying } from '../../../../boards/routing/fill/laying';
+import { asLaid, chosenPaths, type LaidRun, routeAlong } from '../../../../boards/routing/laid/as-laid';
+import { pathOnTo, wayBegun } from '../../../../boards/routing/laid/way-choosing';
+import type { Route } from '../../../../boards/routing/search/reach';
 import { doCommand } from '../../../do-command';
 import type { TrayPart, WayDraft } from '../../../store/session';
 import type { Workbench } from '../../../workbench';

@@ -2,17 +2,17 @@ import type { Build } from '../../../../boards/document/build';
 import type { Lead } from '../../../../boards/document/lead';
 import { leadsOf, type PlugRef } from '../../../../boards/document/lookup';
 import type { Severity } from '../../../../boards/findings/finding';
-import { type AsLaid, asLaid, type LaidRun } from '../../../../boards/routing/as-laid';
+import { type AsLaid, asLaid, type LaidRun } from '../../../../boards/routing/laid/as-laid';
 import {
   CABLE_FAMILIES,
   type CableFamily,
   cableFamilyOf,
   isCap,
-} from '../../../../boards/routing/cable-family';
-import { endNames, runName } from '../../../../boards/routing/end-names';
-import { runId } from '../../../../boards/routing/laying-of';
-import { verdictOf } from '../../../../boards/routing/run-verdict';
-import { verdictWords } from '../../../../boards/routing/run-words';
+} from '../../../../boards/routing/laid/cable-family';
+import { endNames, runName } from '../../../../boards/routing/laid/end-names';
+import { runId } from '../../../../boards/routing/laid/laying-of';
+import { verdictOf } from '../../../../boards/routing/laid/run-verdict';
+import { verdictWords } from '../../../../boards/routing/laid/run-words';
 import { verdictSeverity } from '../../../words/cable-words';
 
 /** One run as the shelf lists it, or a lead that nobody has measured. */

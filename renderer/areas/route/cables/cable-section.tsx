@@ -2,15 +2,20 @@ import { X } from 'lucide-react';
 import { useMemo } from 'react';
 import type { Build } from '../../../../boards/document/build';
 import { leadOf, samePlug } from '../../../../boards/document/lookup';
-import { type AsLaid, asLaid, type LaidRun } from '../../../../boards/routing/as-laid';
-import { cableRemarks, cableRemarkWords } from '../../../../boards/routing/cable-remarks';
-import { endNames, runName } from '../../../../boards/routing/end-names';
-import { waysFor } from '../../../../boards/routing/other-ways';
-import { remediesFor } from '../../../../boards/routing/remedies';
-import { remedyWords, sightWords } from '../../../../boards/routing/remedy-words';
-import { verdictOf } from '../../../../boards/routing/run-verdict';
-import { notLaidWords, passageWords, stepWords, verdictWords } from '../../../../boards/routing/run-words';
-import { wayStepsOf } from '../../../../boards/routing/way-steps';
+import { type AsLaid, asLaid, type LaidRun } from '../../../../boards/routing/laid/as-laid';
+import { cableRemarks, cableRemarkWords } from '../../../../boards/routing/laid/cable-remarks';
+import { endNames, runName } from '../../../../boards/routing/laid/end-names';
+import { waysFor } from '../../../../boards/routing/laid/other-ways';
+import { remediesFor } from '../../../../boards/routing/laid/remedies';
+import { remedyWords, sightWords } from '../../../../boards/routing/laid/remedy-words';
+import { verdictOf } from '../../../../boards/routing/laid/run-verdict';
+import {
+  notLaidWords,
+  passageWords,
+  stepWords,
+  verdictWords,
+} from '../../../../boards/routing/laid/run-words';
+import { wayStepsOf } from '../../../../boards/routing/laid/way-steps';
 import { Button, IconButton } from '../../../look/button';
 import { SeveritySign } from '../../../look/severity-sign';
 import { chosenPlug } from '../../../store/session';

@@ -1,10 +1,10 @@
 import { pathName } from '../../../../boards/document/place-names';
-import { asLaid } from '../../../../boards/routing/as-laid';
-import { bundlesOf } from '../../../../boards/routing/bundles';
-import { runName } from '../../../../boards/routing/end-names';
-import { layingOrder } from '../../../../boards/routing/order-of-laying';
-import { layingReasonWords, ORDER_SOURCE, STAGE_WORDS } from '../../../../boards/routing/order-words';
-import { openingName } from '../../../../boards/routing/run-words';
+import { asLaid } from '../../../../boards/routing/laid/as-laid';
+import { bundlesOf } from '../../../../boards/routing/laid/bundles';
+import { runName } from '../../../../boards/routing/laid/end-names';
+import { layingOrder } from '../../../../boards/routing/laid/order-of-laying';
+import { layingReasonWords, ORDER_SOURCE, STAGE_WORDS } from '../../../../boards/routing/laid/order-words';
+import { openingName } from '../../../../boards/routing/laid/run-words';
 import { Button } from '../../../look/button';
 import { SeveritySign } from '../../../look/severity-sign';
 import { bundleWords, openingUseWords } from '../../../words/cable-words';

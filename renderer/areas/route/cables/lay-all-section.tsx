@@ -1,14 +1,14 @@
 import { X } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import type { Build } from '../../../../boards/document/build';
-import type { AllRoutes } from '../../../../boards/routing/all-routes';
-import { type AsLaid, asLaid } from '../../../../boards/routing/as-laid';
-import { runName } from '../../../../boards/routing/end-names';
+import { type AsLaid, asLaid } from '../../../../boards/routing/laid/as-laid';
+import { runName } from '../../../../boards/routing/laid/end-names';
 import {
   type RouteDifference,
   routeDifferences,
   takingRoutesOver,
-} from '../../../../boards/routing/route-differences';
+} from '../../../../boards/routing/laid/route-differences';
+import type { AllRoutes } from '../../../../boards/routing/search/all-routes';
 import { doCommand } from '../../../do-command';
 import { Button, IconButton } from '../../../look/button';
 import {

@@ -1,6 +1,6 @@
-import type { AllRoutes, RoutingProgress } from '../../../../boards/routing/all-routes';
-import type { Laying } from '../../../../boards/routing/laying';
-import type { Route } from '../../../../boards/routing/reach';
+import type { Laying } from '../../../../boards/routing/fill/laying';
+import type { AllRoutes, RoutingProgress } from '../../../../boards/routing/search/all-routes';
+import type { Route } from '../../../../boards/routing/search/reach';
 
 /** What the worker is asked once. */
 export interface LayingAsk {

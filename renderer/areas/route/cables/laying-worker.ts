@@ -1,5 +1,5 @@
 import '../../../strict-zod';
-import { allRoutes } from '../../../../boards/routing/all-routes';
+import { allRoutes } from '../../../../boards/routing/search/all-routes';
 import type { LayingAsk, LayingTold } from './laying-messages';
 
 // The search for a way of every cable, off the window's own thread. It is ended from outside when it is not wanted.

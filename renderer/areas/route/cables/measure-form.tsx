@@ -1,6 +1,6 @@
 import type { LeadCable, Run } from '../../../../boards/document/cable';
 import type { Lead } from '../../../../boards/document/lead';
-import { endName, plugLabel } from '../../../../boards/routing/end-names';
+import { endName, plugLabel } from '../../../../boards/routing/laid/end-names';
 import { Button } from '../../../look/button';
 import { Choice } from '../../../look/choice';
 import { LengthLine } from '../../../look/length-line';

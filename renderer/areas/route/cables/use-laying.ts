@@ -1,8 +1,8 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { AllRoutes, RoutingProgress } from '../../../../boards/routing/all-routes';
-import { asLaid } from '../../../../boards/routing/as-laid';
-import type { Laying } from '../../../../boards/routing/laying';
-import { pinnedWays } from '../../../../boards/routing/route-differences';
+import type { Laying } from '../../../../boards/routing/fill/laying';
+import { asLaid } from '../../../../boards/routing/laid/as-laid';
+import { pinnedWays } from '../../../../boards/routing/laid/route-differences';
+import type { AllRoutes, RoutingProgress } from '../../../../boards/routing/search/all-routes';
 import { useWorkbench } from '../../../workbench';
 import type { LayingTold } from './laying-messages';
 import workerAddress from './laying-worker?worker&url';

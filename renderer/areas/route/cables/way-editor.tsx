@@ -1,9 +1,9 @@
 import { useEffect, useRef } from 'react';
 import type { Build } from '../../../../boards/document/build';
-import type { AsLaid, LaidRun } from '../../../../boards/routing/as-laid';
-import { endName, spotName } from '../../../../boards/routing/end-names';
-import { lengthWords } from '../../../../boards/routing/length-words';
-import { wayBegun } from '../../../../boards/routing/way-choosing';
+import { lengthWords } from '../../../../boards/routing/fill/length-words';
+import type { AsLaid, LaidRun } from '../../../../boards/routing/laid/as-laid';
+import { endName, spotName } from '../../../../boards/routing/laid/end-names';
+import { wayBegun } from '../../../../boards/routing/laid/way-choosing';
 import { Button } from '../../../look/button';
 import { useSession, useWorkbench } from '../../../workbench';
 import { goAlong, goBack } from './cable-moves';

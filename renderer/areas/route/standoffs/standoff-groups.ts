@@ -4,8 +4,8 @@ import type { Outline } from '../../../../boards/document/outline';
 import type { Tray } from '../../../../boards/document/tray';
 import type { Severity } from '../../../../boards/findings/finding';
 import { unsureHoles } from '../../../../boards/library/form-factors';
-import { holeName, standoffName, standoffWords } from '../../../../boards/routing/standoff-words';
-import { type Standoffs, standoffsFor } from '../../../../boards/routing/standoffs';
+import { holeName, standoffName, standoffWords } from '../../../../boards/routing/case/standoff-words';
+import { type Standoffs, standoffsFor } from '../../../../boards/routing/case/standoffs';
 
 type Known = Extract<Standoffs, { kind: 'known' }>;
 type Use = Known['uses'][number];

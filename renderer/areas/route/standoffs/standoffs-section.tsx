@@ -3,7 +3,7 @@ import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
 import type { Build } from '../../../../boards/document/build';
 import type { Tray } from '../../../../boards/document/tray';
-import { STANDOFF_SOURCE } from '../../../../boards/routing/standoff-words';
+import { STANDOFF_SOURCE } from '../../../../boards/routing/case/standoff-words';
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { SeveritySign } from '../../../look/severity-sign';

@@ -3,7 +3,7 @@ import type { FormFactor, Outline } from '../../../../boards/document/outline';
 import type { BoardPlace, Standoff, Tray } from '../../../../boards/document/tray';
 import { trayPlaces } from '../../../../boards/document/tray-places';
 import { FORM_FACTOR_ENTRIES, unsureHoles } from '../../../../boards/library/form-factors';
-import { standoffGrid } from '../../../../boards/routing/standoff-grid';
+import { standoffGrid } from '../../../../boards/routing/case/standoff-grid';
 import { freshId } from '../../../files/file-name';
 
 /** Room beside a board to begin with: before and above it, and beyond it for openings, drives and supply. */

@@ -2,10 +2,10 @@ import { type KeyboardEvent, Suspense, useEffect, useMemo, useRef } from 'react'
 import type { Lead } from '../../../../boards/document/lead';
 import type { Tray } from '../../../../boards/document/tray';
 import type { Point } from '../../../../boards/drawing/geometry';
-import { type AsLaid, asLaid } from '../../../../boards/routing/as-laid';
-import { cableFamilyOf } from '../../../../boards/routing/cable-family';
-import { runId } from '../../../../boards/routing/laying-of';
-import { wayBegun } from '../../../../boards/routing/way-choosing';
+import { type AsLaid, asLaid } from '../../../../boards/routing/laid/as-laid';
+import { cableFamilyOf } from '../../../../boards/routing/laid/cable-family';
+import { runId } from '../../../../boards/routing/laid/laying-of';
+import { wayBegun } from '../../../../boards/routing/laid/way-choosing';
 import type { Target } from '../../../canvas/canvas-props';
 import type { TrayTarget } from '../../../canvas/tray/tray-hits';
 import type { WayShown } from '../../../canvas/tray/tray-props';
