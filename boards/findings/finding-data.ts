@@ -104,7 +104,12 @@ export interface FindingData {
     readonly ratedAmps: Amps;
     readonly isRead: boolean;
   };
-  readonly 'watched-header-empty': { readonly connector: string; readonly fan?: string };
+  /** The fan that is there without telling its speed, or where none is, the one that belongs there. */
+  readonly 'watched-header-silent': {
+    readonly connector: string;
+    readonly fan?: string;
+    readonly isEmpty: boolean;
+  };
   readonly 'ground-on-over-current': PartOnPins;
   /** A cable with a plug at both ends joins two pins that must not meet. */
   readonly 'pins-joined': { readonly first: Meeting; readonly second: Meeting };

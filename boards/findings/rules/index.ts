@@ -51,7 +51,7 @@ import { supplyOnWire } from './supply-on-wire';
 import { supplyReversed } from './supply-reversed';
 import { switchesExchanged } from './switches-exchanged';
 import { usbOn1394 } from './usb-on-1394';
-import { watchedHeaderEmpty } from './watched-header-empty';
+import { watchedHeaderSilent } from './watched-header-silent';
 import { wrongFunction } from './wrong-function';
 import { wrongPins } from './wrong-pins';
 
@@ -89,7 +89,7 @@ export const RULES: readonly Rule[] = freezeDeep([
   feedRing,
   cableOnOneUnit,
   fanOverload,
-  watchedHeaderEmpty,
+  watchedHeaderSilent,
   ledAlwaysLit,
   shifted,
   reversed,

@@ -18,7 +18,7 @@ export const PORT_WORDS: WordsFor<
   | 'fan-supply-on-signal'
   | 'fan-unpowered'
   | 'fan-overload'
-  | 'watched-header-empty'
+  | 'watched-header-silent'
   | 'ground-on-over-current'
   | 'ports-mixed'
   | 'pins-joined'
@@ -114,10 +114,14 @@ export const PORT_WORDS: WordsFor<
     };
   },
 
-  'watched-header-empty': ({ data: { connector, fan } }, build) => ({
+  'watched-header-silent': ({ data: { connector, fan, isEmpty } }, build) => ({
     title: `No fan would report its speed on ${connectorName(build, connector)}, which the board watches.`,
     reason: `Without it the machine stops after seconds, or does not go on to start.${
-      fan === undefined ? '' : ` ${leadName(build, fan)} belongs there.`
+      fan === undefined
+        ? ''
+        : isEmpty
+          ? ` ${leadName(build, fan)} belongs there.`
+          : ` ${leadName(build, fan)} is there, but tells no speed.`
     }`,
   }),
 

@@ -1,7 +1,7 @@
 import type { Build } from '../../document/build';
 import type { Connector } from '../../document/connector';
 import type { Lead } from '../../document/lead';
-import { leadsOf, seatOf, unitsOf } from '../../document/lookup';
+import { leadOf, leadsOf, seatOf, unitsOf } from '../../document/lookup';
 import type { FanRating, HubRating } from '../../document/rating';
 import type { Unit } from '../../document/unit';
 import type { SignalId } from '../../signals/signals';
@@ -131,6 +131,17 @@ function usuallyCools({ name, plugs }: Lead): FanRating['cools'] {
   return [name, ...plugs.map(({ print }) => print)].some((words) => /cpu|processor|cooler/i.test(words))
     ? 'processor'
     : 'case';
+}
+
+/** Whether the header that a fan is on hears its speed: over its own wire, and through a hub only of one outlet. */
+export function reportsSpeed(build: Build, { hubs, now }: BuildFans, fan: string): boolean {
+  const lead = leadOf(build, fan);
+  const at = now.get(fan);
+  const part = lead?.parts.find(({ kind }) => kind === 'fan');
+  if (lead === undefined || at === undefined || part === undefined) return false;
+  const hasWire = lead.wires.some(({ from, to }) => [from, to].includes(`${part.id}.tach`));
+  const hub = hubs.get(at.header);
+  return hasWire && (hub === undefined || hub.rating.speedOutlet === at.connector);
 }
 
 /** A hub is on the header that one of its leads comes from. */

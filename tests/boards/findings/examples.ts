@@ -81,7 +81,7 @@ export const EXAMPLES: Readonly<Record<FindingCode, Bench>> = {
   'supply-on-wire': usb.lead('usb2-row-1x4', 'reader').seat('reader', 'usb', [1, -1]),
   'fan-supply-on-signal': fan.lead('fan-1x3', 'rear').seat('rear', 'fan', '2'),
   'fan-overload': rated({ amps: 1 }).lead('fan-1x4', 'big', strong).seat('big', 'fan', '1'),
-  'watched-header-empty': rated({ watched: true }),
+  'watched-header-silent': rated({ watched: true }),
   'fan-unpowered': fan.lead('fan-1x2', 'old').seat('old', 'fan', '3'),
   'ground-on-over-current': bench()
     .header('usb2-2x5', 'usb', { '10': { signal: 'usb-over-current' } })

@@ -21,10 +21,18 @@ describe('a header that the board watches', () => {
 
   test('without a fan stops the start, and is told which fan belongs there', () => {
     const cooler = fan(board, 'cooler', 'processor').seat('cooler', 'fan-1', '1');
-    expect(cooler.finding('watched-header-empty')).toMatchObject({
+    expect(cooler.finding('watched-header-silent')).toMatchObject({
       severity: 'fault',
       leads: ['cooler'],
-      data: { connector: 'cpu-fan', fan: 'cooler' },
+      data: { connector: 'cpu-fan', fan: 'cooler', isEmpty: true },
+    });
+  });
+
+  test('hears nothing of a fan without a speed wire', () => {
+    const old = board.lead('fan-1x2', 'old').seat('old', 'cpu-fan', '1');
+    expect(old.finding('watched-header-silent')).toMatchObject({
+      severity: 'fault',
+      data: { fan: 'old', isEmpty: false },
     });
   });
 
