@@ -173,3 +173,79 @@ describe('drives of a build', () => {
     expect(movesTo(bare, assignmentsOf(bare)).missing).toEqual([{ of: 'fast', code: 'no-lead' }]);
   });
 });
+
+/** Power segment: Serial ATA 1.0a, from a hardware handbook, table 13-7; its three contacts of 12 V are 13 to 15. */
+function poweredDrive(id: string, startAmps: number): Unit {
+  const socket: Connector = {
+    ...posts(`${id}-power`, grid(1, 15, { pitchMm: 1.27 }), { family: 'sata-power' }),
+    pins: [13, 14, 15].map((pin) => ({ pin: String(pin), signal: 'supply-12v', belongsTo: 'drive-power' })),
+  };
+  return { id, name: id, kind: 'drive', drive: { lineRateGbps: 6, startAmps }, connectors: [socket] };
+}
+
+/** A cable from an outlet of the supply to two drives. */
+function branchLead(id: string): Lead {
+  const end = (plug: string) => ({
+    id: plug,
+    print: '',
+    family: 'sata-power',
+    grid: grid(1, 15, { pitchMm: 1.27 }),
+  });
+  const supply = { id: 'supply', print: '', family: 'supply-side', grid: grid(1, 4) };
+  const wires = ['first', 'second'].map((to) => ({
+    from: 'supply.1',
+    to: `${to}.13`,
+    colour: 'yellow' as const,
+  }));
+  return { id, name: id, parts: [], plugs: [supply, end('first'), end('second')], wires };
+}
+
+describe('drives on the cables of a supply', () => {
+  const outlet = (id: string, amps: number): Connector => ({
+    ...posts(id, grid(1, 4), { family: 'supply-side' }),
+    rating: { amps },
+  });
+  const supply: Unit = {
+    id: 'psu',
+    name: 'Supply',
+    kind: 'supply',
+    connectors: [outlet('out-1', 4), outlet('out-2', 4)],
+  };
+
+  function build(drives: readonly Unit[], seats: readonly Seat[]): Build {
+    return {
+      ...bench([], [], []),
+      extras: [branchLead('left'), branchLead('right')],
+      units: [supply, ...drives],
+      seats: [on('left', 'out-1', 'supply'), on('right', 'out-2', 'supply'), ...seats],
+    };
+  }
+
+  it('are shared out so that no cable carries more than its outlet gives when all start', () => {
+    // 2.5 A each is more than one outlet of 4 A gives to two of them.
+    const both = build(
+      [poweredDrive('upper', 2.5), poweredDrive('lower', 2.5)],
+      [on('left', 'upper-power', 'first'), on('left', 'lower-power', 'second')],
+    );
+    const found = assignmentsOf(both);
+    expect(found.branches.branches.map(({ loadA }) => loadA)).toEqual([2.5, 2.5]);
+    const moves = movesTo(both, found);
+    expect(moves.missing).toEqual([]);
+    expect(moves.seats.map(({ lead }) => lead)).toEqual(['right']);
+    expect(moves.off).toHaveLength(1);
+  });
+
+  it('stay together on one where it carries them', () => {
+    const calm = build(
+      [poweredDrive('upper', 1.5), poweredDrive('lower', 1.5)],
+      [on('left', 'upper-power', 'first'), on('left', 'lower-power', 'second')],
+    );
+    expect(movesTo(calm, assignmentsOf(calm))).toEqual({ seats: [], off: [], missing: [] });
+  });
+
+  it('are left without one where no plug and no current is left, and that is said', () => {
+    const three = build([poweredDrive('a', 2.5), poweredDrive('b', 2.5), poweredDrive('c', 2.5)], []);
+    const { drives } = assignmentsOf(three).branches;
+    expect(drives.filter(({ branch }) => branch === undefined)).toHaveLength(1);
+  });
+});
