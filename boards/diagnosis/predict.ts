@@ -45,11 +45,19 @@ const outcomesOfWays = byIdentity((ways: readonly Way[]): readonly Outcome[] => 
 
 /** What two faults at once would show: each way of the one with each of the other. */
 export function predictBoth(one: Pick<Fault, 'ways'>, other: Pick<Fault, 'ways'>): readonly Outcome[] {
-  const all = sumOfShares(one.ways) * sumOfShares(other.ways);
-  return one.ways.flatMap((first) =>
-    other.ways.flatMap((second) => outcomesOf([first, second], (first.share * second.share) / all)),
-  );
+  return outcomesOfBoth([one.ways, other.ways]);
 }
+
+/** Kept, so that pairs are not worked out again where a cause is weighed otherwise. */
+const outcomesOfBoth = byIdentity(
+  ([one, other]: readonly [readonly Way[], readonly Way[]]): readonly Outcome[] => {
+    const all = sumOfShares(one) * sumOfShares(other);
+    return one.flatMap((first) =>
+      other.flatMap((second) => outcomesOf([first, second], (first.share * second.share) / all)),
+    );
+  },
+  (both) => both,
+);
 
 function sumOfShares(ways: readonly Way[]): number {
   return ways.reduce((sum, { share }) => sum + share, 0);

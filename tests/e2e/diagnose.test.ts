@@ -179,6 +179,27 @@ it('is worked by keyboard alone: questions, suspects, trials, the log, and in la
   const heading = page.getByRole('region', { name: /^Reasons/ }).getByRole('heading', { level: 3 });
   expect(second).toContain(plain(await heading.textContent()).split(',')[0] ?? '');
 
+  // This bench meets it more often than is usual: the suspect stays shown, its row and the strip say so.
+  const often = page.getByRole('button', { name: /How often here/ });
+  const weighed = suspectsIn(page).filter({ hasText: 'more often here' });
+  await tabTo(page, often);
+  await page.keyboard.press('Enter');
+  await page.getByRole('option', { name: 'as usual' }).waitFor();
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('Enter');
+  await weighed.waitFor();
+  expect(second).toContain(plain(await heading.textContent()).split(',')[0] ?? '');
+  await page
+    .getByText(/^Take 3 times as often: /)
+    .first()
+    .waitFor();
+  await reckoned(page);
+  await page.keyboard.press('Control+Z');
+  await weighed.waitFor({ state: 'detached' });
+  await page.keyboard.press('Control+Shift+Z');
+  await weighed.waitFor();
+  await reckoned(page);
+
   // Another trial by its button: the card begins at its head, and has the focus.
   const other = page
     .getByRole('region', { name: 'Other trials' })
@@ -215,8 +236,9 @@ it('is worked by keyboard alone: questions, suspects, trials, the log, and in la
   await tabTo(page, page.getByRole('button', { name: 'Take line 2 out' }));
   await page.keyboard.press('Enter');
   await page.getByRole('tab', { name: 'Log (2)' }).waitFor();
-  const log = logOf(await save(page, file));
-  expect(log).toMatchObject([
+  const saved = await save(page, file);
+  expect(saved.priors).toMatchObject([{ factor: 3 }]);
+  expect(logOf(saved)).toMatchObject([
     { kind: 'noticed', what: 'nothing-on-press', answer: 'yes' },
     { kind: 'remark', text: 'Bought used.' },
   ]);

@@ -1,11 +1,20 @@
 import { describe, expect, it } from 'vitest';
+import { dictionaryOf } from '../../boards/diagnosis/dictionary';
+import { faultsAsWritten } from '../../boards/diagnosis/faults/as-written';
+import type { CauseId } from '../../boards/diagnosis/faults/causes';
 import { readLog } from '../../boards/diagnosis/log/read-log';
-import type { Reckoning } from '../../boards/diagnosis/log/reckoning';
+import { type Reckoning, reckon } from '../../boards/diagnosis/log/reckoning';
+import { withPairs } from '../../boards/diagnosis/pairs';
+import { trialsOf } from '../../boards/diagnosis/trials/trials';
 import type { Build } from '../../boards/document/build';
+import { PriorZ } from '../../boards/document/prior';
 import { answersIn } from '../../renderer/areas/diagnose/answers';
 import { deskOver, type WorkerLike } from '../../renderer/areas/diagnose/reckon/desk';
-import type { ReckonTask, ReckonTold } from '../../renderer/areas/diagnose/reckon/work-out';
+import { type ReckonTask, type ReckonTold, reckoner } from '../../renderer/areas/diagnose/reckon/work-out';
 import { today } from '../../renderer/areas/diagnose/today';
+import { stepsWith, weighedWords } from '../../renderer/words/how-often-words';
+import { done as carriedOut } from '../boards/edit/carried-out';
+import { demo } from '../boards/findings/demo';
 import { bench, grid, posts } from '../boards/fixtures/bench';
 
 const machine = bench([posts('panel', grid(2, 5))], []);
@@ -79,6 +88,22 @@ describe('the desk where a log is reckoned with', () => {
     expect(posted.map(({ build }) => build !== undefined)).toEqual([true, true]);
   });
 
+  it('asks again where a cause is weighed otherwise, without sending the wiring, and not for the same weights', () => {
+    const { worker, posted, done } = standIn();
+    const desk = deskOver(() => worker);
+    const priors = [{ cause: 'memory', factor: 3 }];
+    desk.ask(machine);
+    done();
+    desk.ask({ ...machine, priors });
+    done();
+    desk.ask({ ...machine, name: 'Another name', priors: structuredClone(priors) });
+    expect(posted.map(({ build, priors: sent }) => [build !== undefined, sent])).toEqual([
+      [true, []],
+      [false, priors],
+    ]);
+    expect(posted[0]?.build).not.toHaveProperty('priors');
+  });
+
   it('tells how far the pairs are, and nothing more once it was stopped', () => {
     const first = standIn();
     const second = standIn();
@@ -115,6 +140,73 @@ describe('the desk where a log is reckoned with', () => {
     failing.fail();
     await expect.poll(() => other.state.getState().last?.log.length).toBe(2);
     expect(asked).toEqual([1, 2]);
+  });
+});
+
+describe('a cause that is met more or less often here than is usual', () => {
+  const build = demo('wired');
+  const log = [{ kind: 'noticed', what: 'clock-wrong', answer: 'yes' }] as const;
+  const answered = (
+    ask: ReturnType<typeof reckoner>,
+    task: Omit<ReckonTask, 'wiring' | 'log'>,
+  ): Reckoning => {
+    let told: ReckonTold | undefined;
+    ask({ ...task, wiring: 1, log }, (one) => {
+      told = one;
+    });
+    if (told?.kind !== 'done') throw new Error('It was not answered');
+    return told.reckoning;
+  };
+  const oddsOf = ({ suspects }: Reckoning, one: CauseId, other: CauseId) => {
+    const chanceOf = (cause: CauseId) => suspects.find((each) => each.cause === cause)?.chance ?? 0;
+    return chanceOf(one) / chanceOf(other);
+  };
+
+  it('has its odds against every other cause times the factor, by Bayes’ rule, and back when that is undone', () => {
+    const ask = reckoner();
+    const usual = answered(ask, { build, priors: [] });
+    const often = answered(ask, { priors: [{ cause: 'coin-cell', factor: 10 }] });
+    for (const other of ['memory', 'board-fault', 'psu-fault', 'firmware'] as const)
+      expect(oddsOf(often, 'coin-cell', other) / oddsOf(usual, 'coin-cell', other)).toBeCloseTo(10, 9);
+    expect(answered(ask, { priors: [] })).toEqual(usual);
+  });
+
+  it('is reckoned with as if the build had been opened so', () => {
+    const ask = reckoner();
+    answered(ask, { build, priors: [] });
+    const weighed = carriedOut(
+      build,
+      { name: 'weigh-cause', args: { cause: 'coin-cell', factor: 0.3 } },
+      { name: 'weigh-cause', args: { cause: 'memory', factor: 10 } },
+    );
+    expect(answered(ask, { priors: weighed.priors ?? [] })).toEqual(
+      reckon(dictionaryOf(faultsAsWritten(weighed)), log, trialsOf(weighed), withPairs),
+    );
+  });
+
+  it('is said by its step, from the most often down, and a number between two steps as it is', () => {
+    expect(stepsWith(1).map(({ words }) => words)).toEqual([
+      'much more often',
+      'more often',
+      'as usual',
+      'less often',
+      'much less often',
+    ]);
+    expect(stepsWith(4).map(({ factor }) => factor)).toEqual([10, 4, 3, 1, 0.3, 0.1]);
+    expect([100, 10, 4, 1, 0.5, 0.1, 0.01].map(weighedWords)).toEqual([
+      'much more often here',
+      'much more often here',
+      'more often here',
+      undefined,
+      'less often here',
+      'much less often here',
+      'much less often here',
+    ]);
+  });
+
+  it('has steps that a build takes', () => {
+    for (const { factor } of stepsWith(1))
+      expect(PriorZ.safeParse({ cause: 'coin-cell', factor })).toMatchObject({ success: true });
   });
 });
 

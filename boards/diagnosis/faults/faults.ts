@@ -11,15 +11,15 @@ import { wiringFaults } from './wiring-faults';
 /** What any machine may have, whatever its wiring. */
 const OF_ANY_MACHINE: readonly Fault[] = [...FRONT_FAULTS, ...SUPPLY_FAULTS, ...BOARD_FAULTS];
 
-const NO_PRIORS: NonNullable<Build['priors']> = [];
+export const NO_PRIORS: NonNullable<Build['priors']> = [];
 
 /** All of a build that decides which faults it may have and how often. */
 export function faultsHang(build: Build): readonly object[] {
   return [...wiringOf(build), build.priors ?? NO_PRIORS];
 }
 
-/** Kept while the wiring stays the same, however it is weighed. */
-const plainFaultsOf = byIdentity(
+/** The same weighed as is usual: kept while the wiring stays the same, however the build weighs it. */
+export const plainFaultsOf = byIdentity(
   (build: Build): readonly Fault[] => [...[...wiringFaults(build)].flat(), ...OF_ANY_MACHINE],
   wiringOf,
 );

@@ -21,6 +21,14 @@ export function weighedBy(faults: readonly Fault[], priors: readonly Prior[]): r
   });
 }
 
+/** How many times as often as usual a build counts a cause; 1 where it says nothing of it. */
+export function factorOf(
+  { priors }: { readonly priors?: readonly Prior[] | undefined },
+  cause: CauseId,
+): number {
+  return priors?.findLast((prior) => prior.cause === cause)?.factor ?? 1;
+}
+
 /** The shares of the causes, the most often met first; they add up to 1. */
 export function sharesOf(faults: readonly Fault[]): readonly CauseShare[] {
   const weights = new Map<CauseId, number>();

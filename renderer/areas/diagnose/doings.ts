@@ -1,3 +1,4 @@
+import type { CauseId } from '../../../boards/diagnosis/faults/causes';
 import type { ObservationId } from '../../../boards/diagnosis/observations/observations';
 import type { ResultId, Trial } from '../../../boards/diagnosis/trials/trial';
 import { doCommand } from '../../do-command';
@@ -24,6 +25,12 @@ export function noteRemark(workbench: Workbench, text: string): void {
 
 export function dropLine(workbench: Workbench, line: number): void {
   doCommand(workbench, { name: 'drop-log-line', args: { line } });
+}
+
+/** Counts a cause as met so many times as often as is usual; null: as usual. It stays the one that is shown. */
+export function weighCause(workbench: Workbench, cause: CauseId, factor: number | null): void {
+  workbench.session.getState().showSuspect(cause);
+  doCommand(workbench, { name: 'weigh-cause', args: { cause, factor } });
 }
 
 export function startOver(workbench: Workbench): void {

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { dictionaryOf } from '../../../boards/diagnosis/dictionary';
+import { faultsAsWritten } from '../../../boards/diagnosis/faults/as-written';
 import { BOARD_FAULTS } from '../../../boards/diagnosis/faults/board-faults';
 import { faultsOf } from '../../../boards/diagnosis/faults/faults';
 import { PRIOR_SOURCE, sharesOf, weighedBy } from '../../../boards/diagnosis/faults/priors';
+import { withPairs } from '../../../boards/diagnosis/pairs';
 import { suspicionOf } from '../../../boards/diagnosis/posterior';
+import type { Build } from '../../../boards/document/build';
 import { demo } from '../findings/demo';
 
 describe('how often causes are met before anything was noticed', () => {
@@ -47,5 +50,33 @@ describe('how often causes are met before anything was noticed', () => {
       expect(fault.ways).toBe(plain[at]?.ways);
       expect(fault.weight).toBe((plain[at]?.weight ?? 0) * (fault.cause === 'switch-stuck' ? 10 : 1));
     });
+  });
+
+  it('count for the wrong wiring that is written down too, and nothing of what it would show is predicted again', () => {
+    const build = demo('wired');
+    const oneOff: Build = {
+      ...build,
+      seats: build.seats.map((seat) =>
+        seat.lead === 'power-switch' ? { ...seat, at: [seat.at[0], seat.at[1] + 1] } : seat,
+      ),
+    };
+    const plain = withPairs(dictionaryOf(faultsAsWritten(oneOff)), { singles: 20 });
+    const own = withPairs(
+      dictionaryOf(faultsAsWritten({ ...oneOff, priors: [{ cause: 'panel-lead-miswire', factor: 3 }] })),
+      { singles: 20 },
+    );
+    own.faults.forEach((fault, at) => {
+      expect(own.outcomes[at]).toBe(plain.outcomes[at]);
+      expect(fault.weight).toBe(
+        (plain.faults[at]?.weight ?? 0) * (fault.cause === 'panel-lead-miswire' ? 3 : 1),
+      );
+    });
+    const shown = new Set(plain.hypotheses.map(({ outcomes }) => outcomes));
+    const anew = own.hypotheses.filter(({ outcomes }) => !shown.has(outcomes));
+    // Only pairs that were too rare to be taken up before, or that are named the other way round now.
+    expect(anew.every(({ faults }) => faults.some(({ cause }) => cause === 'panel-lead-miswire'))).toBe(true);
+    expect(own.hypotheses.some(({ faults, outcomes }) => faults.length === 2 && shown.has(outcomes))).toBe(
+      true,
+    );
   });
 });

@@ -1,18 +1,22 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { byIdentity } from '../../../../boards/base/by-identity';
+import { NO_PRIORS } from '../../../../boards/diagnosis/faults/faults';
 import type { Reckoning } from '../../../../boards/diagnosis/log/reckoning';
 import type { Build } from '../../../../boards/document/build';
-import { type LogEntry, logOf } from '../../../../boards/document/trouble';
+import { logOf } from '../../../../boards/document/trouble';
 import { wiringOf } from '../../../../boards/fit/seated-plug';
-import { type ReckonTask, type ReckonTold, reckoner } from './work-out';
+import { type ReckonTask, type ReckonTold, reckoner, samePriors } from './work-out';
 
 /** What the desk needs of a worker. */
 export type WorkerLike = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
 
+type Asked = Required<ReckonTask>;
+
+/** All that a reckoning is of; the wiring stands for the build. */
+type Question = Omit<Asked, 'build'>;
+
 /** A reckoning, and what it is of. */
-interface Reckoned {
-  readonly wiring: number;
-  readonly log: readonly LogEntry[];
+interface Reckoned extends Question {
   readonly reckoning: Reckoning;
 }
 
@@ -28,13 +32,11 @@ interface DeskState {
 export interface Desk {
   readonly state: StoreApi<DeskState>;
   /** What is asked about a build: a number for its wiring, the same for builds that differ in names and notes alone. */
-  readonly taskOf: (build: Build) => Pick<ReckonTask, 'wiring' | 'log'>;
+  readonly taskOf: (build: Build) => Question;
   readonly ask: (build: Build) => void;
   /** Nothing that was asked is answered any more, until it is asked again. */
   readonly stop: () => void;
 }
-
-type Asked = Required<ReckonTask>;
 
 /** Where no worker can be had the window does it itself, and stands still meanwhile. */
 export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
@@ -47,16 +49,20 @@ export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
   let broken = false;
   let wirings = 0;
   const numberOf = byIdentity((_: Build) => ++wirings, wiringOf);
-  const taskOf = (build: Build) => ({ wiring: numberOf(build), log: logOf(build) });
+  const taskOf = (build: Build): Question => ({
+    wiring: numberOf(build),
+    priors: build.priors ?? NO_PRIORS,
+    log: logOf(build),
+  });
 
   const hear = (task: Asked, told: ReckonTold) => {
     if (told.kind === 'pairs') {
       state.setState({ pairs: told.share });
       return;
     }
-    const { wiring, log } = task;
+    const { build: _, ...question } = task;
     asked = null;
-    state.setState({ last: { wiring, log, reckoning: told.reckoning }, pairs: null });
+    state.setState({ last: { ...question, reckoning: told.reckoning }, pairs: null });
     const next = waiting;
     waiting = null;
     if (next !== null) put(next);
@@ -111,22 +117,20 @@ export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
   };
 }
 
-/** Whether a reckoning is of just this wiring and this log. */
-export function isOf(
-  reckoned: { readonly wiring: number; readonly log: readonly LogEntry[] },
-  task: { readonly wiring: number; readonly log: readonly LogEntry[] },
-): boolean {
+/** Whether a reckoning is of just this wiring, this weighing and this log. */
+export function isOf(reckoned: Question, task: Question): boolean {
   const { length } = task.log;
   return (
     reckoned.wiring === task.wiring &&
+    samePriors(reckoned.priors, task.priors) &&
     reckoned.log.length === length &&
     reckoned.log.every((entry, at) => entry === task.log[at])
   );
 }
 
-/** What the dictionary rests on: no photos, no log. */
+/** What the dictionary rests on: no photos, no log; how it is weighed comes beside it. */
 function bare(build: Build): Build {
-  const { trouble: _, ...plain } = build;
-  const { photos: __, ...board } = build.board;
+  const { trouble: _, priors: __, ...plain } = build;
+  const { photos: ___, ...board } = build.board;
   return { ...plain, board };
 }

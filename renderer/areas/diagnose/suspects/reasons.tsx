@@ -3,6 +3,7 @@ import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
 import { lineWords } from '../../../../boards/diagnosis/log/log-words';
 import type { ReasonedSuspect } from '../../../../boards/diagnosis/log/reckoning';
 import type { Diagnosis } from '../use-diagnosis';
+import { HowOften } from './how-often';
 import { capital } from './suspect-list';
 
 interface ReasonsProps {
@@ -10,7 +11,7 @@ interface ReasonsProps {
   readonly suspect: ReasonedSuspect;
 }
 
-/** What of a cause is likeliest, and what was said for it, against it, and of neither. */
+/** What of a cause is likeliest, what was said for it, against it, and of neither, and how often it is met here. */
 export function Reasons({ diagnosis, suspect }: ReasonsProps) {
   const { build, lines } = diagnosis;
   const { cause, faults, chance, speaksFor, speaksAgainst, silent } = suspect;
@@ -56,6 +57,7 @@ export function Reasons({ diagnosis, suspect }: ReasonsProps) {
           </ul>
         </div>
       ))}
+      <HowOften build={build} cause={cause} />
     </section>
   );
 }

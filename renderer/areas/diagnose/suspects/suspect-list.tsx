@@ -2,9 +2,12 @@ import { useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES, type CauseId } from '../../../../boards/diagnosis/faults/causes';
+import { factorOf } from '../../../../boards/diagnosis/faults/priors';
 import type { Reckoning } from '../../../../boards/diagnosis/log/reckoning';
 import { doubleWords } from '../../../../boards/diagnosis/words';
+import type { Build } from '../../../../boards/document/build';
 import { Button } from '../../../look/button';
+import { weighedWords } from '../../../words/how-often-words';
 import { useWorkbench } from '../../../workbench';
 
 /** So many stand in the list at first; the rest has little left to itself. */
@@ -16,6 +19,7 @@ const NONE = 'none';
 const DOUBLE_FROM = 0.02;
 
 interface SuspectListProps {
+  readonly build: Build;
   readonly reckoning: Reckoning;
   readonly shown: CauseId;
 }
@@ -26,12 +30,14 @@ interface Row {
   readonly chance: number;
   /** The likeliest of the faults behind it. */
   readonly above: string | undefined;
+  /** How often it is met here; undefined: as usual. */
+  readonly weighed?: string | undefined;
   /** Whether the row says all there is to say of it: it cannot be chosen. */
   readonly told: boolean;
 }
 
 /** Causes with bar and number, and that it is none of them; the chosen one is told below. */
-export function SuspectList({ reckoning, shown }: SuspectListProps) {
+export function SuspectList({ build, reckoning, shown }: SuspectListProps) {
   const { session } = useWorkbench();
   const [all, setAll] = useState(false);
   const { suspects, noneOfThese } = reckoning;
@@ -44,6 +50,7 @@ export function SuspectList({ reckoning, shown }: SuspectListProps) {
       words: CAUSES[cause],
       chance,
       above: likeliest?.name,
+      weighed: weighedWords(factorOf(build, cause)),
       told: false,
     }),
   );
@@ -74,18 +81,21 @@ export function SuspectList({ reckoning, shown }: SuspectListProps) {
           if (typeof key === 'string') session.getState().showSuspect(key);
         }}
       >
-        {inOrder.map(({ id, words, chance, above, told }) => (
+        {inOrder.map(({ id, words, chance, above, weighed, told }) => (
           <ListBoxItem
             key={id}
             id={id}
             className="suspect"
-            textValue={`${words}, ${percent(chance)}`}
+            textValue={[words, percent(chance), weighed].filter(Boolean).join(', ')}
             isDisabled={told}
             data-none={id === NONE || undefined}
           >
             <span className="suspect-chance">{percent(chance)}</span>
             <span className="suspect-words">
-              <span className="suspect-cause">{capital(words)}</span>
+              <span>
+                <span className="suspect-cause">{capital(words)}</span>
+                {weighed !== undefined && <span className="suspect-weighed small">{weighed}</span>}
+              </span>
               {(id === shown || told) && above !== undefined && <span className="soft small">{above}</span>}
             </span>
             <span className="suspect-bar" aria-hidden="true">

@@ -54,7 +54,7 @@ export function SuspectsPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
         ))}
         {reckoning && shown && (
           <>
-            <SuspectList reckoning={reckoning} shown={shown.cause} />
+            <SuspectList build={diagnosis.build} reckoning={reckoning} shown={shown.cause} />
             <Reasons diagnosis={diagnosis} suspect={shown} />
           </>
         )}
