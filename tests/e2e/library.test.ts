@@ -231,7 +231,10 @@ it('everything works with no pointer: found, renamed, used in a new build, remov
   await tabTo(page, page.getByRole('button', { name: 'Library…, board sheet' }));
   await page.keyboard.press('Enter');
   const pick = page.getByRole('dialog', { name: 'Choose a board sheet' });
+  // The list is read from the disk: an Enter before it is there chooses nothing.
+  await pick.getByRole('option').first().waitFor();
   await tabTo(page, pick.getByRole('listbox', { name: 'Sheets' }));
+  await page.keyboard.press('Home');
   await page.keyboard.press('Enter');
   await pick.waitFor({ state: 'detached' });
   await tabTo(page, page.getByRole('button', { name: 'Start the build' }));
