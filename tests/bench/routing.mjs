@@ -1,18 +1,22 @@
+import { readFileSync } from 'node:fs';
 import { domain } from './bundled/domain.mjs';
 
 /**
  * What it costs to find the routes of all cables of a tray and to prove them, beside a mixed-integer solver
- * on the same tray in the same run; then 200 cables on a tray of 500 points, with what the search says of
+ * on the same tray in the same run: of the demo with every cable, and of trays of chance; then 200 cables on a tray of 500 points, with what the search says of
  * how good they are.
  */
 const AIM = 50;
 const ROUNDS = 11;
+/** Rounds before, so that neither side is timed while its code is still being compiled. */
+const WARMING = 20;
 
-const { allRoutes, passageProblem, routeProgram } = await domain(
+const { allRoutes, layingOf, passageProblem, routeProgram } = await domain(
   'routing',
   {
     '/boards/routing/search/all-routes.ts': ['allRoutes'],
     '/boards/routing/fill/fill.ts': ['passageProblem'],
+    '/boards/routing/laid/laying-of.ts': ['layingOf'],
     '/tests/reference/route-program.ts': ['routeProgram'],
   },
   { external: ['highs'] },
@@ -20,6 +24,7 @@ const { allRoutes, passageProblem, routeProgram } = await domain(
 const reference = await routeProgram();
 
 console.log('routing');
+compare('all cables of the demo', demo(), AIM);
 compare(
   '16 cables, 4 openings, 24 points',
   trayOf({ columns: 6, rows: 4, openings: 4, cables: 16, seed: 1 }),
@@ -46,15 +51,19 @@ function compare(name, tray, aim) {
   const { cost, steps, proved } = allRoutes(tray);
   const expected = reference(tray, passable);
   const found = { left: cost.left, visibleMm: cost.visibleUm / 1000, totalMm: cost.totalUm / 1000 };
-  if (JSON.stringify(found) !== JSON.stringify(expected))
+  if (worth(found) !== worth(expected))
     throw new Error(`${name}: ${JSON.stringify(found)} instead of ${JSON.stringify(expected)}`);
   const ours = [];
   const theirs = [];
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = -WARMING; round < ROUNDS; round++) {
     // A copy each time, so that its graph is made each time as well.
     const copy = structuredClone(tray);
-    ours.push(timeOf(() => allRoutes(copy)));
-    theirs.push(timeOf(() => reference(copy, passable)));
+    const own = timeOf(() => allRoutes(copy));
+    // The other side is long compiled after its first rounds, and slow.
+    const other = round < 2 - WARMING || round >= 0 ? timeOf(() => reference(copy, passable)) : 0;
+    if (round < 0) continue;
+    ours.push(own);
+    theirs.push(other);
   }
   const ratio = median(theirs) / median(ours);
   const said = aim === undefined ? '' : ` (aim ${aim}${ratio < aim ? ', missed' : ''})`;
@@ -62,6 +71,21 @@ function compare(name, tray, aim) {
     `  ${name}: ${median(ours).toFixed(2)} ms, ${steps} branches, ${cost.left} left, ${proved ? 'proved' : 'not proved'}; ` +
       `HiGHS ${median(theirs).toFixed(0)} ms: ${ratio.toFixed(0)} times${said}`,
   );
+}
+
+/** One number, as the reference weighs the three: of long trays its own reading of it mixes length and sight. */
+function worth({ left, visibleMm, totalMm }) {
+  return 1e7 * left + 3e3 * visibleMm + totalMm;
+}
+
+/** The demo with every cable, its lengths in whole millimetres. */
+function demo() {
+  const file = new URL('../../boards/library/demo/every-cable.build.json', import.meta.url);
+  const { laying } = layingOf(JSON.parse(readFileSync(file, 'utf8')));
+  return {
+    ...laying,
+    paths: laying.paths.map((path) => ({ ...path, lengthMm: Math.round(path.lengthMm) })),
+  };
 }
 
 function many(name, tray) {

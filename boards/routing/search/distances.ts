@@ -23,12 +23,8 @@ export function distancesTo(
   passable: readonly boolean[],
   least: Least,
 ): Distances {
-  let kept = known.get(graph);
-  if (kept === undefined) {
-    kept = new Map();
-    known.set(graph, kept);
-  }
-  const key = `${to} ${least} ${passable.map(Number).join('')}`;
+  const kept = entry(entry(known, graph, makeWeak), passable, makeMap);
+  const key = 2 * to + (least === 'visible' ? 1 : 0);
   let found = kept.get(key);
   if (found === undefined) {
     found = workOut(graph, to, passable, least);
@@ -37,7 +33,20 @@ export function distancesTo(
   return found;
 }
 
-const known = new WeakMap<TrayGraph, Map<string, Distances>>();
+type ByEnd = Map<number, Distances>;
+
+/** By graph, and by the list of what is passable, which a tray has once for each kind of cable. */
+const known = new WeakMap<TrayGraph, WeakMap<readonly boolean[], ByEnd>>();
+const makeWeak = () => new WeakMap<readonly boolean[], ByEnd>();
+const makeMap = (): ByEnd => new Map();
+
+function entry<K extends object, V>(of: WeakMap<K, V>, key: K, make: () => V): V {
+  const there = of.get(key);
+  if (there !== undefined) return there;
+  const made = make();
+  of.set(key, made);
+  return made;
+}
 
 function workOut(graph: TrayGraph, from: number, passable: readonly boolean[], least: Least): Distances {
   const visibleUm = new Float64Array(graph.steps.length).fill(Infinity);

@@ -56,8 +56,20 @@ interface Label extends From {
  * Nilsson and Raphael 1968), and one that is nowhere better than an earlier label of
  * its node, in cost, length and contested openings, is dropped. What cannot reach the end within the length
  * that is left is never begun.
+ *
+ * It is searched from the far end back: cables begin at few places, and how far everything is from one of them
+ * is worked out once for all.
  */
 export function leastRoutes(graph: TrayGraph, query: RouteQuery): FoundRoutes {
+  const found = routesBack(graph, { ...query, from: query.to, to: query.from });
+  return { ...found, routes: found.routes.map(turnedRound) };
+}
+
+function turnedRound(route: FoundRoute): FoundRoute {
+  return { ...route, paths: route.paths.toReversed(), openings: route.openings.toReversed() };
+}
+
+function routesBack(graph: TrayGraph, query: RouteQuery): FoundRoutes {
   const { from, to, budgetUm, least, passable, contested = new Set(), labels: most = Infinity } = query;
   const toGo = distancesTo(graph, to, passable, 'total');
   const ahead = least === 'total' ? toGo : distancesTo(graph, to, passable, 'visible');

@@ -1,3 +1,4 @@
+import { byIdentity } from '../../base/by-identity';
 import type { Mm } from '../../base/units';
 import { type NoPassage, passageProblem } from '../fill/fill';
 import type { Cable, CableKind, Laying } from '../fill/laying';
@@ -83,10 +84,28 @@ export function queryOf(tray: Laying, cable: Cable): RouteQuery {
     from,
     to,
     least: 'visible',
-    budgetUm: toUm(cable.lengthMm) - 2 * toUm(kind.slackMm),
-    passable: tray.openings.map((opening) => passageProblem(opening, kind, tray.behindMm) === undefined),
+    budgetUm: budgetUmOf(cable, kind),
+    passable: passableFor(tray, kind),
   };
 }
+
+/** What a cable has for its way, its slack taken off. */
+function budgetUmOf({ lengthMm }: Cable, { slackMm }: CableKind): number {
+  return toUm(lengthMm) - 2 * toUm(slackMm);
+}
+
+/** By place in the list of openings: whether a kind of cable goes through; asked once for each kind of a tray. */
+function passableFor(tray: Laying, kind: CableKind): readonly boolean[] {
+  const kinds = passableByKind(tray);
+  let passable = kinds.get(kind);
+  if (passable === undefined) {
+    passable = tray.openings.map((opening) => passageProblem(opening, kind, tray.behindMm) === undefined);
+    kinds.set(kind, passable);
+  }
+  return passable;
+}
+
+const passableByKind = byIdentity((_: Laying) => new Map<CableKind, readonly boolean[]>());
 
 /** The kind of a cable of this tray. */
 export function kindOf({ cableKinds }: Laying, cable: Cable): CableKind {
@@ -97,7 +116,7 @@ export function kindOf({ cableKinds }: Laying, cable: Cable): CableKind {
 
 /** A found route in ids and millimetres. */
 export function routeFrom(tray: Laying, cable: Cable, found: FoundRoute): Route {
-  const { budgetUm } = queryOf(tray, cable);
+  const budgetUm = budgetUmOf(cable, kindOf(tray, cable));
   const ids = (list: readonly { readonly id: string }[], places: readonly number[]) =>
     places.flatMap((at) => list[at]?.id ?? []);
   return {
