@@ -1,6 +1,7 @@
 import type { Block, PinShape } from '../../../boards/drawing/block';
 import { centreOf } from '../../../boards/drawing/geometry';
 import type { NameShape } from '../../../boards/drawing/names';
+import { farLabelsNeeded } from './far-labels';
 import { drawText, isReadable, lineMiddles, type Pen, stroke, traceLine, tracePath, traceRect } from './pen';
 
 /** Below this many pixels a pin is only a spot. */
@@ -79,6 +80,8 @@ function drawNumbers(pen: Pen, pins: readonly PinShape[]): void {
 
 function drawNames(pen: Pen, { names, leaders, pins }: Block): void {
   const { context, palette } = pen;
+  // From afar the connectors' own prints stand there in type of a fixed size.
+  if (farLabelsNeeded(pen.scale, palette.typePx)) return;
   if (!names.some((name) => isReadable(pen, name.sizeMm))) return;
   context.beginPath();
   for (const leader of leaders) traceLine(context, leader);
