@@ -14,7 +14,7 @@ export function RoutePage() {
       ) : (
         <>
           <TrayTools />
-          <Suspense fallback={<div className="tray-pane" />}>
+          <Suspense fallback={<div className="key-pane" />}>
             <TrayPane tray={tray} />
           </Suspense>
         </>

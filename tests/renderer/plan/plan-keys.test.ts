@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import { type PlanKeyPress, planKey } from '../../../renderer/areas/document/plan/plan-keys';
+import type { KeyPress } from '../../../renderer/actions/shortcut';
+import { planKey } from '../../../renderer/areas/document/plan/plan-keys';
 
-function press(key: string, held: Partial<PlanKeyPress> = {}) {
+function press(key: string, held: Partial<KeyPress> = {}) {
   return planKey({ key, shiftKey: false, ctrlKey: false, metaKey: false, altKey: false, ...held });
 }
 

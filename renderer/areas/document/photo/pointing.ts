@@ -1,5 +1,7 @@
 import type { PlanePoint } from '../../../../boards/pinout/photo/matrix3';
 import type { PictureSize, PinPoint } from '../../../../boards/pinout/photo/pointed';
+import type { KeyPress } from '../../../actions/shortcut';
+import { arrowStep } from '../../../look/arrow-keys';
 
 /** So many pins are asked for: four hold the grid, and two more show whether one of them is off. */
 const ASKED_FOR = 6;
@@ -48,23 +50,9 @@ export function pointNear(
   return points.filter((point) => away(point) <= reachPx).toSorted((a, b) => away(a) - away(b))[0]?.pin;
 }
 
-interface Arrow {
-  readonly key: string;
-  readonly shiftKey: boolean;
-  readonly altKey: boolean;
-  readonly ctrlKey: boolean;
-}
-
-const DIRECTIONS: Readonly<Record<string, PlanePoint>> = {
-  ArrowLeft: { x: -1, y: 0 },
-  ArrowRight: { x: 1, y: 0 },
-  ArrowUp: { x: 0, y: -1 },
-  ArrowDown: { x: 0, y: 1 },
-};
-
 /** How far an arrow key moves a point, in pixels: one; ten with Shift, a hundred with Ctrl, a tenth with Alt. */
-export function nudge({ key, shiftKey, altKey, ctrlKey }: Arrow): PlanePoint | null {
-  const direction = DIRECTIONS[key];
+export function nudge({ key, shiftKey, altKey, ctrlKey }: Omit<KeyPress, 'metaKey'>): PlanePoint | null {
+  const direction = arrowStep(key);
   if (direction === undefined) return null;
   const step = ctrlKey ? 100 : shiftKey ? 10 : altKey ? 0.1 : 1;
   return { x: direction.x * step, y: direction.y * step };

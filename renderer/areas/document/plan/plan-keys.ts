@@ -1,4 +1,6 @@
 import type { Mm } from '../../../../boards/base/units';
+import type { KeyPress } from '../../../actions/shortcut';
+import { arrowStep } from '../../../look/arrow-keys';
 
 /** What a key does on the board plan. */
 export type PlanKey =
@@ -11,37 +13,18 @@ export type PlanKey =
   | { readonly kind: 'paste' }
   | { readonly kind: 'cancel' };
 
-export interface PlanKeyPress {
-  readonly key: string;
-  readonly shiftKey: boolean;
-  readonly ctrlKey: boolean;
-  readonly metaKey: boolean;
-  readonly altKey: boolean;
-}
-
 const USUAL_MM: Mm = 0.5;
 const LARGE_MM: Mm = 5;
 const SMALL_MM: Mm = 0.1;
 
-const ARROWS: Readonly<Record<string, readonly [x: number, y: number]>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-};
-
-export function isArrow(key: string): boolean {
-  return ARROWS[key] !== undefined;
-}
-
 /** The meaning of a key press for the chosen connector; undefined leaves the key to whoever wants it. */
-export function planKey(press: PlanKeyPress): PlanKey | undefined {
+export function planKey(press: KeyPress): PlanKey | undefined {
   const { key, shiftKey, altKey } = press;
   if (press.ctrlKey || press.metaKey) return altKey || shiftKey ? undefined : clipboardKey(key);
-  const arrow = ARROWS[key];
+  const arrow = arrowStep(key);
   if (arrow) {
     const step = altKey ? SMALL_MM : shiftKey ? LARGE_MM : USUAL_MM;
-    return { kind: 'nudge', xMm: arrow[0] * step, yMm: arrow[1] * step };
+    return { kind: 'nudge', xMm: arrow.x * step, yMm: arrow.y * step };
   }
   if (altKey) return undefined;
   switch (key) {

@@ -1,12 +1,13 @@
-import { type KeyboardEvent, Suspense, useMemo, useRef } from 'react';
+import { type KeyboardEvent, Suspense, useMemo } from 'react';
 import { boardRemarks } from '../../../../boards/fit/board-remarks';
 import type { Target } from '../../../canvas/canvas-props';
 import { usePart } from '../../../fetched';
+import { KeyPane } from '../../../look/key-pane';
 import { useShownTheme } from '../../../look/use-media';
 import type { Moving } from '../../../store/session';
 import { useBuild, useSession, useWorkbench, type Workbench } from '../../../workbench';
 import { PLAN_CANVAS } from './plan-canvas-part';
-import { isArrow, planKey } from './plan-keys';
+import { planKey } from './plan-keys';
 import { cancel, copy, drop, nudge, openPins, paste, remove, turn, walk } from './plan-moves';
 
 const KEYS =
@@ -15,29 +16,16 @@ const KEYS =
 /** The board in the middle of the page: the pointer and the keys place connectors on it. */
 export function PlanPane() {
   const workbench = useWorkbench();
-  /** Escape was pressed last: the next Tab goes on past the plan. */
-  const leaving = useRef(false);
   return (
-    <div
-      className="plan-pane"
-      role="application"
-      aria-label={`Board plan. ${KEYS}.`}
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: it takes the keys for the chosen connector
-      tabIndex={0}
-      onKeyDown={(event) => {
-        const leaves = leaving.current && event.key === 'Tab';
-        leaving.current = event.key === 'Escape';
-        if (!leaves) onKey(workbench, event);
-      }}
-      onKeyUp={({ key }) => {
-        if (isArrow(key)) drop(workbench);
-      }}
-      onBlur={() => drop(workbench)}
+    <KeyPane
+      label={`Board plan. ${KEYS}.`}
+      onKey={(press) => onKey(workbench, press)}
+      onSettle={() => drop(workbench)}
     >
       <Suspense fallback={null}>
         <Drawing />
       </Suspense>
-    </div>
+    </KeyPane>
   );
 }
 
@@ -78,15 +66,13 @@ function Drawing() {
   );
 }
 
-function onKey(workbench: Workbench, event: KeyboardEvent): void {
-  const key = planKey(event);
-  if (key === undefined || workbench.session.getState().dialogs.length > 0) return;
-  // Past the last connector Tab is an ordinary Tab.
-  if (key.kind === 'walk' && !walk(workbench, key.by)) return;
-  event.preventDefault();
+function onKey(workbench: Workbench, press: KeyboardEvent): boolean {
+  const key = planKey(press);
+  if (key === undefined || workbench.session.getState().dialogs.length > 0) return false;
   switch (key.kind) {
     case 'walk':
-      break;
+      // Past the last connector Tab is an ordinary Tab.
+      return walk(workbench, key.by);
     case 'nudge':
       nudge(workbench, key.xMm, key.yMm);
       break;
@@ -108,4 +94,5 @@ function onKey(workbench: Workbench, event: KeyboardEvent): void {
     case 'cancel':
       cancel(workbench);
   }
+  return true;
 }

@@ -5,5 +5,5 @@ export function toFields(): void {
 
 /** From the fields back to the map. */
 export function toMap(): void {
-  document.querySelector<HTMLElement>('.tray-pane')?.focus();
+  document.querySelector<HTMLElement>('.route-page .key-pane')?.focus();
 }

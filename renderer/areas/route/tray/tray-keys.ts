@@ -1,4 +1,6 @@
 import type { Mm } from '../../../../boards/base/units';
+import type { KeyPress } from '../../../actions/shortcut';
+import { arrowStep } from '../../../look/arrow-keys';
 import { TRAY_TOOLS, type TrayTool } from '../../../store/session';
 
 /** What a key does on the map; directions are those of the screen. */
@@ -9,23 +11,8 @@ export type TrayKey =
   | { readonly kind: 'walk'; readonly by: 1 | -1 }
   | { readonly kind: 'other-side' | 'turn' | 'put' | 'remove' | 'cancel' };
 
-export interface TrayKeyPress {
-  readonly key: string;
-  readonly shiftKey: boolean;
-  readonly ctrlKey: boolean;
-  readonly metaKey: boolean;
-  readonly altKey: boolean;
-}
-
 const USUAL_MM: Mm = 1;
 const LARGE_MM: Mm = 10;
-
-const ARROWS: Readonly<Record<string, readonly [x: number, y: number]>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-};
 
 /** The key of each tool, as its button and the list of keys tell it. */
 export const TOOL_KEYS: Readonly<Record<TrayTool, string>> = {
@@ -45,17 +32,13 @@ export const OTHER_SIDE_KEY = 'M';
 
 const TOOLS: ReadonlyMap<string, TrayTool> = new Map(TRAY_TOOLS.map((tool) => [TOOL_KEYS[tool], tool]));
 
-export function isArrow(key: string): boolean {
-  return ARROWS[key] !== undefined;
-}
-
 /** The meaning of a key press on the map; undefined leaves the key to whoever wants it. */
-export function trayKey({ key, shiftKey, ctrlKey, metaKey, altKey }: TrayKeyPress): TrayKey | undefined {
+export function trayKey({ key, shiftKey, ctrlKey, metaKey, altKey }: KeyPress): TrayKey | undefined {
   if (ctrlKey || metaKey) return undefined;
-  const arrow = ARROWS[key];
+  const arrow = arrowStep(key);
   if (arrow) {
     const step = shiftKey ? LARGE_MM : USUAL_MM;
-    return { kind: altKey ? 'grow' : 'nudge', x: arrow[0] * step, y: arrow[1] * step };
+    return { kind: altKey ? 'grow' : 'nudge', x: arrow.x * step, y: arrow.y * step };
   }
   if (altKey) return undefined;
   const letter = key.length === 1 ? key.toUpperCase() : key;

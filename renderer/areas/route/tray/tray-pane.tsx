@@ -10,6 +10,7 @@ import type { Target } from '../../../canvas/canvas-props';
 import type { TrayTarget } from '../../../canvas/tray/tray-hits';
 import type { WayShown } from '../../../canvas/tray/tray-props';
 import { usePart } from '../../../fetched';
+import { KeyPane } from '../../../look/key-pane';
 import { useShownTheme } from '../../../look/use-media';
 import type { Selection, TrayDraft, TrayPart, TrayTool, WayDraft } from '../../../store/session';
 import { mapWords } from '../../../words/tray-words';
@@ -17,7 +18,7 @@ import { useBuild, useSession, useWorkbench, type Workbench } from '../../../wor
 import { goOnTo } from '../cables/cable-moves';
 import { toFields } from './to-and-fro';
 import { TRAY_CANVAS } from './tray-canvas-part';
-import { isArrow, trayKey } from './tray-keys';
+import { trayKey } from './tray-keys';
 import {
   beginNew,
   cancel,
@@ -40,8 +41,6 @@ const KEYS =
 export function TrayPane({ tray }: { readonly tray: Tray }) {
   const workbench = useWorkbench();
   const pane = useRef<HTMLDivElement>(null);
-  /** Escape was pressed last: the next Tab goes on past the map. */
-  const leaving = useRef(false);
   // A new place waits for the keys, wherever it was asked for. A menu gives the focus back first.
   const waits = useSession(({ trayDraft }) => trayDraft?.kind === 'new' || trayDraft?.kind === 'path');
   useEffect(() => {
@@ -50,27 +49,16 @@ export function TrayPane({ tray }: { readonly tray: Tray }) {
     return () => clearTimeout(timer);
   }, [waits]);
   return (
-    <div
+    <KeyPane
       ref={pane}
-      className="tray-pane"
-      role="application"
-      aria-label={`Map of the tray. ${KEYS}.`}
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: it takes the keys for what is chosen
-      tabIndex={0}
-      onKeyDown={(event) => {
-        const leaves = leaving.current && event.key === 'Tab';
-        leaving.current = event.key === 'Escape';
-        if (!leaves) onKey(workbench, event);
-      }}
-      onKeyUp={({ key }) => {
-        if (isArrow(key)) dropMoved(workbench);
-      }}
-      onBlur={() => dropMoved(workbench)}
+      label={`Map of the tray. ${KEYS}.`}
+      onKey={(press) => onKey(workbench, press)}
+      onSettle={() => dropMoved(workbench)}
     >
       <Suspense fallback={null}>
         <Drawing tray={tray} />
       </Suspense>
-    </div>
+    </KeyPane>
   );
 }
 
@@ -149,17 +137,15 @@ function selectionOf(target: TrayTarget | null): Selection {
   return target.kind === 'plug' ? { kind: 'plug', plug: target.plug } : target;
 }
 
-function onKey(workbench: Workbench, event: KeyboardEvent): void {
-  const key = trayKey(event);
-  if (key === undefined || workbench.session.getState().dialogs.length > 0) return;
-  // Past the last place Tab is an ordinary Tab.
-  if (key.kind === 'walk' && !walk(workbench, key.by)) return;
-  event.preventDefault();
+function onKey(workbench: Workbench, press: KeyboardEvent): boolean {
+  const key = trayKey(press);
+  if (key === undefined || workbench.session.getState().dialogs.length > 0) return false;
   // From the back right is left on the sheet.
   const across = workbench.session.getState().traySide === 'front' ? 1 : -1;
   switch (key.kind) {
     case 'walk':
-      break;
+      // Past the last place Tab is an ordinary Tab.
+      return walk(workbench, key.by);
     case 'nudge':
       nudge(workbench, key.x * across, key.y);
       break;
@@ -185,4 +171,5 @@ function onKey(workbench: Workbench, event: KeyboardEvent): void {
     case 'cancel':
       cancel(workbench);
   }
+  return true;
 }

@@ -1,3 +1,4 @@
+import type { KeyPress } from '../../../actions/shortcut';
 import type { Direction } from './steps';
 
 /** What a key does while a plug is in the hand. */
@@ -7,14 +8,6 @@ export type PlacingKey =
   | { readonly kind: 'turn'; readonly by: 1 | -1 }
   | { readonly kind: 'seat' }
   | { readonly kind: 'cancel' };
-
-interface KeyPress {
-  readonly key: string;
-  readonly shiftKey: boolean;
-  readonly ctrlKey: boolean;
-  readonly metaKey: boolean;
-  readonly altKey: boolean;
-}
 
 /** The meaning of a key press for a plug in the hand; undefined leaves the key to whoever wants it. */
 export function placingKey(press: KeyPress): PlacingKey | undefined {
