@@ -1,7 +1,4 @@
-import './canvas.css';
-import type Konva from 'konva/lib/Core';
-import { type Ref, useCallback, useMemo, useRef, useState } from 'react';
-import { Stage } from 'react-konva/es/ReactKonvaCore';
+import { type Ref, useCallback, useMemo } from 'react';
 import { measureByTable } from '../../boards/drawing/measure';
 import { boardWords } from './board-words';
 import type { CanvasProps, CanvasView } from './canvas-props';
@@ -13,15 +10,12 @@ import { drawAnchors, drawGhost, drawInHand } from './drawing/draw-placing';
 import { drawPlanned } from './drawing/draw-planned';
 import { drawHover, drawSelection } from './drawing/draw-selection';
 import type { Pen } from './drawing/pen';
+import { DrawingLayers } from './drawing-layers';
 import { FitLabel } from './fit-label';
 import { anchorsOf, ghostOf, looseOutline, placesFor } from './in-hand';
-import { PenLayer } from './pen-layer';
 import { sceneOf } from './scene/scene-of';
 import { useBench } from './use-bench';
-import { usePalette } from './use-palette';
-import { usePixelRatio } from './use-pixel-ratio';
-import { useSize } from './use-size';
-import { useView } from './use-view';
+import { useDrawingStage } from './use-drawing-stage';
 import { toMm } from './view';
 import { viewedScene } from './viewed';
 
@@ -35,22 +29,13 @@ interface BoardCanvasProps extends CanvasProps {
  */
 export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
   const { build, live, marks, placing, planned, selection, theme } = props;
-  const wrapper = useRef<HTMLDivElement>(null);
-  const topLayer = useRef<Konva.Layer | null>(null);
-  const [stage, setStage] = useState<Konva.Stage | null>(null);
-  const size = useSize(wrapper);
-  const palette = usePalette(wrapper, theme);
 
   const scene = useMemo(() => sceneOf(build, { view: build.view, measure: measureByTable }), [build]);
   const worst = useMemo(() => worstMarks(marks), [marks]);
   const dangers = useMemo(() => dangerContacts(scene, worst), [scene, worst]);
   const viewed = useMemo(() => viewedScene(scene), [scene]);
-  const { view, commands } = useView(stage, size, viewed, ref);
-  usePixelRatio(stage);
-  const redrawTop = useCallback(() => {
-    topLayer.current?.batchDraw();
-  }, []);
-  const bench = useBench({ element: wrapper, view, commands, props, scene, redrawTop });
+  const stage = useDrawingStage(viewed, theme, ref);
+  const bench = useBench({ ...stage, props, scene });
 
   const inHand = placing?.plug ?? null;
   const candidate = placing?.candidate ?? null;
@@ -82,27 +67,15 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
     drawAnchors(pen, anchors);
     const pointer = bench.pointer();
     if (ghost) drawGhost(pen, ghost.shape, ghost.fit);
-    else if (pointer && view) {
-      const outline = looseOutline(scene, placing, toMm(view.now(), pointer));
+    else if (pointer && stage.view) {
+      const outline = looseOutline(scene, placing, toMm(stage.view.now(), pointer));
       if (outline) drawInHand(pen, outline);
     }
   };
 
   return (
-    <div ref={wrapper} className="board-canvas" role="img" aria-label={boardWords(build, marks)}>
-      {size && palette && (
-        <Stage
-          ref={setStage}
-          className="board-canvas-stage"
-          width={size.width}
-          height={size.height}
-          listening={false}
-        >
-          <PenLayer name="board" palette={palette} draw={board} />
-          <PenLayer name="top" palette={palette} draw={top} layer={topLayer} />
-        </Stage>
-      )}
-      {ghost && view && <FitLabel build={build} ghost={ghost} view={view} />}
-    </div>
+    <DrawingLayers on={stage} label={boardWords(build, marks)} name="board" ground={board} top={top}>
+      {ghost && stage.view && <FitLabel build={build} ghost={ghost} view={stage.view} />}
+    </DrawingLayers>
   );
 }

@@ -12,6 +12,9 @@ const MARGIN_PX = 40;
 const READABLE = 15;
 const NEAREST = 30;
 
+/** What a view that nobody has moved does when the stage gets another size. */
+export type WhileUntouched = 'fit again' | 'keep the scale';
+
 /**
  * The view of a stage: fitted at first, kept in place through resizing and turning, moved on request. A view
  * that nobody has moved may be fitted again when the stage gets another size.
@@ -21,7 +24,7 @@ export function useView(
   size: SizePx | null,
   scene: Viewed,
   ref: Ref<CanvasView> | undefined,
-  whileUntouched: 'fit again' | 'keep the scale' = 'keep the scale',
+  whileUntouched: WhileUntouched = 'keep the scale',
 ): { readonly view: ViewHandle | null; readonly commands: CanvasView } {
   const view = useMemo(() => stage && viewHandle(stage), [stage]);
   const sceneNow = useRef(scene);

@@ -1,4 +1,3 @@
-import { Suspense } from 'react';
 import { useBuild } from '../../workbench';
 import { NoTray } from './tray/no-tray';
 import { TrayPane } from './tray/tray-pane';
@@ -14,9 +13,7 @@ export function RoutePage() {
       ) : (
         <>
           <TrayTools />
-          <Suspense fallback={<div className="key-pane" />}>
-            <TrayPane tray={tray} />
-          </Suspense>
+          <TrayPane tray={tray} />
         </>
       )}
     </main>

@@ -1,7 +1,4 @@
-import '../canvas.css';
-import type Konva from 'konva/lib/Core';
-import { type Ref, useCallback, useMemo, useRef, useState } from 'react';
-import { Stage } from 'react-konva/es/ReactKonvaCore';
+import { type Ref, useCallback, useMemo } from 'react';
 import { connectorOf } from '../../../boards/document/lookup';
 import { USUAL_ROOMS } from '../../../boards/drawing/block';
 import { measureByTable } from '../../../boards/drawing/measure';
@@ -13,12 +10,9 @@ import { drawConnectors, drawWiring } from '../drawing/draw-layers';
 import { worstMarks } from '../drawing/draw-marks';
 import { drawHover, drawSelection } from '../drawing/draw-selection';
 import type { Pen } from '../drawing/pen';
-import { PenLayer } from '../pen-layer';
+import { DrawingLayers } from '../drawing-layers';
 import { rememberedBlock } from '../scene/block-memo';
-import { usePalette } from '../use-palette';
-import { usePixelRatio } from '../use-pixel-ratio';
-import { useSize } from '../use-size';
-import { useView } from '../use-view';
+import { useDrawingStage } from '../use-drawing-stage';
 import { viewedScene } from '../viewed';
 import { drawDistances, drawGuides, drawLeftPlace, drawRemarked } from './draw-plan';
 import type { PlanProps } from './plan-props';
@@ -39,21 +33,12 @@ const NO_MARKS = worstMarks([]);
  */
 export function PlanCanvas({ ref, ...props }: PlanCanvasProps) {
   const { build, chosen, moving, remarks, theme } = props;
-  const wrapper = useRef<HTMLDivElement>(null);
-  const topLayer = useRef<Konva.Layer | null>(null);
-  const [stage, setStage] = useState<Konva.Stage | null>(null);
-  const size = useSize(wrapper);
-  const palette = usePalette(wrapper, theme);
 
   const { board, id } = build;
   const scene = useMemo(() => planScene(id, board), [id, board]);
   const viewed = useMemo(() => viewedScene(scene), [scene]);
-  const { view, commands } = useView(stage, size, viewed, ref, 'fit again');
-  usePixelRatio(stage);
-  const redrawTop = useCallback(() => {
-    topLayer.current?.batchDraw();
-  }, []);
-  const pointed = usePlanGround({ element: wrapper, view, commands, props, scene, redrawTop });
+  const stage = useDrawingStage(viewed, theme, ref, 'fit again');
+  const pointed = usePlanGround({ ...stage, props, scene });
 
   const connector = moving ? connectorOf(board, moving.connector) : undefined;
   const onItsWay = useMemo(() => {
@@ -99,19 +84,6 @@ export function PlanCanvas({ ref, ...props }: PlanCanvasProps) {
   };
 
   return (
-    <div ref={wrapper} className="board-canvas" role="img" aria-label={boardWords(scene.build, [])}>
-      {size && palette && (
-        <Stage
-          ref={setStage}
-          className="board-canvas-stage"
-          width={size.width}
-          height={size.height}
-          listening={false}
-        >
-          <PenLayer name="plan" palette={palette} draw={ground} />
-          <PenLayer name="top" palette={palette} draw={top} layer={topLayer} />
-        </Stage>
-      )}
-    </div>
+    <DrawingLayers on={stage} label={boardWords(scene.build, [])} name="plan" ground={ground} top={top} />
   );
 }

@@ -1,14 +1,8 @@
-import '../canvas.css';
-import type Konva from 'konva/lib/Core';
-import { type Ref, useCallback, useMemo, useRef, useState } from 'react';
-import { Stage } from 'react-konva/es/ReactKonvaCore';
+import { type Ref, useCallback, useMemo } from 'react';
 import type { CanvasView } from '../canvas-props';
 import type { Pen } from '../drawing/pen';
-import { PenLayer } from '../pen-layer';
-import { usePalette } from '../use-palette';
-import { usePixelRatio } from '../use-pixel-ratio';
-import { useSize } from '../use-size';
-import { useView } from '../use-view';
+import { DrawingLayers } from '../drawing-layers';
+import { useDrawingStage } from '../use-drawing-stage';
 import { pathsOfLaying } from './cable-shapes';
 import { draftedTray } from './drafted';
 import { drawChosenCable } from './draw-cables';
@@ -33,11 +27,6 @@ interface TrayCanvasProps extends TrayProps {
  */
 export function TrayCanvas({ ref, ...props }: TrayCanvasProps) {
   const { build, tray, board, side, cables, way, selection, draft, theme, label } = props;
-  const wrapper = useRef<HTMLDivElement>(null);
-  const topLayer = useRef<Konva.Layer | null>(null);
-  const [stage, setStage] = useState<Konva.Stage | null>(null);
-  const size = useSize(wrapper);
-  const palette = usePalette(wrapper, theme);
   const shown = useMemo(() => draftedTray(tray, draft), [tray, draft]);
   const scene = useMemo(() => traySceneOf(shown, board, side, cables), [shown, board, side, cables]);
   const lines = useMemo(() => {
@@ -47,12 +36,8 @@ export function TrayCanvas({ ref, ...props }: TrayCanvasProps) {
     return wayLines(way, pathsOfLaying(laying, shown, scene.look), fromOf);
   }, [way, cables, shown, scene]);
   const viewed = useMemo(() => viewedTray(build, scene), [build, scene]);
-  const { view, commands } = useView(stage, size, viewed, ref, 'fit again');
-  usePixelRatio(stage);
-  const redrawTop = useCallback(() => {
-    topLayer.current?.batchDraw();
-  }, []);
-  const pointed = useTrayGround({ element: wrapper, view, commands, props, scene, redrawTop });
+  const stage = useDrawingStage(viewed, theme, ref, 'fit again');
+  const pointed = useTrayGround({ ...stage, props, scene });
 
   const ground = useCallback(
     (pen: Pen) => {
@@ -74,20 +59,5 @@ export function TrayCanvas({ ref, ...props }: TrayCanvasProps) {
     if (target && draft === null) drawPointed(pen, scene, target);
   };
 
-  return (
-    <div ref={wrapper} className="board-canvas" role="img" aria-label={label}>
-      {size && palette && (
-        <Stage
-          ref={setStage}
-          className="board-canvas-stage"
-          width={size.width}
-          height={size.height}
-          listening={false}
-        >
-          <PenLayer name="tray" palette={palette} draw={ground} />
-          <PenLayer name="top" palette={palette} draw={top} layer={topLayer} />
-        </Stage>
-      )}
-    </div>
-  );
+  return <DrawingLayers on={stage} label={label} name="tray" ground={ground} top={top} />;
 }
