@@ -62,7 +62,7 @@ export function farLabels(
     const text = cut(block.connector.print || block.connector.title);
     const width = measureByTable(text, sizeMm, 'strong');
     for (const box of spotsAbout(block.shell, width, sizeMm * 1.15)) {
-      if (taken.meeting(box).length > 0) continue;
+      if (taken.isTaken(box)) continue;
       const label = { text, box, sizeMm };
       taken.add(box, label);
       return [label];

@@ -35,6 +35,6 @@ export function blocksOf(
 
 function roomLeft(block: Block, way: WayOut, taken: RectBuckets<Connector>): Mm | null {
   const foreign = (connector: Connector) => connector !== block.connector;
-  const meets = namesOnWay(block, way).some((name) => taken.meeting(name.box).some(foreign));
+  const meets = namesOnWay(block, way).some((name) => taken.isTaken(name.box, foreign));
   return meets ? null : block.rooms[way];
 }

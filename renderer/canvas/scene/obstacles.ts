@@ -17,6 +17,6 @@ export function obstacles(): Obstacles {
   const buckets: RectBuckets<Obstacle> = rectBuckets();
   return {
     add: buckets.add,
-    free: (rects, counts) => rects.every((rect) => !buckets.meeting(rect).some(counts)),
+    free: (rects, counts) => rects.every((rect) => !buckets.isTaken(rect, counts)),
   };
 }

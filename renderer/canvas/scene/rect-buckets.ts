@@ -6,7 +6,9 @@ export interface RectBuckets<T> {
   readonly add: (rect: Rect, item: T) => void;
   /** Everything that shares area with a rectangle, each once, in the order of adding. */
   readonly meeting: (rect: Rect) => readonly T[];
-  /** The same, and everything that only its edge touches: a line has no area. */
+  /** Whether anything that counts shares area with a rectangle; looks no further than the first that does. */
+  readonly isTaken: (rect: Rect, counts?: (item: T) => boolean) => boolean;
+  /** The same as `meeting`, and everything that only its edge touches: a line has no area. */
   readonly touching: (rect: Rect) => readonly T[];
   /** Everything whose rectangle holds a point, edges included, in the order of adding. */
   readonly at: (point: Point) => readonly T[];
@@ -49,6 +51,11 @@ export function rectBuckets<T>(): RectBuckets<T> {
       }
     },
     meeting: (rect) => found(rect, (entry) => overlap(entry.rect, rect)),
+    isTaken: (rect, counts = () => true) => {
+      for (const key of keysOf(rect))
+        if (buckets.get(key)?.some((entry) => overlap(entry.rect, rect) && counts(entry.item))) return true;
+      return false;
+    },
     touching: (rect) => found(rect, (entry) => touch(entry.rect, rect)),
     at: (point) =>
       found(

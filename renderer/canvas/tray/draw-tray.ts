@@ -6,7 +6,7 @@ import type { BoardShape } from './board-shape';
 import { drawCables } from './draw-cables';
 import { drawArea, drawDraught, drawFan, drawnFar, drawOpening, drawPoint, drawStandoff } from './draw-signs';
 import type { PathShape } from './path-shapes';
-import { type TrayLabel, trayLabelsOf } from './tray-labels';
+import { labelsOnTheWay, type TrayLabel, trayLabelsOf } from './tray-labels';
 import type { TrayScene } from './tray-scene';
 
 /** The whole map but names: the metal, the board, what is on the other side, then what is on this one. */
@@ -32,10 +32,18 @@ export function drawTray(pen: Pen, scene: TrayScene): void {
   }
 }
 
-/** The names, each on a patch of what it stands on, so that no path runs through it. */
-export function drawNames(pen: Pen, scene: TrayScene): void {
-  const { context, palette } = pen;
-  for (const label of trayLabelsOf(scene, pen.scale, palette.typePx)) {
+/**
+ * The names, each on a patch of what it stands on, so that no path runs through it.
+ *
+ * @param resting the map without what is on its way; the same one where nothing is
+ */
+export function drawNames(pen: Pen, scene: TrayScene, resting: TrayScene): void {
+  const { context, palette, scale } = pen;
+  const labels =
+    scene === resting
+      ? trayLabelsOf(scene, scale, palette.typePx)
+      : labelsOnTheWay(resting, scene, scale, palette.typePx);
+  for (const label of labels) {
     if (!overlap(label.box, pen.window)) continue;
     drawPatch(pen, scene, label);
     context.fillStyle = label.near ? palette.ink : palette.inkSoft;

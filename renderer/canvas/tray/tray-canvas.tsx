@@ -28,7 +28,11 @@ interface TrayCanvasProps extends TrayProps {
 export function TrayCanvas({ ref, ...props }: TrayCanvasProps) {
   const { build, tray, board, side, cables, way, selection, draft, theme, label } = props;
   const shown = useMemo(() => draftedTray(tray, draft), [tray, draft]);
-  const scene = useMemo(() => traySceneOf(shown, board, side, cables), [shown, board, side, cables]);
+  const resting = useMemo(() => traySceneOf(tray, board, side, cables), [tray, board, side, cables]);
+  const scene = useMemo(
+    () => (shown === tray ? resting : traySceneOf(shown, board, side, cables)),
+    [shown, tray, resting, board, side, cables],
+  );
   const lines = useMemo(() => {
     if (way === null || cables === null) return null;
     const { laying } = cables.laid;
@@ -42,9 +46,9 @@ export function TrayCanvas({ ref, ...props }: TrayCanvasProps) {
   const ground = useCallback(
     (pen: Pen) => {
       drawTray(pen, scene);
-      drawNames(pen, scene);
+      drawNames(pen, scene, resting);
     },
-    [scene],
+    [scene, resting],
   );
   const top = (pen: Pen) => {
     drawDraft(pen, scene, tray, draft, pointed.hovered());

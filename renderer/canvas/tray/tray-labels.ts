@@ -56,14 +56,44 @@ export function trayLabelsOf(scene: TrayScene, scale: number, typePx: number): r
  * is left out until the map is nearer. The shelf has all of them.
  */
 export function trayLabels(scene: TrayScene, scale: number, typePx: number): readonly TrayLabel[] {
-  const sizeMm = (LABEL_SHARE * typePx) / scale;
+  return laidOut(namedOn(scene), standing(scene, scale), scale, typePx);
+}
+
+/**
+ * The names while something is on its way: only what moves has its name laid out anew, so that no other jumps
+ * about. At rest all of them find their places again.
+ *
+ * @param resting the map without what is on its way
+ */
+export function labelsOnTheWay(
+  resting: TrayScene,
+  scene: TrayScene,
+  scale: number,
+  typePx: number,
+): readonly TrayLabel[] {
+  const before = new Map(namedOn(resting).map(({ id, about }) => [id, about]));
+  const moved = namedOn(scene).filter(({ id, about }) => !sameRect(before.get(id), about));
+  const ids = new Set(moved.map(({ id }) => id));
+  const kept = trayLabelsOf(resting, scale, typePx).filter(({ of }) => !ids.has(of));
   const taken = standing(scene, scale);
-  return namedOn(scene).flatMap((named): readonly TrayLabel[] => {
+  for (const { box } of kept) taken.add(box, LABEL);
+  return [...kept, ...laidOut(moved, taken, scale, typePx)];
+}
+
+/** Each name at the first spot that is free. */
+function laidOut(
+  all: readonly Named[],
+  taken: RectBuckets<string | symbol>,
+  scale: number,
+  typePx: number,
+): readonly TrayLabel[] {
+  const sizeMm = (LABEL_SHARE * typePx) / scale;
+  return all.flatMap((named): readonly TrayLabel[] => {
     const text = cut(named.name);
     const width = measureByTable(text, sizeMm, 'text');
     const own = { of: named.id, sizeMm, near: named.near };
     for (const { text: shown, box, upright } of spotsFor(named, text, width, sizeMm)) {
-      if (taken.meeting(box).some((each) => each !== named.id || !named.inside)) continue;
+      if (taken.isTaken(box, (each) => each !== named.id || !named.inside)) continue;
       taken.add(box, LABEL);
       return [{ ...own, text: shown, box, upright }];
     }
@@ -145,6 +175,10 @@ function* spotsFor({ about, inside }: Named, text: string, width: number, sizeMm
       yield { text, box: rectAbout(centreOf(about), height, width), upright: true };
   }
   for (const box of spotsAbout(about, width, height)) yield { text, box, upright: false };
+}
+
+function sameRect(one: Rect | undefined, other: Rect): boolean {
+  return one?.x === other.x && one.y === other.y && one.width === other.width && one.height === other.height;
 }
 
 /** A name as long as a sentence would run over the whole tray. */

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { contains, overlap, type Point, type Rect, rectAbout } from '../../../boards/drawing/geometry';
-import { trayLabels } from '../../../renderer/canvas/tray/tray-labels';
+import { labelsOnTheWay, trayLabels } from '../../../renderer/canvas/tray/tray-labels';
 import { traySceneOf } from '../../../renderer/canvas/tray/tray-scene';
 import { board } from '../../boards/library/demo-files';
 import { anyMap } from './any-map';
@@ -31,6 +31,26 @@ describe('names on the map', () => {
       { seed: 413, numRuns: 150 },
     );
     expect(shown).toBeGreaterThan(1_000);
+  });
+
+  it('stay where they are while one of the others is dragged, which keeps clear of them', () => {
+    let kept = 0;
+    fc.assert(
+      fc.property(anyMap(), scale, fc.integer({ min: 1, max: 60 }), (tray, near, by) => {
+        const [first, ...others] = tray.points;
+        fc.pre(first !== undefined);
+        const moved = { ...tray, points: [{ ...first, xMm: first.xMm + by }, ...others] };
+        const resting = traySceneOf(tray, board, 'front');
+        const going = labelsOnTheWay(resting, traySceneOf(moved, board, 'front'), near, TYPE_PX);
+        const restOf = (labels: typeof going) => labels.filter(({ of }) => of !== first.id);
+        expect(restOf(going)).toEqual(restOf(trayLabels(resting, near, TYPE_PX)));
+        kept += restOf(going).length;
+        const own = going.find(({ of }) => of === first.id);
+        for (const { box } of own ? restOf(going) : []) expect(own && overlap(own.box, box)).toBe(false);
+      }),
+      { seed: 416, numRuns: 60 },
+    );
+    expect(kept).toBeGreaterThan(400);
   });
 
   it('are those of the shelf, and none is told twice', () => {
