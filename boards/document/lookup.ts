@@ -6,6 +6,8 @@ import type { Lead, Plug, Wire } from './lead';
 import { splitEnd } from './lead';
 import { gridIndex } from './numbering';
 import type { Photo } from './photo';
+import type { PlaceChoice } from './rating';
+import type { ChosenRoute } from './route';
 import type { Unit } from './unit';
 
 /** A plug of a build: lead id and plug id. */
@@ -61,6 +63,20 @@ const NO_UNITS: readonly Unit[] = [];
 /** Everything beside the board that has connectors; the same list for every build that has none. */
 export function unitsOf({ units }: Build): readonly Unit[] {
   return units ?? NO_UNITS;
+}
+
+const NO_CHOICES: readonly PlaceChoice[] = [];
+
+/** Where drives and fans go because a person said so; the same list for every build with no such choice. */
+export function choicesOf({ choices }: Build): readonly PlaceChoice[] {
+  return choices ?? NO_CHOICES;
+}
+
+const NO_ROUTES: readonly ChosenRoute[] = [];
+
+/** Chosen ways of cables; the same list for every build that has none. */
+export function routesOf({ routes }: Build): readonly ChosenRoute[] {
+  return routes ?? NO_ROUTES;
 }
 
 /** Every connector that a plug of the build can sit on: those of the board first. */

@@ -94,7 +94,7 @@ export interface FindingData {
   readonly 'supply-on-wire': PartOnPins & { readonly volts: Volts };
   readonly 'fan-supply-on-signal': PartOnPins & { readonly volts: Volts };
   readonly 'fan-unpowered': PartOnPins;
-  /** What all fans on a header, or on the hub on it, take; read, where the header's rating is from its manual. */
+  /** What all fans on a header, or on the hub on it, take; "unread": what was taken as usual, because nobody has read it. */
   readonly 'fan-overload': {
     readonly connector: string;
     readonly hub?: string;
@@ -102,7 +102,7 @@ export interface FindingData {
     readonly startAmps: Amps;
     readonly runningAmps: Amps;
     readonly ratedAmps: Amps;
-    readonly isRead: boolean;
+    readonly unread?: 'header' | 'hub' | 'fan';
   };
   /** The fan that is there without telling its speed, or where none is, the one that belongs there. */
   readonly 'watched-header-silent': {

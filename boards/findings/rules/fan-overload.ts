@@ -1,7 +1,9 @@
 import { loadsNow } from '../../routing/assign/assignments';
-import { fansOf } from '../../routing/assign/build-fans';
+import { type BuildFans, fansOf, fansOn, type JoinedHub } from '../../routing/assign/build-fans';
 import type { FindingOf } from '../finding';
+import type { FindingData } from '../finding-data';
 import type { Rule } from '../rule';
+import { fewerFansText } from '../words/remedies';
 
 /**
  * A fan header gives so much and no more: all that hangs on it counts, through a hub as well.
@@ -20,38 +22,48 @@ export const fanOverload: Rule<'fan-overload'> = {
       ({ header, startA, runningA, ratedA, from }): readonly FindingOf<'fan-overload'>[] => {
         if (startA <= ratedA) return [];
         const connector = build.board.connectors.find(({ id }) => id === header);
-        const hub = fans.hubs.get(header)?.unit;
-        // Fed from the supply unit, a hub is what is rated, and its rating was always read.
-        const isRead = from === 'supply' || connector?.rating?.amps !== undefined;
-        const running = runningA > ratedA;
+        const hub = fans.hubs.get(header);
+        // Fed from the supply unit, a hub is what is rated; else whichever of the two may carry less.
+        const isHubs = hub !== undefined && (from === 'supply' || hub.rating.amps === ratedA);
+        const unread = unreadOf(fans, header, isHubs ? hub : undefined);
+        const severity = runningA > ratedA ? 'danger' : 'fault';
         return [
           {
             code: 'fan-overload',
-            severity: isRead ? (running ? 'danger' : 'fault') : 'doubt',
-            leads: fans.fans.flatMap(({ id }) => (fans.now.get(id)?.header === header ? [id] : [])),
+            severity: unread === undefined ? severity : 'doubt',
+            leads: fansOn(fans, header).map(({ id }) => id),
             pins:
               connector?.pins.flatMap(({ pin, signal }) =>
                 signal === 'fan-supply' ? [{ connector: header, pin }] : [],
               ) ?? [],
             data: {
               connector: header,
-              ...(hub && { hub: hub.id, fedBySupply: from === 'supply' }),
+              ...(hub && { hub: hub.unit.id, fedBySupply: from === 'supply' }),
               startAmps: startA,
               runningAmps: runningA,
               ratedAmps: ratedA,
-              isRead,
+              ...(unread && { unread }),
             },
-            remedies: [
-              {
-                text:
-                  from === 'supply'
-                    ? 'Take fans off the hub, or share them between two.'
-                    : 'Move fans to other headers, or to a hub that has its own lead to the supply unit.',
-              },
-            ],
+            remedies: [{ text: fewerFansText(from === 'supply') }],
           },
         ];
       },
     );
   },
 };
+
+/** What of a sum that is held against the rating of a hub, or else of a header, nobody has read. */
+function unreadOf(
+  fans: BuildFans,
+  header: string,
+  hub: JoinedHub | undefined,
+): FindingData['fan-overload']['unread'] {
+  if (hub !== undefined && hub.unit.hub === undefined) return 'hub';
+  if (
+    hub === undefined &&
+    fans.assumed.some((each) => each.code === 'header-amps' && each.connector === header)
+  )
+    return 'header';
+  const on = new Set(fansOn(fans, header).map(({ id }) => id));
+  return fans.assumed.some((each) => each.code === 'fan' && on.has(each.lead)) ? 'fan' : undefined;
+}

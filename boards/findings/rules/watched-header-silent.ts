@@ -1,6 +1,7 @@
-import { fansOf, reportsSpeed } from '../../routing/assign/build-fans';
+import { fansOf, fansOn, reportsSpeed } from '../../routing/assign/build-fans';
 import type { FindingOf } from '../finding';
 import type { Rule } from '../rule';
+import { reportSpeedText } from '../words/remedies';
 
 /**
  * A board that watches a header for the processor’s fan stops, or does not start, while no speed comes from it.
@@ -17,7 +18,7 @@ export const watchedHeaderSilent: Rule<'watched-header-silent'> = {
     const fans = fansOf(build);
     return build.board.connectors.flatMap((connector): readonly FindingOf<'watched-header-silent'>[] => {
       if (connector.rating?.watched !== true) return [];
-      const here = fans.fans.filter(({ id }) => fans.now.get(id)?.header === connector.id);
+      const here = fansOn(fans, connector.id);
       if (here.some(({ id }) => reportsSpeed(build, fans, id))) return [];
       const silent = here[0];
       const cooler = silent ?? fans.fans.find(({ cools }) => cools === 'processor');
@@ -30,13 +31,7 @@ export const watchedHeaderSilent: Rule<'watched-header-silent'> = {
             signal === 'fan-tach' ? [{ connector: connector.id, pin }] : [],
           ),
           data: { connector: connector.id, ...(cooler && { fan: cooler.id }), isEmpty: silent === undefined },
-          remedies: [
-            {
-              text: silent
-                ? 'Take a fan with a speed wire, or the outlet of the hub that hands the speed back.'
-                : 'Put the fan of the processor’s cooler there, or what the manual names instead.',
-            },
-          ],
+          remedies: [{ text: reportSpeedText(silent !== undefined) }],
         },
       ];
     });

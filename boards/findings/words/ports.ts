@@ -1,6 +1,6 @@
 import { listed } from '../../base/listed';
-import { unitsOf } from '../../document/lookup';
-import { connectorName, leadName } from '../../document/names';
+import { connectorName, leadName, unitName } from '../../document/names';
+import type { FindingData } from '../finding-data';
 import type { WordsFor } from './finding-words';
 import { pinsOf, pinWithJob, plugText, voltsText } from './names';
 import { ampsText, fuseText, voltsSpanText } from './numbers';
@@ -93,11 +93,11 @@ export const PORT_WORDS: WordsFor<
   }),
 
   'fan-overload': (
-    { data: { connector, hub, fedBySupply, startAmps, runningAmps, ratedAmps, isRead } },
+    { data: { connector, hub, fedBySupply, startAmps, runningAmps, ratedAmps, unread } },
     build,
   ) => {
     const header = connectorName(build, connector);
-    const name = unitsOf(build).find(({ id }) => id === hub)?.name;
+    const name = hub === undefined ? undefined : unitName(build, hub);
     const carrier = fedBySupply === true && name !== undefined ? name : header;
     const through = name !== undefined && fedBySupply !== true ? ` through ${name}` : '';
     const takes =
@@ -106,11 +106,7 @@ export const PORT_WORDS: WordsFor<
         : `take ${ampsText(startAmps)} when they start`;
     return {
       title: `The fans on ${carrier}${through} ${takes}, and it may carry ${ampsText(ratedAmps)}.`,
-      reason: `Together they take ${ampsText(runningAmps)} running and ${ampsText(startAmps)} for a moment at the start. ${
-        isRead
-          ? 'More than the rating can burn the header or the trace to it.'
-          : 'Nobody has read the rating of this header; about 1 A is usual. See the board’s manual.'
-      }`,
+      reason: `Together they take ${ampsText(runningAmps)} running and ${ampsText(startAmps)} for a moment at the start. ${overloadText(fedBySupply === true, unread)}`,
     };
   },
 
@@ -143,3 +139,19 @@ export const PORT_WORDS: WordsFor<
     reason: `It joins ${pinWithJob(build, first.pin)} of ${connectorName(build, first.pin.connector)} and ${pinWithJob(build, second.pin)} of ${connectorName(build, second.pin.connector)}.`,
   }),
 };
+
+/** What comes of too much current, or what to read before that is certain. */
+function overloadText(onHub: boolean, unread: FindingData['fan-overload']['unread']): string {
+  switch (unread) {
+    case 'header':
+      return 'Nobody has read the rating of this header; about 1\u00a0A is usual. See the board’s manual.';
+    case 'hub':
+      return 'Nobody has read the rating of this hub. See its maker’s sheet.';
+    case 'fan':
+      return 'Nobody has read the labels of all of these fans; for those, what is usual was added up. Look at them.';
+    case undefined:
+      return onHub
+        ? 'More than the rating can burn the hub or the lead that feeds it.'
+        : 'More than the rating can burn the header or the trace to it.';
+  }
+}

@@ -94,6 +94,19 @@ export function breakRingText(build: Build, ref: PlugRef, hub: string): string {
   return `Take ${plugText(build, ref)} off, and feed ${hub} from one place only.`;
 }
 
+export function fewerFansText(fromSupply: boolean): string {
+  return fromSupply
+    ? 'Take fans off the hub, or share them between two.'
+    : 'Move fans to other headers, or to a hub that has its own lead to the supply unit.';
+}
+
+/** Of a header that the board watches; "there": a fan is on it, and tells no speed. */
+export function reportSpeedText(there: boolean): string {
+  return there
+    ? 'Take a fan with a speed wire, or the outlet of the hub that hands the speed back.'
+    : 'Put the fan of the processor’s cooler there, or what the manual names instead.';
+}
+
 export function readSheetText(): string {
   return 'Fill in its pins from the maker’s sheet. Until then use only the cables that came with this supply.';
 }

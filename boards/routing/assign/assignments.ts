@@ -1,8 +1,7 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
-import { unitsOf } from '../../document/lookup';
 import { type BuildDrives, drivesOf } from './build-drives';
-import { type Assumed, type BuildFans, fansOf } from './build-fans';
+import { type Assumed, type BuildFans, fansOf, fansOn, whatFansNeed } from './build-fans';
 import { drivesToBranches, drivesToPorts } from './drives';
 import { fansToHeaders, type HeaderLoad, headerLoad } from './fans';
 
@@ -20,36 +19,24 @@ export interface Assignments {
 }
 
 /** Works out the places of all drives and fans, and keeps them while nothing that they depend on changes. */
-export const assignmentsOf = byIdentity(
-  (build: Build): Assignments => {
-    const ofDrives = drivesOf(build);
-    const ofFans = fansOf(build);
-    return {
-      ports: drivesToPorts(ofDrives.data, ofDrives.ports, ofDrives.usedPlaces),
-      branches: drivesToBranches(ofDrives.powered, ofDrives.branches),
-      fans: fansToHeaders(ofFans.fans, ofFans.headers),
-      loadsNow: loadsNow(ofFans),
-      ofDrives,
-      ofFans,
-      assumed: [...ofDrives.assumed, ...ofFans.assumed],
-    };
-  },
-  (build) => [
-    build.board,
-    unitsOf(build),
-    build.case.leads,
-    build.extras,
-    build.seats,
-    build.choices ?? NO_CHOICES,
-  ],
-);
-
-const NO_CHOICES: readonly never[] = [];
+export const assignmentsOf = byIdentity((build: Build): Assignments => {
+  const ofDrives = drivesOf(build);
+  const ofFans = fansOf(build);
+  return {
+    ports: drivesToPorts(ofDrives.data, ofDrives.ports, ofDrives.usedPlaces),
+    branches: drivesToBranches(ofDrives.powered, ofDrives.branches),
+    fans: fansToHeaders(ofFans.fans, ofFans.headers),
+    loadsNow: loadsNow(ofFans),
+    ofDrives,
+    ofFans,
+    assumed: [...ofDrives.assumed, ...ofFans.assumed],
+  };
+}, whatFansNeed);
 
 /** What every header with a fan on it carries as they are plugged in now. */
-export function loadsNow({ fans, headers, now }: BuildFans): readonly HeaderLoad[] {
-  return headers.flatMap((header) => {
-    const own = fans.filter(({ id }) => now.get(id)?.header === header.id);
+export function loadsNow(ofFans: BuildFans): readonly HeaderLoad[] {
+  return ofFans.headers.flatMap((header) => {
+    const own = fansOn(ofFans, header.id);
     return own.length === 0 ? [] : [headerLoad(header, own)];
   });
 }

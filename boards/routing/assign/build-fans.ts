@@ -1,7 +1,8 @@
+import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
 import type { Connector } from '../../document/connector';
 import type { Lead } from '../../document/lead';
-import { leadOf, leadsOf, seatOf, unitsOf } from '../../document/lookup';
+import { choicesOf, leadOf, leadsOf, seatOf, unitsOf } from '../../document/lookup';
 import type { FanRating, HubRating } from '../../document/rating';
 import type { Unit } from '../../document/unit';
 import type { SignalId } from '../../signals/signals';
@@ -26,7 +27,7 @@ export type Assumed =
   | { readonly code: 'branch-amps'; readonly lead: string };
 
 /** A hub with the connectors that its fans go on, the one that reports its speed first. */
-interface JoinedHub {
+export interface JoinedHub {
   readonly unit: Unit;
   readonly rating: HubRating;
   readonly outlets: readonly string[];
@@ -50,7 +51,14 @@ export function hasSignal({ pins }: Connector, signal: SignalId): boolean {
 }
 
 /** What a build says of its fans, headers and hubs; what it does not say is taken as usual, and named. */
-export function fansOf(build: Build): BuildFans {
+export const fansOf = byIdentity(workOut, whatFansNeed);
+
+/** What of a build the places of its drives and fans depend on. */
+export function whatFansNeed(build: Build): readonly object[] {
+  return [build.board, unitsOf(build), build.case.leads, build.extras, build.seats, choicesOf(build)];
+}
+
+function workOut(build: Build): BuildFans {
   const assumed: Assumed[] = [];
   const sockets = build.board.connectors.filter((connector) => hasSignal(connector, 'fan-supply'));
   const watchedSaid = sockets.some(({ rating }) => rating?.watched === true);
@@ -79,6 +87,7 @@ export function fansOf(build: Build): BuildFans {
   });
   for (const { unit } of hubs.values())
     if (unit.hub === undefined) assumed.push({ code: 'hub', unit: unit.id });
+  const isHeader = new Set(headers.map(({ id }) => id));
   const now = new Map<string, { header: string; connector: string }>();
   const fans = leadsOf(build).flatMap((lead): readonly Fan[] => {
     const part = lead.parts.find(({ kind }) => kind === 'fan');
@@ -87,12 +96,7 @@ export function fansOf(build: Build): BuildFans {
     const { runningAmps, startAmps, cools } = part.fan ?? { ...USUAL_FAN, cools: usuallyCools(lead) };
     for (const plug of lead.plugs) {
       const connector = seatOf(build, { lead: lead.id, plug: plug.id })?.connector;
-      const header =
-        connector === undefined
-          ? undefined
-          : headers.some(({ id }) => id === connector)
-            ? connector
-            : [...hubs].find(([, { outlets }]) => outlets.includes(connector))?.[0];
+      const header = connector && (isHeader.has(connector) ? connector : headerBehind(hubs, connector));
       if (connector !== undefined && header !== undefined) now.set(lead.id, { header, connector });
     }
     const hasPulses = lead.wires.some(({ from, to }) => [from, to].includes(`${part.id}.pwm`));
@@ -111,8 +115,19 @@ export function fansOf(build: Build): BuildFans {
   return { fans, headers, hubs, now, assumed };
 }
 
+/** The header that a hub is on, by one of its outlets. */
+function headerBehind(hubs: BuildFans['hubs'], outlet: string): string | undefined {
+  return [...hubs].find(([, { outlets }]) => outlets.includes(outlet))?.[0];
+}
+
+/** The fans that are on a header now, by themselves or over the hub on it. */
+export function fansOn({ fans, now }: BuildFans, header: string): readonly Fan[] {
+  return fans.filter(({ id }) => now.get(id)?.header === header);
+}
+
+/** What a person has chosen for a drive or fan; undefined where the choice is free. */
 export function choiceOf(build: Build, kind: 'port' | 'header' | 'branch', of: string): string | undefined {
-  return build.choices?.find((choice) => choice.kind === kind && choice.of === of)?.on;
+  return choicesOf(build).find((choice) => choice.kind === kind && choice.of === of)?.on;
 }
 
 /** Of a hub whose sheet nobody read: fed from the supply where it has an input for that, its first speed wire live. */

@@ -42,8 +42,13 @@ function hubbed(fedBy: 'header' | 'supply', amps: number): Bench {
     });
 }
 
-function withFans(build: Bench, outlets: readonly string[]): Bench {
-  const fans = outlets.reduce((so, outlet) => fan(so, `fan-at-${outlet}`, {}), build);
+function withFans(
+  build: Bench,
+  outlets: readonly string[],
+  figures: Partial<FanRating> | 'unread' = {},
+): Bench {
+  const read = figures === 'unread' ? undefined : figures;
+  const fans = outlets.reduce((so, outlet) => fan(so, `fan-at-${outlet}`, read), build);
   return fans.with({
     seats: [
       ...fans.build.seats,
@@ -66,7 +71,7 @@ describe('what hangs on a fan header', () => {
       severity: 'danger',
       leads: ['fan-at-one', 'fan-at-two', 'fan-at-three', 'fan-at-four'],
       pins: [{ connector: 'fan-1', pin: '2' }],
-      data: { hub: 'hub', runningAmps: 1.2, startAmps: 2.4, ratedAmps: 1, isRead: true },
+      data: { hub: 'hub', runningAmps: 1.2, startAmps: 2.4, ratedAmps: 1 },
     });
   });
 
@@ -80,9 +85,27 @@ describe('what hangs on a fan header', () => {
   test('a hub fed from the supply unit takes them off the header, and has a rating of its own', () => {
     const outlets = ['one', 'two', 'three', 'four'];
     expect(withFans(hubbed('supply', 4), outlets).codes()).not.toContain('fan-overload');
-    expect(withFans(hubbed('supply', 1), outlets).finding('fan-overload').data).toMatchObject({
-      fedBySupply: true,
-      ratedAmps: 1,
+    const small = withFans(hubbed('supply', 1), outlets);
+    const found = small.finding('fan-overload');
+    expect(found).toMatchObject({ severity: 'danger', data: { fedBySupply: true, ratedAmps: 1 } });
+    expect(wordsOf(found, small.build).reason).toContain('can burn the hub');
+  });
+
+  test('a hub or fans of which nobody has read what they carry and take are only doubted', () => {
+    const outlets = ['one', 'two', 'three', 'four'];
+    const strong = withFans(hubbed('supply', 4), outlets, { runningAmps: 1.2, startAmps: 2.2 });
+    const [hub] = strong.build.units ?? [];
+    if (hub === undefined) throw new Error('No hub');
+    const { hub: _rating, ...unread } = hub;
+    const fed = { ...socket('power', 0), pins: [{ pin: '1', signal: 'supply-12v' as const }] };
+    const powered = { ...unread, connectors: [...unread.connectors, fed] };
+    expect(strong.with({ units: [powered] }).finding('fan-overload')).toMatchObject({
+      severity: 'doubt',
+      data: { unread: 'hub', fedBySupply: true },
+    });
+    expect(withFans(hubbed('header', 4), outlets, 'unread').finding('fan-overload')).toMatchObject({
+      severity: 'doubt',
+      data: { unread: 'fan', ratedAmps: 1 },
     });
   });
 
@@ -90,7 +113,7 @@ describe('what hangs on a fan header', () => {
     const one = fan(bench().connector(socket('fan-1', 20)), 'big', { runningAmps: 1.2, startAmps: 2.2 });
     expect(one.seat('big', 'fan-1', '1').finding('fan-overload')).toMatchObject({
       severity: 'doubt',
-      data: { isRead: false },
+      data: { unread: 'header' },
     });
     expect(
       fan(bench().connector(socket('fan-1', 20)), 'plain')
