@@ -1,36 +1,39 @@
 import type { Build, Seat } from '../../document/build';
-import { leadOf, type PlugRef, samePlug, seatOf, unitsOf } from '../../document/lookup';
+import { leadOf, type PlugRef, samePlug, seatOf, unitOf } from '../../document/lookup';
 import { layDown, overhangOf } from '../../fit/laid-plug';
 import { placesOf } from '../../fit/places';
 import { seatedPlug } from '../../fit/seated-plug';
 import type { Assignments } from './assignments';
 import { drivePlugs, isDrivePower } from './build-drives';
+import type { FanOnHeader } from './fans';
 
-/** Where a plug is to go. */
-interface Wish {
-  readonly plug: PlugRef;
-  readonly connector: string;
+/** What cannot be plugged in: nothing leads there, or the plug does not fit. */
+interface Missing {
   /** The drive or fan that it is about. */
   readonly of: string;
+  readonly code: 'no-lead' | 'no-fit';
+}
+
+/** Where a plug is to go. */
+interface Wish extends Pick<Missing, 'of'> {
+  readonly plug: PlugRef;
+  readonly connector: string;
 }
 
 /** What has to be moved so that every drive and fan is where it goes best; the arguments of one command. */
 export interface Moves {
   readonly seats: readonly Seat[];
   readonly off: readonly PlugRef[];
-  /** What cannot be plugged in: nothing leads there, or the plug does not fit. */
-  readonly missing: readonly { readonly of: string; readonly code: 'no-lead' | 'no-fit' }[];
+  readonly missing: readonly Missing[];
 }
 
 /** The moves from how things are plugged in to how they are assigned. None where all is as it should be. */
 export function movesTo(build: Build, to: Assignments): Moves {
-  const missing: Moves['missing'][number][] = [];
-  const wishes = [
-    ...portWishes(to, missing),
-    ...fanWishes(build, to, missing),
-    ...branchWishes(build, to, missing),
-  ];
-  const moving = wishes.filter(({ plug, connector }) => seatOf(build, plug)?.connector !== connector);
+  const all = [...portWishes(to), ...fanWishes(build, to), ...branchWishes(build, to)];
+  const missing = all.filter((each): each is Missing => 'code' in each);
+  const moving = all.filter(
+    (each): each is Wish => 'plug' in each && seatOf(build, each.plug)?.connector !== each.connector,
+  );
   const taken = new Set(moving.map(({ connector }) => connector));
   // What sits in the way comes off: either it moves on, or it is not wanted there.
   const off = build.seats
@@ -53,7 +56,7 @@ export function movesTo(build: Build, to: Assignments): Moves {
   return { seats, off: off.filter((ref) => !seats.some((seat) => samePlug(seat, ref))), missing };
 }
 
-/** The seat of a plug on a connector in which nothing hangs over, the least turned first. */
+/** The seat of a plug on a connector in which least hangs over, the least turned first. */
 function wholeSeat(build: Build, plug: PlugRef, connector: string): Seat | undefined {
   return placesOf(build, plug)
     .filter((seat) => seat.connector === connector)
@@ -62,42 +65,33 @@ function wholeSeat(build: Build, plug: PlugRef, connector: string): Seat | undef
     .toSorted((a, b) => a.over - b.over || a.seat.turn - b.seat.turn)[0]?.seat;
 }
 
-function portWishes({ ports, ofDrives }: Assignments, missing: Moves['missing'][number][]): readonly Wish[] {
-  return ports.drives.flatMap(({ drive, port }): readonly Wish[] => {
+function portWishes({ ports, ofDrives }: Assignments): readonly (Wish | Missing)[] {
+  return ports.drives.flatMap(({ drive, port }): readonly (Wish | Missing)[] => {
     if (port === undefined) return [];
     const lead = ofDrives.dataLeads.get(drive);
-    if (lead === undefined) {
-      missing.push({ of: drive, code: 'no-lead' });
-      return [];
-    }
+    if (lead === undefined) return [{ of: drive, code: 'no-lead' }];
     return [{ plug: { lead: lead.lead, plug: lead.plug }, connector: port, of: drive }];
   });
 }
 
-function fanWishes(
-  build: Build,
-  { fans, ofFans }: Assignments,
-  missing: Moves['missing'][number][],
-): readonly Wish[] {
-  // A fan that is on the right hub already keeps its outlet, where it need not be the one that reports the speed.
-  const staying = new Map<string, string>();
-  for (const { fan, header, outlet } of fans.fans) {
+function fanWishes(build: Build, { fans, ofFans }: Assignments): readonly (Wish | Missing)[] {
+  // A fan keeps its outlet of the right hub, unless the one that reports the speed is to be or to become its own.
+  const keeps = ({ fan, header = '', outlet = 1 }: FanOnHeader) => {
     const now = ofFans.now.get(fan);
-    if (now !== undefined && now.header === header && outlet !== 1) staying.set(now.connector, fan);
-  }
-  return fans.fans.flatMap(({ fan, header, outlet }): readonly Wish[] => {
+    const isOther = now?.header === header && now.connector !== outletAt(ofFans, header, 1);
+    return outlet > 1 && isOther ? now.connector : undefined;
+  };
+  const taken = new Set(fans.fans.map(keeps));
+  return fans.fans.flatMap((each): readonly (Wish | Missing)[] => {
+    const { fan, header, outlet } = each;
     if (header === undefined) return [];
     const connector =
       outlet === undefined || outlet === 1
         ? outletAt(ofFans, header, outlet)
-        : ([...staying].find(([, who]) => who === fan)?.[0] ??
-          ofFans.hubs.get(header)?.outlets.find((id, at) => at > 0 && !staying.has(id)));
+        : (keeps(each) ?? ofFans.hubs.get(header)?.outlets.find((id, at) => at > 0 && !taken.has(id)));
     const plug = leadOf(build, fan)?.plugs[0];
-    if (connector === undefined || plug === undefined) {
-      missing.push({ of: fan, code: 'no-lead' });
-      return [];
-    }
-    staying.set(connector, fan);
+    if (connector === undefined || plug === undefined) return [{ of: fan, code: 'no-lead' }];
+    taken.add(connector);
     return [{ plug: { lead: fan, plug: plug.id }, connector, of: fan }];
   });
 }
@@ -111,16 +105,10 @@ function outletAt(
   return outlet === undefined ? header : hubs.get(header)?.outlets[outlet - 1];
 }
 
-function branchWishes(
-  build: Build,
-  { branches }: Assignments,
-  missing: Moves['missing'][number][],
-): readonly Wish[] {
+function branchWishes(build: Build, { branches }: Assignments): readonly (Wish | Missing)[] {
   const used = new Set<string>();
-  return branches.drives.flatMap(({ drive, branch, moved }): readonly Wish[] => {
-    const socket = unitsOf(build)
-      .find(({ id }) => id === drive)
-      ?.connectors.find(isDrivePower);
+  return branches.drives.flatMap(({ drive, branch, moved }): readonly (Wish | Missing)[] => {
+    const socket = unitOf(build, drive)?.connectors.find(isDrivePower);
     const lead = branch === undefined ? undefined : leadOf(build, branch);
     if (socket === undefined || lead === undefined) return [];
     const has = build.seats.some((seat) => seat.lead === lead.id && seat.connector === socket.id);
@@ -128,10 +116,7 @@ function branchWishes(
     const free = drivePlugs(build, lead).find(
       (plug) => !used.has(`${lead.id} ${plug}`) && seatOf(build, { lead: lead.id, plug }) === undefined,
     );
-    if (free === undefined) {
-      missing.push({ of: drive, code: 'no-lead' });
-      return [];
-    }
+    if (free === undefined) return [{ of: drive, code: 'no-lead' }];
     used.add(`${lead.id} ${free}`);
     return [{ plug: { lead: lead.id, plug: free }, connector: socket.id, of: drive }];
   });

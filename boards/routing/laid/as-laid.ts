@@ -1,6 +1,7 @@
 import { byIdentity } from '../../base/by-identity';
 import { grouped } from '../../base/grouped';
 import type { Build } from '../../document/build';
+import { routesOf } from '../../document/lookup';
 import type { Opening } from '../../document/tray';
 import { fillOf, type NoPassage, passageProblem, roomFor } from '../fill/fill';
 import type { Cable, Laying } from '../fill/laying';
@@ -52,7 +53,7 @@ export const asLaid = byIdentity(
     if (all === undefined) return undefined;
     const { laying, runs, notLaid } = all;
     const cables = new Map(laying.cables.map((cable) => [cable.id, cable]));
-    const chosen = new Map((build.routes ?? []).map((route) => [runId(route), route]));
+    const chosen = new Map(routesOf(build).map((route) => [runId(route), route]));
     const laid = runs.map((run): LaidRun => {
       const problem = notLaid.get(run.id);
       const cable = cables.get(run.id);
@@ -66,10 +67,8 @@ export const asLaid = byIdentity(
     });
     return { laying, runs: laid, openings: usesOf(laying, laid) };
   },
-  (build) => [layingOf(build) ?? build.case, build.routes ?? NO_ROUTES],
+  (build) => [layingOf(build) ?? build.case, routesOf(build)],
 );
-
-const NO_ROUTES: readonly never[] = [];
 
 /**
  * The route of a cable along chosen paths of the tray, with the last stretches to connectors of the board

@@ -65,6 +65,20 @@ describe('fans of a build', () => {
     header('fan-2', 70, { amps: 1 }),
   ];
 
+  const hub: Unit = {
+    id: 'hub',
+    name: 'Hub',
+    kind: 'hub',
+    hub: { fedBy: 'header', amps: 2 },
+    connectors: ['hub-in', 'hub-1', 'hub-2'].map((id, at) => header(id, 30 * at)),
+  };
+
+  /** What joins the hub to a header. */
+  function tail(): Lead {
+    const plain = partLead('tail', 'fan', grid(1, 4), {});
+    return { ...plain, parts: [], plugs: plain.plugs.flatMap((plug) => [plug, { ...plug, id: 'far' }]) };
+  }
+
   function build(seats: readonly Seat[], over: Partial<Build> = {}): Build {
     return {
       ...bench(headers, [cooler, fan('front', CASE_FAN), fan('rear', CASE_FAN)], [...seats]),
@@ -92,26 +106,31 @@ describe('fans of a build', () => {
   });
 
   it('load their headers as they are plugged in now, a hub with the sum of its fans', () => {
-    const socket = (id: string) => header(id, 0);
-    const hub: Unit = {
-      id: 'hub',
-      name: 'Hub',
-      kind: 'hub',
-      hub: { fedBy: 'header', amps: 2 },
-      connectors: [socket('hub-in'), socket('hub-1'), socket('hub-2')],
-    };
-    const plain = partLead('tail', 'fan', grid(1, 4), {});
-    const [plug] = plain.plugs;
-    if (plug === undefined) throw new Error('A lead without a plug');
-    const tail: Lead = { ...plain, parts: [], plugs: [plug, { ...plug, id: 'far' }] };
     const hubbed = build(
       [on('tail', 'fan-1'), on('tail', 'hub-in', 'far'), on('front', 'hub-1'), on('rear', 'hub-2')],
-      { units: [hub], extras: [tail] },
+      { units: [hub], extras: [tail()] },
     );
     expect(assignmentsOf(hubbed).loadsNow).toEqual([
       // 0.6 A and 0.6 A at the start on a header for 1 A.
       { header: 'fan-1', startA: 1.2, runningA: 0.6, ratedA: 1, from: 'header' },
     ]);
+  });
+
+  it('give the outlet that reports the speed to the fan of the processor, and get another for it', () => {
+    const seats = [on('tail', 'cpu-fan'), on('tail', 'hub-in', 'far'), on('front', 'hub-1')];
+    const only = bench([header('cpu-fan', 10, { amps: 2, watched: true })], [fan('front', CASE_FAN), cooler]);
+    const exchanged: Build = {
+      ...only,
+      units: [{ ...hub, hub: { fedBy: 'header', amps: 2, speedOutlet: 'hub-1' } }],
+      extras: [tail()],
+      seats: [...seats, on('cooler', 'hub-2')],
+    };
+    const { seats: moved, off, missing } = movesTo(exchanged, assignmentsOf(exchanged));
+    expect(moved.map(({ lead, connector }) => [lead, connector])).toEqual([
+      ['front', 'hub-2'],
+      ['cooler', 'hub-1'],
+    ]);
+    expect([off, missing]).toEqual([[], []]);
   });
 
   it('are taken as usual where no label was read, and that is said', () => {
