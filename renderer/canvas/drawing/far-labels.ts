@@ -1,4 +1,4 @@
-import { centreOf, grown, legsOf, type Rect } from '../../../boards/drawing/geometry';
+import { centreOf, grown, legsOf, type Rect, rectAbout } from '../../../boards/drawing/geometry';
 import { measureByTable } from '../../../boards/drawing/measure';
 import { SIZES } from '../../../boards/drawing/sizes';
 import { rectBuckets } from '../scene/rect-buckets';
@@ -43,9 +43,12 @@ export function farLabelsOf(scene: Scene, scale: number, typePx: number): readon
   return labels;
 }
 
-/** Labels above, below or beside each connector, wherever nothing stands yet; left out where all is taken. */
+/**
+ * Labels above, below or beside each connector, wherever nothing stands yet; over a mounting hole only where there
+ * is no other place, and left out where all is taken.
+ */
 export function farLabels(
-  { blocks, plugs, flags, wires, sleeves }: Scene,
+  { blocks, holes, plugs, flags, wires, sleeves }: Scene,
   scale: number,
   typePx: number,
 ): readonly FarLabel[] {
@@ -58,16 +61,17 @@ export function farLabels(
     for (const { path, width: across } of [...wires, ...sleeves])
       for (const leg of legsOf(path, across)) taken.add(leg, leg);
   }
+  const bored = rectBuckets<unknown>();
+  for (const hole of holes) bored.add(rectAbout(hole.centre, 2 * hole.radius, 2 * hole.radius), hole);
   return blocks.flatMap((block) => {
     const text = cut(block.connector.print || block.connector.title);
     const width = measureByTable(text, sizeMm, 'strong');
-    for (const box of spotsAbout(block.shell, width, sizeMm * 1.15)) {
-      if (taken.isTaken(box)) continue;
-      const label = { text, box, sizeMm };
-      taken.add(box, label);
-      return [label];
-    }
-    return [];
+    const free = [...spotsAbout(block.shell, width, sizeMm * 1.15)].filter((spot) => !taken.isTaken(spot));
+    const box = free.find((spot) => !bored.isTaken(spot)) ?? free[0];
+    if (box === undefined) return [];
+    const label = { text, box, sizeMm };
+    taken.add(box, label);
+    return [label];
   });
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { overlap } from '../../../boards/drawing/geometry';
+import { centreOf, overlap, rectAbout } from '../../../boards/drawing/geometry';
 import { measureByTable } from '../../../boards/drawing/measure';
 import { farLabels, farLabelsNeeded } from '../../../renderer/canvas/drawing/far-labels';
 import { sceneOf } from '../../../renderer/canvas/scene/scene-of';
@@ -21,6 +21,17 @@ describe('seen from afar', () => {
           for (const { shell } of scene.blocks) expect(overlap(a.box, shell)).toBe(false);
         }
       }
+  });
+
+  it('prints keep off mounting holes where there is another place', () => {
+    const build = wiredBoard(1, 1);
+    const scene = sceneOf({ ...build, seats: [] }, { view: build.view, measure: measureByTable });
+    const [usual] = farLabels(scene, 3, TYPE_PX);
+    if (!usual) throw new Error('A connector without a print');
+    const hole = { hole: 'under', label: '', centre: centreOf(usual.box), radius: 2 };
+    const [label] = farLabels({ ...scene, holes: [hole] }, 3, TYPE_PX);
+    expect(label?.text).toBe(usual.text);
+    expect(label && overlap(label.box, rectAbout(hole.centre, 4, 4))).toBe(false);
   });
 
   it('a connector without a print is called what it is, and a print as long as a sentence is cut', () => {
