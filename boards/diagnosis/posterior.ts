@@ -4,6 +4,7 @@ import { chancesOf } from '../inference/log-space';
 import type { Dictionary, Hypothesis } from './dictionary';
 import type { CauseId } from './faults/causes';
 import type { Fault } from './faults/fault';
+import { type Exclusion, excludingIn } from './observations/exclusions';
 import type { ObservationId } from './observations/observations';
 import { type Outcome, placeOf } from './predict';
 import { allRowsOf } from './trials/rows';
@@ -46,6 +47,8 @@ export interface Suspicion {
   readonly noneOfThese: number;
   /** Said to be seen and not to be seen. */
   readonly contradicted: readonly ObservationId[];
+  /** Both said to be seen, and no machine shows both. */
+  readonly excluding: readonly Exclusion[];
 }
 
 /** How often a person sees, hears or reads wrongly, and how often yes is said then. Common practice, no source. */
@@ -162,6 +165,7 @@ export function suspicionOf(dictionary: Dictionary, evidence: Evidence): Suspici
     doubles: doublesOf(dictionary, chances),
     noneOfThese: chances[hypotheses.length] ?? 1,
     contradicted: [...seen].filter((id) => notSeen.has(id)),
+    excluding: excludingIn(seen),
   };
 }
 

@@ -15,6 +15,8 @@ export const DiagnoseReportZ = z.strictObject({
   notObserved: z.array(z.string()),
   /** Said to be seen and not to be seen. */
   contradicted: z.array(z.string()),
+  /** Both said to be seen, and no machine shows both. */
+  excluding: z.array(z.tuple([z.string(), z.string()])),
   /** What to do instead of any trial; empty where nothing that was seen forbids one. */
   stop: z.array(z.string()),
   /** The likeliest first; their chances, that of all doubles and that of none of these add up to 1. */
@@ -59,6 +61,8 @@ export const DiagnoseReportZ = z.strictObject({
       trial: z.string(),
       words: z.string(),
       steps: z.array(z.string()),
+      /** What to mind at it. */
+      cautions: z.array(z.string()),
       /** What it is expected to tell of the faults, in bits, and its work in minutes. */
       gainBits: z.number(),
       effort: z.number(),

@@ -1,5 +1,5 @@
 import { percent } from '../../boards/base/percent';
-import { NONE_LIKELIEST } from '../../boards/diagnosis/words';
+import { contradictionWords, NONE_LIKELIEST } from '../../boards/diagnosis/words';
 import type { DiagnoseReport } from './diagnose-report';
 import { type Paint, visible } from './terminal';
 
@@ -8,12 +8,12 @@ const LISTED = { suspects: 5, looks: 3, trials: 3, doublesFrom: 0.01 } as const;
 
 /** Suspects and next trials, for people to read; ends with a line break. */
 export function diagnoseText(report: DiagnoseReport, paint: Paint): string {
-  const { file, name, stop, suspects, doubles, noneOfThese, noneLikeliest, contradicted, worksNow } = report;
+  const { file, name, stop, suspects, doubles, noneOfThese, noneLikeliest, worksNow } = report;
   const head = file === null ? 'No file named, a typical build stands in' : visible(file);
   const lines = [
     `${paint(head, 'bold')} (${visible(name)})`,
     ...stop.map((words, at) => `  ${at === 0 ? paint(visible(words), 'red') : visible(words)}`),
-    ...contradicted.map((id) => `  Said to be seen and not to be seen: ${id}. Look again.`),
+    ...contradictionWords(report).map((words) => `  ${words}`),
     ...(report.observed.length + report.notObserved.length === 0
       ? ['  Nothing was noticed yet: these are only how often each is met.']
       : []),
@@ -49,9 +49,10 @@ function trialLines({ stop, next }: DiagnoseReport): readonly string[] {
   if (next.length === 0) return ['', '  No trial that may be made would tell more.'];
   return next
     .slice(0, LISTED.trials)
-    .flatMap(({ trial, words, steps, results, gainBits, effort }, at) => [
+    .flatMap(({ trial, words, steps, cautions, results, gainBits, effort }, at) => [
       '',
       `  ${at === 0 ? 'Next' : 'Or'}: ${visible(words)} (${trial}; ${gainBits.toFixed(2)} bits, about ${effort} min)`,
+      ...cautions.map((caution) => `    ${caution}`),
       ...steps.map((step, number) => `    ${number + 1}. ${visible(step)}`),
       ...results.map(({ result, chance, words: says }) => `    ${result}, ${percent(chance)}: ${says}`),
     ]);

@@ -3,6 +3,7 @@ import { dictionaryOf } from '../../boards/diagnosis/dictionary';
 import { faultsAsWritten } from '../../boards/diagnosis/faults/as-written';
 import { CAUSES } from '../../boards/diagnosis/faults/causes';
 import { PRIOR_SOURCE, sharesOf } from '../../boards/diagnosis/faults/priors';
+import { trialWordsIn } from '../../boards/diagnosis/log/log-words';
 import { evidenceOf, readLog, tellingLines } from '../../boards/diagnosis/log/read-log';
 import {
   OBSERVATIONS,
@@ -11,10 +12,11 @@ import {
 } from '../../boards/diagnosis/observations/observations';
 import { withPairs } from '../../boards/diagnosis/pairs';
 import { type Evidence, explainsBadly, isNoneLikeliest, suspicionOf } from '../../boards/diagnosis/posterior';
+import { trialCautions } from '../../boards/diagnosis/trials/cautions';
 import { nextLooks, nextTrials, stopsIn } from '../../boards/diagnosis/trials/next-trials';
 import type { Tried } from '../../boards/diagnosis/trials/trial';
 import { trialsOf } from '../../boards/diagnosis/trials/trials';
-import { resultWords, stopWords, trialWords, WORKS_NOW } from '../../boards/diagnosis/trials/words';
+import { resultWords, stopWords, WORKS_NOW } from '../../boards/diagnosis/trials/words';
 import { doubleWords } from '../../boards/diagnosis/words';
 import { type Build, BuildZ } from '../../boards/document/build';
 import { nearestOf } from '../../boards/document/problem/nearest';
@@ -112,7 +114,7 @@ export function diagnoseReport(
   // Two faults at once are taken up only where one alone explains it badly.
   const dictionary = explainsBadly(singles, evidence) ? withPairs(singles) : singles;
   const suspicion = suspicionOf(dictionary, evidence);
-  const { suspects, doubles, noneOfThese, contradicted } = suspicion;
+  const { suspects, doubles, noneOfThese, contradicted, excluding } = suspicion;
   const stops = stopsIn(evidence);
   return {
     format: 'leadwright/diagnose-report',
@@ -122,6 +124,7 @@ export function diagnoseReport(
     observed: [...evidence.seen],
     notObserved: [...evidence.notSeen],
     contradicted: [...contradicted],
+    excluding: excluding.map(([one, other]) => [one, other]),
     stop: stops.length > 0 ? [...stopWords(stops)] : [],
     suspects: suspects.map(({ cause, chance, faults }) => ({
       cause,
@@ -148,11 +151,12 @@ export function diagnoseReport(
       return { observation: id, words: question, sign, gainBits };
     }),
     next: nextTrials(dictionary, evidence, trialsOf(build)).map(({ trial, gainBits, effort, results }) => {
-      const { title, steps } = trialWords(trial);
+      const { title, steps } = trialWordsIn(build, trial);
       return {
         trial: trial.id,
         words: title,
         steps: [...steps],
+        cautions: [...trialCautions(trial)],
         gainBits,
         effort,
         powered: trial.powered,

@@ -147,7 +147,8 @@ async function diagnose(request: DiagnoseRequest): Promise<ExitCode> {
   }
   const report = diagnoseReport(file, weighed.value, withLogged(build, evidence.value));
   stdout.write(json ? `${visibleJson(report)}\n` : diagnoseText(report, paintFor(stdout, env)));
-  return report.stop.length > 0 || report.contradicted.length > 0 ? EXIT.wrong : EXIT.fine;
+  const { stop, contradicted, excluding } = report;
+  return stop.length + contradicted.length + excluding.length > 0 ? EXIT.wrong : EXIT.fine;
 }
 
 /** Explains findings of each file; the exit status is that of its check, unless the finding is not there. */

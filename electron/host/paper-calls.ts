@@ -17,6 +17,7 @@ export function paperCalls(
   host: Host,
 ): Pick<HostCalls, 'drawPaper' | 'savePaper' | 'saveList' | 'stopPaper'> {
   const { fs, handles, saving } = host;
+  const documentOf = lastDocument();
   let stops = 0;
   const stopper = () => {
     const before = stops;
@@ -39,7 +40,7 @@ export function paperCalls(
   };
   return {
     drawPaper: async ({ document: text, print, page }) => {
-      const document = documentIn(text);
+      const document = documentOf(text);
       if (!document.ok) return document;
       const order = { document: document.value, print, format: 'svg', page, scale: 1 } as const;
       const made = await make(order);
@@ -50,7 +51,7 @@ export function paperCalls(
       const target = targetOf(handle, format);
       if (!target.ok) return target;
       const { path, name } = target.value;
-      const document = documentIn(text);
+      const document = documentOf(text);
       if (!document.ok) return document;
       const made = await make({ document: document.value, print, format, page, scale });
       if (!made.ok) return made;
@@ -62,7 +63,7 @@ export function paperCalls(
       const target = targetOf(handle, 'csv');
       if (!target.ok) return target;
       const { path, name } = target.value;
-      const document = documentIn(text);
+      const document = documentOf(text);
       if (!document.ok) return document;
       if (document.value.format !== 'leadwright/build')
         return refuse({ code: 'not-a-board', path: '', expected: 'a build' });
@@ -75,6 +76,15 @@ export function paperCalls(
       stops += 1;
       return undefined;
     },
+  };
+}
+
+/** Reads documents, and keeps the last: the pages of one are asked for one by one, and what is kept by it stays known. */
+function lastDocument(): (text: string) => Result<Document, PaperProblem> {
+  let last: { readonly text: string; readonly read: Result<Document, PaperProblem> } | null = null;
+  return (text) => {
+    if (last?.text !== text) last = { text, read: documentIn(text) };
+    return last.read;
   };
 }
 

@@ -88,7 +88,7 @@ async function print(list) {
   };
   console.log(
     `With the weight of each cause drawn between a third and three times, ${DRAWS} draws: among three ${spread(({ three }) => three)}; ` +
-      `among five ${spread(({ five }) => five)}; settling trial ${spread(({ settled }) => settled)}.`,
+      `among five ${spread(({ five }) => five)}${settled.length > 0 ? `; settling trial ${spread((draw) => draw.settled)}` : ''}.`,
   );
   console.log(`${faults.length} faults of the demo build predicted in ${(tookMs / 1000).toFixed(1)} s.`);
 }

@@ -35,7 +35,7 @@ export interface Simulated {
   readonly fixed: readonly Search[];
 }
 
-/** As the issue asks: readings that are wrong, and when a culprit is named. */
+/** The share of readings that are wrong, and from which chance a culprit is named. */
 const MISREAD = 0.05;
 const CERTAIN_FROM = 0.95;
 

@@ -24,6 +24,7 @@ const RECKONING: Reckoning = {
   noneOfThese: 1,
   noneLikeliest: true,
   contradicted: [],
+  excluding: [],
   stops: [],
   looks: [],
   trials: [],

@@ -72,7 +72,9 @@ export const SUPPLY_FAULTS: readonly Fault[] = [
     'power-cable-missing',
     3,
     'The large supply plug is off or half in.',
-    way(2, { startLogic: 'dead' }, { 'standby-light': 0.3, 'no-standby-light': 0.5 }),
+    // Off altogether, or in so far that standby gets through and PS_ON# does not.
+    way(1, { standby: 'cut-off' }),
+    way(1, { startLogic: 'dead' }),
     way(1, { supply: 'weak' }),
   ),
   fault(

@@ -1,6 +1,7 @@
 import type { LogEntry } from '../../document/trouble';
 import type { Dictionary } from '../dictionary';
 import type { CauseId } from '../faults/causes';
+import type { Exclusion } from '../observations/exclusions';
 import type { ObservationId } from '../observations/observations';
 import {
   type Evidence,
@@ -77,6 +78,8 @@ export interface Reckoning {
   readonly noneLikeliest: boolean;
   /** Said to be seen and not to be seen. */
   readonly contradicted: readonly ObservationId[];
+  /** Both said to be seen, and no machine shows both. */
+  readonly excluding: readonly Exclusion[];
   /** What was seen that ends all trying. */
   readonly stops: readonly ObservationId[];
   readonly looks: readonly { readonly id: ObservationId; readonly gainBits: number }[];
@@ -141,6 +144,7 @@ export function reckon(
     noneOfThese: suspicion.noneOfThese,
     noneLikeliest: isNoneLikeliest(suspicion),
     contradicted: suspicion.contradicted,
+    excluding: suspicion.excluding,
     stops,
     looks: nextLooks(dictionary, evidence),
     trials: stops.length > 0 ? [] : reasonedTrials(dictionary, evidence, trials),

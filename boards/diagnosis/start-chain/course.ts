@@ -68,7 +68,7 @@ export function courseOf(machine: Machine, manner: Manner): Course {
 
   if (machine.mains === 'off') return ends('no-mains');
   done('mains');
-  if (machine.supply === 'dead') return ends('no-standby');
+  if (machine.supply === 'dead' || machine.standby === 'cut-off') return ends('no-standby');
   if (machine.standby === 'overloaded') return ends('standby-sags');
   done('standby', TIMINGS.standby);
 

@@ -7,7 +7,7 @@ type Value<F extends Field> = Machine[F];
 const GRAVER: { readonly [F in Exclude<Field, 'power' | 'reset'>]: readonly Value<F>[] } = {
   mains: ['off', 'on'],
   supply: ['dead', 'latched', 'weak', 'sound'],
-  standby: ['overloaded', 'sound'],
+  standby: ['cut-off', 'overloaded', 'sound'],
   startLogic: ['dead', 'sound'],
   settings: ['being-cleared', 'kept'],
   rails: ['shorted', 'sound'],

@@ -11,7 +11,8 @@ export interface Machine {
   readonly mains: 'on' | 'off';
   /** Latched: its protection has tripped and waits for mains off. Weak: it sags when the rails are loaded. */
   readonly supply: 'sound' | 'dead' | 'latched' | 'weak';
-  readonly standby: 'sound' | 'overloaded';
+  /** Cut off: the supply has it, and it does not reach the board. */
+  readonly standby: 'sound' | 'overloaded' | 'cut-off';
   /** Whatever turns a press into PS_ON#: the board's logic, its cell, its wiring to the main plug. */
   readonly startLogic: 'sound' | 'dead';
   readonly settings: 'kept' | 'being-cleared';

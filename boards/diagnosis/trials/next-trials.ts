@@ -1,6 +1,7 @@
 import { bestQuestion, type Question } from '../../inference/best-question';
 import { gainBits } from '../../inference/information';
 import type { Dictionary } from '../dictionary';
+import { excludedBy } from '../observations/exclusions';
 import { OBSERVATIONS, type ObservationId } from '../observations/observations';
 import { chanceOfYes, type Evidence, steering, YES_IF_NONE } from '../posterior';
 import type { Outcome } from '../predict';
@@ -39,7 +40,8 @@ interface ProposedLook {
 /** What to look for before anything is touched, the most telling first; nothing once it has to stop. */
 export function nextLooks(dictionary: Dictionary, evidence: Evidence): readonly ProposedLook[] {
   if (stopsIn(evidence).length > 0) return [];
-  const known = new Set([...evidence.seen, ...evidence.notSeen]);
+  const { seen, notSeen } = evidence;
+  const known = new Set([...seen, ...notSeen, ...excludedBy(new Set(seen))]);
   const { chances, shares, hypotheses } = steering({ dictionary, evidence });
   return OBSERVATIONS.filter(({ id, sense }) => !known.has(id) && LOOKS.has(sense))
     .map(({ id }) => {

@@ -10,7 +10,7 @@ const WORDS: WordsById = { ...LOOK_WORDS, ...CHANGE_WORDS };
 export function trialWords({ id, lead, after }: Trial): TrialWords {
   if (lead !== undefined)
     return {
-      title: `Put the lead “${lead}” back, and no other`,
+      title: 'Put one lead back, and no other lead',
       steps: [MAINS_OFF, 'Put it where the board’s manual says.', START],
     };
   if (id.startsWith('right:') && after !== undefined)

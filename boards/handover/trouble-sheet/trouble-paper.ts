@@ -1,3 +1,4 @@
+import { byIdentity } from '../../base/by-identity';
 import { ok, type Result, refuse } from '../../base/result';
 import type { Mm } from '../../base/units';
 import { dictionaryOf } from '../../diagnosis/dictionary';
@@ -7,7 +8,7 @@ import { reckon } from '../../diagnosis/log/reckoning';
 import { withPairs } from '../../diagnosis/pairs';
 import { trialsOf } from '../../diagnosis/trials/trials';
 import { stopWords, WORKS_NOW } from '../../diagnosis/trials/words';
-import { NONE_LIKELIEST } from '../../diagnosis/words';
+import { contradictionWords, NONE_LIKELIEST } from '../../diagnosis/words';
 import type { Build } from '../../document/build';
 import { logOf } from '../../document/trouble';
 import type { Measure } from '../../drawing/measure';
@@ -37,7 +38,7 @@ export function troublePaper(
   printedOn: string,
   letters: Letters,
 ): Result<Paper, PaperProblem> {
-  const { trouble, replaced } = troubleOf(build, letters);
+  const { trouble, replaced } = troubleOf({ build, letters });
   const { measure } = letters;
   const size = PAPERS[options.paper];
   const foot = footOf(size, `${trouble.build.name} · trouble sheet`, printedOn, measure);
@@ -73,23 +74,29 @@ export function troublePaper(
   });
 }
 
-/** The trouble of a build with every text as it can be printed. */
-function troubleOf(
-  build: Build,
-  letters: Letters,
-): { readonly trouble: Trouble; readonly replaced: boolean } {
-  const shown = printableBuild(build, letters);
-  let { replaced } = shown;
-  const log = logOf(build).map((line) => {
-    if (line.kind !== 'remark') return line;
-    const text = printable(line.text, letters);
-    if (text !== line.text.normalize('NFC')) replaced = true;
-    return { ...line, text };
-  });
-  const trials = trialsOf(shown.build);
-  const reckoning = reckon(dictionaryOf(faultsAsWritten(shown.build)), log, trials, withPairs);
-  return { trouble: { build: shown.build, lines: readLog(log, trials), trials, reckoning }, replaced };
+/** What is printed of a build, and in which letters. */
+interface Asked {
+  readonly build: Build;
+  readonly letters: Letters;
 }
+
+/** The trouble of a build with every text as it can be printed. Kept, since its pages are asked for one by one. */
+const troubleOf = byIdentity(
+  ({ build, letters }: Asked): { readonly trouble: Trouble; readonly replaced: boolean } => {
+    const shown = printableBuild(build, letters);
+    let { replaced } = shown;
+    const log = logOf(build).map((line) => {
+      if (line.kind !== 'remark') return line;
+      const text = printable(line.text, letters);
+      if (text !== line.text.normalize('NFC')) replaced = true;
+      return { ...line, text };
+    });
+    const trials = trialsOf(shown.build);
+    const reckoning = reckon(dictionaryOf(faultsAsWritten(shown.build)), log, trials, withPairs);
+    return { trouble: { build: shown.build, lines: readLog(log, trials), trials, reckoning }, replaced };
+  },
+  ({ build, letters }) => [build, letters],
+);
 
 /** The machine, and what has to be known before anything else: a stop, or what it proves that it works now. */
 function coverOf(
@@ -116,7 +123,10 @@ function coverOf(
           gap(2),
         ]
       : []),
-    ...(noneLikeliest ? [...paragraph(NONE_LIKELIEST, TYPES.strong, widthMm, measure), gap(2)] : []),
+    ...[...(noneLikeliest ? [NONE_LIKELIEST] : []), ...contradictionWords(reckoning)].flatMap((words) => [
+      ...paragraph(words, TYPES.strong, widthMm, measure),
+      gap(2),
+    ]),
     ...paragraph(count, TYPES.body, widthMm, measure),
     gap(4),
   ];

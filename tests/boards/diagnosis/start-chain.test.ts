@@ -49,6 +49,7 @@ describe('what stops a start, and where', () => {
   test.each([
     ['no mains', { mains: 'off' }, undefined, 'no-mains'],
     ['a dead supply', { supply: 'dead' }, 'mains', 'no-standby'],
+    ['the large plug off the board', { standby: 'cut-off' }, 'mains', 'no-standby'],
     ['standby overloaded', { standby: 'overloaded' }, 'mains', 'standby-sags'],
     // Teaching texts, restated: a power switch that is off its pins does nothing on the press.
     ['the power lead off', { power: { rest: 'free', pressed: 'free' } }, 'standby', 'not-asked'],
@@ -104,7 +105,7 @@ const input = fc.record({ rest: pull, pressed: pull });
 const anyMachine: fc.Arbitrary<Machine> = fc.record({
   mains: fc.constantFrom('on', 'off'),
   supply: fc.constantFrom('sound', 'dead', 'latched', 'weak'),
-  standby: fc.constantFrom('sound', 'overloaded'),
+  standby: fc.constantFrom('sound', 'overloaded', 'cut-off'),
   startLogic: fc.constantFrom('sound', 'dead'),
   settings: fc.constantFrom('kept', 'being-cleared'),
   power: input,

@@ -67,6 +67,11 @@ describe('the trouble sheet', () => {
     expect(words).toMatch(/It works now: .* It does not prove/);
   });
 
+  it('says which answers cannot be true together', () => {
+    const words = wordsOn(printed([yes('standby-light'), yes('no-standby-light')]));
+    expect(words).toContain('they exclude each other');
+  });
+
   it('is printed of a build without any log', () => {
     expect(wordsOn(printed([]))).toContain('Nothing is written down yet.');
   });

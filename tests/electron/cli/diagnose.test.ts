@@ -124,6 +124,24 @@ describe('leadwright diagnose', () => {
     expect(both.report.contradicted).toEqual(['twitch']);
   });
 
+  test('What excludes each other is named as such, and a light that is lit and dark is looked at again: 1', async () => {
+    const args = ['--observe', 'standby-light', 'no-standby-light'];
+    const { report, code } = await reportOf(args);
+    expect(code).toBe(1);
+    expect([report.contradicted, report.excluding]).toEqual([[], [['standby-light', 'no-standby-light']]]);
+    const { out } = await leadwright(['diagnose', ...args]);
+    expect(out).toMatch(/^ {2}Said to be so, and they exclude each other: .+ Look again\.$/m);
+  });
+
+  test('Says with every trial what to mind, and calls a lead by its name', async () => {
+    const { report } = await reportOf(['--observe', 'no-picture', '--tried', 'bare-pins=gone']);
+    for (const { cautions, powered } of report.next)
+      expect(cautions[0]).toContain(powered ? 'Mains is on' : 'Mains plug out');
+    expect(report.next.map(({ words }) => words)).toContain('Put Power switch back, and no other lead');
+    const { out } = await leadwright(['diagnose', '--observe', 'no-picture', '--tried', 'bare-pins=gone']);
+    expect(out).toContain(report.next[0]?.cautions[0]);
+  });
+
   test('Five hundred observations are taken, and two runs give the same bytes', async () => {
     const many = Array.from({ length: 500 }, (_, at) => (at % 2 === 0 ? 'no-picture' : 'no-beep'));
     const one = await reportOf(['--observe', ...many]);

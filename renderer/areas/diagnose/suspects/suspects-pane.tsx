@@ -1,8 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
-import { observationNamed } from '../../../../boards/diagnosis/observations/observations';
-import { NONE_LIKELIEST } from '../../../../boards/diagnosis/words';
+import { contradictionWords, NONE_LIKELIEST } from '../../../../boards/diagnosis/words';
 import { Button } from '../../../look/button';
 import { NOTHING_SAID } from '../../../words/trouble-words';
 import { useSession, useWorkbench } from '../../../workbench';
@@ -47,9 +46,9 @@ export function SuspectsPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
             {NONE_LIKELIEST}
           </p>
         )}
-        {(reckoning?.contradicted ?? []).map((id) => (
-          <p key={id} className="suspects-note suspects-none" role="note">
-            Said to be so and not to be so: “{observationNamed(id)?.question}” Look again.
+        {(reckoning ? contradictionWords(reckoning) : []).map((words) => (
+          <p key={words} className="suspects-note suspects-none" role="note">
+            {words}
           </p>
         ))}
         {reckoning && shown && (
