@@ -5,6 +5,7 @@ import { hostCalls } from '../host/calls';
 import { DISK } from '../host/file-system';
 import { type HostOptions, openHost } from '../host/host';
 import { loadPageFiles } from '../host/page-files';
+import { pageDoor } from './page-door';
 import { watchPresence } from './presence';
 import { serve } from './serve';
 import { makeKeys } from './token';
@@ -43,15 +44,7 @@ export async function openBrowserDoor(options: BrowserDoorOptions): Promise<Brow
     toOpen: options.toOpen,
     readPaperFile: options.readPaperFile,
     surroundings: { platform: process.platform, home: homedir(), env: options.env ?? process.env },
-    door: {
-      kind: 'browser',
-      dialogs: 'page',
-      chooseOpen: async () => null,
-      chooseSave: async () => null,
-      chooseFolder: async () => null,
-      showTheme: () => undefined,
-      showState: shown.give,
-    },
+    door: pageDoor(shown.give),
   });
   const presence = watchPresence(close, { begin: host.recovery.beginPage, end: host.recovery.endPage });
   const served = {

@@ -1,6 +1,6 @@
 import { openShim, type Shim } from './shim/shim';
 import { lastingLeftovers } from './work/leftovers';
-import type { Operation, Said } from './work/operation';
+import { calmWrongs, type Operation, type Said } from './work/operation';
 import { OPERATIONS } from './work/operations';
 import { clearPlace, makePlace } from './work/place';
 
@@ -43,14 +43,16 @@ export async function killSweep(
 async function workedOn(shim: Shim, operation: Operation, at: number, kind: string) {
   const place = makePlace(shim.below);
   try {
-    await operation.prepare(place);
+    // By a program that has ended: what one that still runs works on would not be given to another.
+    const prepared = await shim.atWork('prepare', operation.name, place.home, place.data);
+    if (prepared.code !== 0) throw new Error(`${operation.name} was not prepared: ${prepared.err}`);
     const ran = await shim.atWork('once', operation.name, place.home, place.data, String(at), kind, '0');
     const killed = ran.signal === 'SIGKILL';
     const { said, done }: { said: Said | null; done: readonly string[] } = killed
       ? { said: null, done: [] }
       : JSON.parse(ran.out);
-    const wrongs = [...(await operation.wrongs(place, said)), ...(await lastingLeftovers(place))];
-    return { killed, steps: done.length, wrongs };
+    const found = await (at === 0 ? calmWrongs(operation, place, said) : operation.wrongs(place, said));
+    return { killed, steps: done.length, wrongs: [...found, ...(await lastingLeftovers(place))] };
   } finally {
     clearPlace(place);
   }

@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { pageDoor } from '../../../electron/browser/page-door';
 import { hostCalls } from '../../../electron/host/calls';
 import type { Door } from '../../../electron/host/door';
 import { DISK, type FileSystem } from '../../../electron/host/file-system';
@@ -34,16 +35,7 @@ export function makeMachine({ fs = DISK, toOpen = [], door = {}, like }: Machine
     readPaperFile: kitFile,
     version: '0.0.1',
     surroundings: { platform: 'linux', home, env: { LEADWRIGHT_DATA: data } },
-    door: {
-      kind: 'browser',
-      dialogs: 'page',
-      chooseOpen: async () => null,
-      chooseSave: async () => null,
-      chooseFolder: async () => null,
-      showTheme: () => undefined,
-      showState: () => undefined,
-      ...door,
-    },
+    door: { ...pageDoor(() => undefined), ...door },
   });
   return { host, calls: hostCalls(host), home, data };
 }

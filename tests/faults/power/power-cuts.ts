@@ -11,7 +11,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, relative } from 'node:path';
-import type { Operation, Said } from '../work/operation';
+import { calmWrongs, type Operation, type Said } from '../work/operation';
 import { OPERATIONS } from '../work/operations';
 import { clearPlace, makePlace, type Place } from '../work/place';
 import { cutStates, type DiskState } from './cut-states';
@@ -29,16 +29,17 @@ export async function powerCuts(every: number): Promise<{ tried: number; failure
   let [tried, number] = [0, 0];
   try {
     for (const operation of OPERATIONS) {
-      const { before, links, deeds, said, top } = await recorded(below, operation);
+      const { before, links, deeds, said, top, wrongs } = await recorded(below, operation);
+      failures.push(...wrongs.map((wrong) => `${operation.name}, with no cut: ${wrong}`));
       for (let at = 0; at <= deeds.length; at++) {
         // Only after the last deed has the person been told anything.
         const told = at === deeds.length ? said : null;
         for (const state of cutStates(before, deeds.slice(0, at))) {
           if (number++ % every !== 0) continue;
           tried++;
-          const wrongs = await wrongsOf(below, operation, { state, links, top }, told);
+          const found = await wrongsOf(below, operation, { state, links, top }, told);
           failures.push(
-            ...wrongs.map((wrong) => `${operation.name}, cut after ${at} of ${deeds.length}: ${wrong}`),
+            ...found.map((wrong) => `${operation.name}, cut after ${at} of ${deeds.length}: ${wrong}`),
           );
         }
       }
@@ -64,7 +65,7 @@ async function recorded(below: string, operation: Operation) {
     }
     const { fs, deeds } = recordedDisk();
     const said = await operation.run(place, fs);
-    return { before, links, deeds, said, top };
+    return { before, links, deeds, said, top, wrongs: await calmWrongs(operation, place, said) };
   } finally {
     clearPlace(place);
   }

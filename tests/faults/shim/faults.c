@@ -117,31 +117,22 @@ static void after(int wrong) {
   static type (*real)(__VA_ARGS__) = NULL; \
   if (!real) real = (type(*)(__VA_ARGS__))dlsym(RTLD_NEXT, name)
 
-/* For operations that a path is all there is to. */
-#define AROUND(name, path, call) \
+/* Around an operation that is known by a path, or by an open file that has one; nothing is done to others. */
+#define AROUND_NAMED(name, ours, call) \
   do { \
-    if (!is_ours(path)) return call; \
-    int wrong = goes_wrong(name, path); \
+    const char *named = ours; \
+    if (!named) return call; \
+    int wrong = goes_wrong(name, named); \
     if (fails(wrong)) return -1; \
     int result = call; \
     after(wrong); \
     return result; \
   } while (0)
+#define AROUND(name, path, call) AROUND_NAMED(name, is_ours(path) ? path : NULL, call)
+#define AROUND_FILE(name, file, call) AROUND_NAMED(name, path_of(file), call)
 
-#define AROUND_FILE(name, file, call) \
-  do { \
-    const char *path = path_of(file); \
-    if (!path) return call; \
-    int wrong = goes_wrong(name, path); \
-    if (fails(wrong)) return -1; \
-    int result = call; \
-    after(wrong); \
-    return result; \
-  } while (0)
-
-static int opened(const char *path, int flags, int file) {
+static int opened(const char *path, int file) {
   if (file >= 0) remember(file, is_ours(path) ? path : NULL);
-  (void)flags;
   return file;
 }
 
@@ -166,7 +157,7 @@ static int before_open(const char *path, int flags, int *wrong) {
     va_end(more); \
     int wrong; \
     if (before_open(path, flags, &wrong) < 0) return -1; \
-    int file = opened(path, flags, real(path, flags, mode)); \
+    int file = opened(path, real(path, flags, mode)); \
     after(wrong); \
     return file; \
   }
@@ -182,7 +173,7 @@ OPEN(open64, "open64")
     va_end(more); \
     int wrong; \
     if (before_open(path, flags, &wrong) < 0) return -1; \
-    int file = opened(path, flags, real(folder, path, flags, mode)); \
+    int file = opened(path, real(folder, path, flags, mode)); \
     after(wrong); \
     return file; \
   }

@@ -11,6 +11,7 @@ import { type BadDisk, sweep } from './sweep';
  * at-work sweep <folder> <faults, by comma> <one case in so many>   prints what came of it
  * at-work full <folder> <bytes left free, by comma>                  on a disk that is really full
  * at-work robot <home> <data>                                       saves without a pause, until it is killed
+ * at-work prepare <operation> <home> <data>                         lays out what it finds there, and ends
  * at-work once <operation> <home> <data> <at> <kind> <lasting>      does one thing, and may be killed in it
  */
 const [, , order = '', ...args] = process.argv;
@@ -50,6 +51,9 @@ if (order === 'sweep') {
 } else if (order === 'robot') {
   const [home = '', data = ''] = args;
   await saveWithoutPause({ home, data });
+} else if (order === 'prepare') {
+  const [name = '', home = '', data = ''] = args;
+  await operationOf(name).prepare({ home, data });
 } else {
   const [name = '', home = '', data = '', at = '0', kind = '', lasting = '0'] = args;
   arm(Number(at), kind, lasting === '1');

@@ -1,8 +1,9 @@
 import { truncateSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Settings } from '../../../boards/host';
+import type { FileSystem } from '../../../electron/host/file-system';
 import { FORMER, NEXT } from './documents';
-import { type Operation, saidBy } from './operation';
+import { type Operation, type Said, saidBy } from './operation';
 import { type Place, startAt } from './place';
 
 const SESSION = 'session-of-the-page';
@@ -35,6 +36,27 @@ async function offered(place: Place): Promise<readonly string[]> {
   return texts;
 }
 
+/** Two copies of a session, of which the older must never come in place of the newer. */
+async function keptTwice(place: Place): Promise<void> {
+  const { calls } = startAt(place);
+  await keep(calls, 'older still', 1);
+  await keep(calls, FORMER, 2);
+}
+
+/** Takes up whatever is offered, and goes on with it. */
+async function takenUp(place: Place, fs: FileSystem): Promise<Said> {
+  const { calls } = startAt(place, fs);
+  await calls.about({ page: PAGE });
+  for (const { id } of await calls.listRecovery()) await calls.takeRecovery({ id, page: PAGE });
+  return saidBy(await keep(calls, NEXT, 3));
+}
+
+/** The next copy is offered, or the former one as long as the next was not said to be kept. */
+const nextOr =
+  (former: string | null) =>
+  async (place: Place, said: Said | null): Promise<readonly string[]> =>
+    oneOf(await offered(place), said?.done ? [NEXT] : [NEXT, former]);
+
 function oneOf(found: readonly string[], allowed: readonly (string | null)[]): readonly string[] {
   const [text = null] = found;
   if (found.length < 2 && allowed.includes(text)) return [];
@@ -58,20 +80,15 @@ export const RECOVERING: readonly Operation[] = [
       const { calls } = startAt(place, fs);
       await calls.about({ page: PAGE });
       await calls.listRecovery();
-      return { done: true };
+      return null;
     },
     wrongs: async (place) => oneOf(await offered(place), [FORMER]),
   },
   {
     name: 'take up again what a broken copy left, and go on',
     prepare: brokeOff,
-    run: async (place, fs) => {
-      const { calls } = startAt(place, fs);
-      await calls.about({ page: PAGE });
-      for (const { id } of await calls.listRecovery()) await calls.takeRecovery({ id, page: PAGE });
-      return saidBy(await keep(calls, NEXT, 3));
-    },
-    wrongs: async (place, said) => oneOf(await offered(place), said?.done ? [NEXT] : [NEXT, FORMER]),
+    run: takenUp,
+    wrongs: nextOr(FORMER),
   },
 ];
 
@@ -81,57 +98,40 @@ export const KEEPING: readonly Operation[] = [
     name: 'first recovery copy',
     prepare: async () => undefined,
     run: async (place, fs) => saidBy(await keep(startAt(place, fs).calls, NEXT, 1)),
-    wrongs: async (place, said) => oneOf(await offered(place), said?.done ? [NEXT] : [NEXT, null]),
+    wrongs: nextOr(null),
   },
   {
     name: 'next recovery copy',
-    prepare: async (place) => {
-      const { calls } = startAt(place);
-      await keep(calls, 'older still', 1);
-      await keep(calls, FORMER, 2);
-    },
+    prepare: keptTwice,
     run: async (place, fs) => saidBy(await keep(startAt(place, fs).calls, NEXT, 3)),
-    wrongs: async (place, said) => oneOf(await offered(place), said?.done ? [NEXT] : [NEXT, FORMER]),
+    wrongs: nextOr(FORMER),
   },
   {
     name: 'take a recovery copy up again',
-    prepare: async (place) => {
-      const { calls } = startAt(place);
-      await keep(calls, 'older still', 1);
-      await keep(calls, FORMER, 2);
-    },
-    run: async (place, fs) => {
-      const { calls } = startAt(place, fs);
-      await calls.about({ page: PAGE });
-      for (const { id } of await calls.listRecovery()) await calls.takeRecovery({ id, page: PAGE });
-      return saidBy(await keep(calls, NEXT, 3));
-    },
-    wrongs: async (place, said) => oneOf(await offered(place), said?.done ? [NEXT] : [NEXT, FORMER]),
+    prepare: keptTwice,
+    run: takenUp,
+    wrongs: nextOr(FORMER),
   },
   {
     name: 'drop a recovery copy',
-    prepare: async (place) => {
-      const { calls } = startAt(place);
-      await keep(calls, 'older still', 1);
-      await keep(calls, FORMER, 2);
-    },
+    prepare: keptTwice,
     run: async (place, fs) => {
       await startAt(place, fs).calls.dropRecovery({ id: SESSION, page: PAGE });
-      return { done: true };
+      return null;
     },
     // One that could not be removed is offered once more, whole; an older one never takes its place.
-    wrongs: async (place) => oneOf(await offered(place), [FORMER, null]),
+    wrongs: async (place, said) => oneOf(await offered(place), said?.done ? [null] : [FORMER, null]),
   },
   {
     name: 'settings',
     prepare: async (place) => void (await startAt(place).calls.writeSettings(BEFORE)),
     run: async (place, fs) => {
       await startAt(place, fs).calls.writeSettings(AFTER);
-      return { done: true };
+      return null;
     },
-    wrongs: async (place) => {
+    wrongs: async (place, said) => {
       const found = JSON.stringify(await startAt(place).calls.readSettings());
-      return [BEFORE, AFTER].some((one) => JSON.stringify(one) === found)
+      return (said?.done ? [AFTER] : [BEFORE, AFTER]).some((one) => JSON.stringify(one) === found)
         ? []
         : [`The settings are ${found}`];
     },
@@ -145,12 +145,12 @@ export const KEEPING: readonly Operation[] = [
     run: async (place, fs) => {
       const { host, calls } = startAt(place, fs);
       await calls.noteRecent({ handle: host.handles.give('/bench/b.build.json') });
-      return { done: true };
+      return null;
     },
-    wrongs: async (place) => {
+    wrongs: async (place, said) => {
       const found = (await startAt(place).calls.listRecent()).map(({ name }) => name).join(' ');
-      const whole = ['a.build.json', 'b.build.json a.build.json'].includes(found);
-      return whole ? [] : [`Worked on last: “${found}”`];
+      const allowed = ['b.build.json a.build.json', ...(said?.done ? [] : ['a.build.json'])];
+      return allowed.includes(found) ? [] : [`Worked on last: “${found}”`];
     },
   },
 ];

@@ -1,5 +1,6 @@
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { pageDoor } from '../../../electron/browser/page-door';
 import { hostCalls } from '../../../electron/host/calls';
 import { DISK, type FileSystem } from '../../../electron/host/file-system';
 import { type Host, openHost } from '../../../electron/host/host';
@@ -30,15 +31,7 @@ export function startAt({ home, data }: Place, fs: FileSystem = DISK): { host: H
     readPaperFile: () => Promise.reject(new Error('Nothing is printed here')),
     version: '0.0.1',
     surroundings: { platform: 'linux', home, env: { LEADWRIGHT_DATA: data } },
-    door: {
-      kind: 'browser',
-      dialogs: 'page',
-      chooseOpen: async () => null,
-      chooseSave: async () => null,
-      chooseFolder: async () => null,
-      showTheme: () => undefined,
-      showState: () => undefined,
-    },
+    door: pageDoor(() => undefined),
   });
   return { host, calls: hostCalls(host) };
 }

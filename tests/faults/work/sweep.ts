@@ -1,6 +1,6 @@
 import type { FileSystem } from '../../../electron/host/file-system';
 import { lastingLeftovers } from './leftovers';
-import type { Operation } from './operation';
+import { calmWrongs, type Operation } from './operation';
 import { clearPlace, makePlace } from './place';
 
 /** A disk that goes wrong as it is told. */
@@ -51,6 +51,8 @@ export async function sweep(disk: BadDisk, options: SweepOptions): Promise<Swept
   return { tried, failures, steps };
 }
 
+type Told = Awaited<ReturnType<Operation['run']>>;
+
 async function tryOnce(
   disk: BadDisk,
   below: string,
@@ -68,7 +70,9 @@ async function tryOnce(
     const wrongs =
       said instanceof Error
         ? [`threw ${said.message}`]
-        : await operation.wrongs(place, said as Awaited<ReturnType<Operation['run']>>);
+        : at === 0
+          ? await calmWrongs(operation, place, said as Told)
+          : await operation.wrongs(place, said as Told);
     const left = await lastingLeftovers(place);
     const when = `${operation.name}, ${fault} at ${at} (${done[at - 1] ?? ''})${lasting ? ' and for ever' : ''}`;
     return { wrongs: [...wrongs, ...left].map((wrong) => `${when}: ${wrong}`), done };
