@@ -34,6 +34,9 @@ export interface VersionLimits {
   readonly apartMs: number;
 }
 
+/** After so great a share of the limit all files are counted again: another window may have written too. */
+const COUNTED_SHARE = 1 / 16;
+
 const VERSION_LIMITS: VersionLimits = {
   perFile: 50,
   bytes: 256 * 1024 * 1024,
@@ -50,9 +53,13 @@ export function fileVersions(
   limits: VersionLimits = VERSION_LIMITS,
 ): Versions {
   const folderOf = (path: string) => join(folder, sha256(path).slice(0, 32));
+  /** What may be written before all files are counted again; they are many, and a save is not to wait for them. */
+  let roomBytes = 0;
 
   async function write(path: string, { text, savedMs }: Held): Promise<void> {
-    const id = `${Math.max(0, Math.round(savedMs))}-${Buffer.byteLength(text, 'utf8')}-${sha256(text).slice(0, 16)}`;
+    const bytes = Buffer.byteLength(text, 'utf8');
+    roomBytes -= bytes;
+    const id = `${Math.max(0, Math.round(savedMs))}-${bytes}-${sha256(text).slice(0, 16)}`;
     const save = { path: join(folderOf(path), id + END), text, expected: null, mode: 0o600 };
     await saveFile(fs, save);
   }
@@ -84,10 +91,11 @@ export function fileVersions(
     const gone = (one: (typeof all)[number]) => (one.isNewest ? 1 : 0);
     all.sort((first, second) => gone(first) - gone(second) || first.savedMs - second.savedMs);
     for (const version of all) {
-      if (bytes <= limits.bytes) return;
+      if (bytes <= limits.bytes) break;
       await fs.remove(version.path).catch(() => undefined);
       bytes -= version.bytes;
     }
+    roomBytes = Math.min(limits.bytes - bytes, limits.bytes * COUNTED_SHARE);
   }
 
   return {
@@ -98,7 +106,7 @@ export function fileVersions(
         if (before !== null && !known.has(sha256(before.text).slice(0, 16))) await write(path, before);
         await write(path, now);
         await thin(path);
-        await makeRoom();
+        if (roomBytes < 0) await makeRoom();
       } catch {
         // The file itself is saved; a disk that has no room for its versions keeps fewer of them.
       }
