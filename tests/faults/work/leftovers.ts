@@ -7,7 +7,7 @@ import type { Place } from './place';
 const TWO_HOURS_S = 7_200;
 
 /** Every hidden file that a save may have left, in both folders of a machine. */
-function leftovers(place: Place): readonly string[] {
+export function leftovers(place: Place): readonly string[] {
   return [place.home, place.data].filter(existsSync).flatMap((top) =>
     readdirSync(top, { recursive: true, encoding: 'utf8' })
       .map((name) => join(top, name))

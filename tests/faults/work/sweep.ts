@@ -1,5 +1,5 @@
 import type { FileSystem } from '../../../electron/host/file-system';
-import { lastingLeftovers } from './leftovers';
+import { lastingLeftovers, leftovers } from './leftovers';
 import { calmWrongs, type Operation } from './operation';
 import { clearPlace, makePlace } from './place';
 
@@ -73,7 +73,8 @@ async function tryOnce(
         : at === 0
           ? await calmWrongs(operation, place, said as Told)
           : await operation.wrongs(place, said as Told);
-    const left = await lastingLeftovers(place);
+    // A disk that fails once takes away what it is told to; only one that fails for ever leaves it for later.
+    const left = lasting ? await lastingLeftovers(place) : leftovers(place).map((path) => `is left: ${path}`);
     const when = `${operation.name}, ${fault} at ${at} (${done[at - 1] ?? ''})${lasting ? ' and for ever' : ''}`;
     return { wrongs: [...wrongs, ...left].map((wrong) => `${when}: ${wrong}`), done };
   } finally {
