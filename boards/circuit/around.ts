@@ -19,7 +19,11 @@ export interface Surroundings {
 export const elementsAt = byIdentity((circuit: Circuit): ReadonlyMap<NodeName, readonly Element[]> => {
   const found = new Map<NodeName, Element[]>();
   for (const element of circuit.elements)
-    for (const node of element.nodes) found.set(node, [...(found.get(node) ?? []), element]);
+    for (const node of element.nodes) {
+      const here = found.get(node);
+      if (here) here.push(element);
+      else found.set(node, [element]);
+    }
   return found;
 });
 

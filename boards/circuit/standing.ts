@@ -1,7 +1,7 @@
 import { byIdentity } from '../base/by-identity';
 import type { Build } from '../document/build';
 import type { Connector, Pin } from '../document/connector';
-import { unitsOf } from '../document/lookup';
+import { connectorsOf, unitsOf } from '../document/lookup';
 import { powerJobOf } from '../document/power-job';
 import type { Unit } from '../document/unit';
 import { signalOf } from '../signals/signals';
@@ -75,6 +75,7 @@ export function sharedName({ signal = 'unknown', missing }: Pin): string | undef
 
 /** Every connector of a build that takes power from a supply, with what for. */
 export function takersOf(build: Build): readonly Connector[] {
-  const all = [...build.board.connectors, ...unitsOf(build).flatMap(({ connectors }) => connectors)];
-  return all.filter((connector) => standingOf(build, connector.id).kind === 'takes' && powerJobOf(connector));
+  return connectorsOf(build).filter(
+    (connector) => standingOf(build, connector.id).kind === 'takes' && powerJobOf(connector),
+  );
 }

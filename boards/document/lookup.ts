@@ -1,3 +1,4 @@
+import { byIdentity } from '../base/by-identity';
 import type { BoardSheet } from './board-sheet';
 import type { Build, Seat } from './build';
 import type { Connector, Pin } from './connector';
@@ -39,6 +40,11 @@ function withId<T extends Named>(list: readonly T[], id: string): T | undefined 
 
 export function samePlug(a: PlugRef, b: PlugRef): boolean {
   return a.lead === b.lead && a.plug === b.plug;
+}
+
+/** The same for every reference to one plug, and for no two plugs: no id has a space in it. */
+export function plugKey({ lead, plug }: PlugRef): string {
+  return `${lead} ${plug}`;
 }
 
 /** Every lead of a build: those of the case first, then the extras. */
@@ -86,20 +92,28 @@ export function connectorsOf(build: Build): readonly Connector[] {
   return [...build.board.connectors, ...units.flatMap(({ connectors }) => connectors)];
 }
 
+/** Connectors of units by their ids, with the unit that each is on. */
+const socketsOf = byIdentity(
+  (units: readonly Unit[]): ReadonlyMap<string, { readonly unit: Unit; readonly connector: Connector }> =>
+    new Map(
+      units.flatMap((unit) =>
+        unit.connectors.map((connector) => [connector.id, { unit, connector }] as const),
+      ),
+    ),
+);
+
 /** A connector of the board or of a unit. */
 export function anyConnectorOf(build: Build, id: string): Connector | undefined {
-  return (
-    connectorOf(build.board, id) ?? unitWith(build, id)?.connectors.find((connector) => connector.id === id)
-  );
+  return connectorOf(build.board, id) ?? socketsOf(unitsOf(build)).get(id)?.connector;
 }
 
 export function unitOf(build: Build, id: string): Unit | undefined {
-  return unitsOf(build).find((unit) => unit.id === id);
+  return withId(unitsOf(build), id);
 }
 
 /** The unit that a connector belongs to; undefined for one of the board. */
 export function unitWith(build: Build, connector: string): Unit | undefined {
-  return unitsOf(build).find(({ connectors }) => connectors.some(({ id }) => id === connector));
+  return socketsOf(unitsOf(build)).get(connector)?.unit;
 }
 
 export function photoOf(board: BoardSheet, id: string): Photo | undefined {

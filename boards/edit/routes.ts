@@ -1,5 +1,5 @@
 import type { Build } from '../document/build';
-import { leadsOf, type PlugRef, samePlug } from '../document/lookup';
+import { leadOf, type PlugRef, samePlug } from '../document/lookup';
 import type { ChosenRoute } from '../document/route';
 
 /** A build with these chosen ways; with none of them there is nothing to keep. */
@@ -15,7 +15,7 @@ export function chosenRoute(build: Build, ref: PlugRef): ChosenRoute | undefined
 
 /** The build without the ways of one lead whose runs are no longer there. */
 export function withoutStrayRoutes(build: Build, lead: string): Build {
-  const runs = leadsOf(build).find(({ id }) => id === lead)?.cable?.runs ?? [];
+  const runs = leadOf(build, lead)?.cable?.runs ?? [];
   const { routes = [] } = build;
   const kept = routes.filter((route) => route.lead !== lead || runs.some(({ to }) => to === route.plug));
   return kept.length === routes.length ? build : withRoutes(build, kept);

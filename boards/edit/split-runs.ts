@@ -1,4 +1,5 @@
 import type { LeadCable, Run } from '../document/cable';
+import { type PlugRef, samePlug } from '../document/lookup';
 import type { ChosenRoute } from '../document/route';
 
 /** The runs of a cable, one of whose plugs has become several: each is the far end of a run of its own. */
@@ -16,10 +17,10 @@ export function splitRuns({ runs, ...cable }: LeadCable, plug: string, into: rea
 /** Chosen ways after the same: the run to each of the several takes the way that the one had. */
 export function splitRoutes(
   routes: readonly ChosenRoute[],
-  ref: { readonly lead: string; readonly plug: string },
+  ref: PlugRef,
   into: readonly string[],
 ): readonly ChosenRoute[] {
   return routes.flatMap((route) =>
-    route.lead === ref.lead && route.plug === ref.plug ? into.map((plug) => ({ ...route, plug })) : [route],
+    samePlug(route, ref) ? into.map((plug) => ({ ...route, plug })) : [route],
   );
 }

@@ -11,7 +11,7 @@ import { type Carrier, carrierOf, seatedPlugs, wiringOf } from './seated-plug';
 
 /** The plugs that are already in the way, on the same connector or beside it. Its own present seat is not. */
 export function plugRefusals(build: Build, { seat, connector, body }: LaidPlug): readonly FitRefusal[] {
-  return (plugsNear(build).get(carrierOf(build, connector.id)) ?? nothingNear)(body)
+  return (plugsNear(build).get(carrierOf(build, connector.id).connectors) ?? nothingNear)(body)
     .filter((other) => !samePlug(other.seat, seat) && boxesCollide(other.body, body))
     .map((other) => ({
       code: 'occupied',
@@ -24,14 +24,15 @@ const nothingNear = (): readonly LaidPlug[] => [];
 
 /** What is plugged into the board, and into each unit: every one of them has millimetres of its own. */
 const plugsNear = byIdentity((build: Build) => {
-  const onEach = new Map<Carrier, LaidPlug[]>();
+  // By its connectors: the rest of a board may change while the wiring stays.
+  const onEach = new Map<Carrier['connectors'], LaidPlug[]>();
   for (const seated of seatedPlugs(build)) {
-    const carrier = carrierOf(build, seated.connector.id);
-    const known = onEach.get(carrier);
+    const { connectors } = carrierOf(build, seated.connector.id);
+    const known = onEach.get(connectors);
     if (known) known.push(layDown(seated));
-    else onEach.set(carrier, [layDown(seated)]);
+    else onEach.set(connectors, [layDown(seated)]);
   }
-  return new Map([...onEach].map(([carrier, laid]) => [carrier, nearIndex(laid, ({ body }) => body)]));
+  return new Map([...onEach].map(([connectors, laid]) => [connectors, nearIndex(laid, ({ body }) => body)]));
 }, wiringOf);
 
 function pinsUnderBoth(connector: Connector, a: Box, b: Box): readonly string[] {

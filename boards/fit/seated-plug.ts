@@ -3,7 +3,7 @@ import type { BoardSheet } from '../document/board-sheet';
 import type { Build, Seat } from '../document/build';
 import type { Connector } from '../document/connector';
 import type { Lead, Plug } from '../document/lead';
-import { leadsOf, type PlugRef, unitsOf } from '../document/lookup';
+import { anyConnectorOf, leadOf, type PlugRef, unitsOf, unitWith } from '../document/lookup';
 import type { Unit } from '../document/unit';
 
 /** What connectors stand on: the board or a unit. Plugs on one are never in the way of those on another. */
@@ -25,13 +25,14 @@ export function wiringOf(build: Build): readonly object[] {
 /** What the ids of a seat stand for. Throws on an id that is not in the build: the parser lets none in. */
 export function seatedPlug(build: Build, seat: Seat): SeatedPlug {
   const { lead, plug } = plugOnBoard(build, seat);
-  const { connector } = standing(build, seat.connector);
+  const connector = anyConnectorOf(build, seat.connector);
+  if (!connector) throw new Error(`No such connector in the build: ${seat.connector}`);
   return { seat, lead, plug, connector };
 }
 
-/** The board or the unit that a connector stands on. Throws on a connector that is not in the build. */
+/** The board or the unit that a connector stands on. */
 export function carrierOf(build: Build, connector: string): Carrier {
-  return standing(build, connector).carrier;
+  return unitWith(build, connector) ?? build.board;
 }
 
 /** Every seated plug of a build, in the order of its seats. */
@@ -50,7 +51,7 @@ export interface PlugOnBoard {
 
 /** What a plug's ids stand for. Throws on one that is not in the build. */
 export function plugOnBoard(build: Build, ref: PlugRef): PlugOnBoard {
-  const lead = leadsById(build).get(ref.lead);
+  const lead = leadOf(build, ref.lead);
   const plug = lead?.plugs.find((each) => each.id === ref.plug);
   if (!lead || !plug) throw new Error(`No such plug in the build: ${ref.lead} ${ref.plug}`);
   return { board: build.board, units: unitsOf(build), lead, plug };
@@ -65,29 +66,3 @@ export function carriersOf({ board, units }: Pick<PlugOnBoard, 'board' | 'units'
 export function bareThings({ board, units, lead, plug }: PlugOnBoard): readonly object[] {
   return [board.connectors, units, lead, plug];
 }
-
-const leadsById = byIdentity(
-  (build: Build) => new Map(leadsOf(build).map((lead) => [lead.id, lead])),
-  (build) => [build.case.leads, build.extras],
-);
-
-interface Standing {
-  readonly connector: Connector;
-  readonly carrier: Carrier;
-}
-
-function standing(build: Build, id: string): Standing {
-  const found = standingById(build).get(id);
-  if (!found) throw new Error(`No such connector in the build: ${id}`);
-  return found;
-}
-
-const standingById = byIdentity(
-  (build: Build) =>
-    new Map(
-      carriersOf({ board: build.board, units: unitsOf(build) }).flatMap((carrier) =>
-        carrier.connectors.map((connector): [string, Standing] => [connector.id, { connector, carrier }]),
-      ),
-    ),
-  (build) => [build.board.connectors, unitsOf(build)],
-);

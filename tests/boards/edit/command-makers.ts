@@ -132,20 +132,24 @@ export const MAKERS: { readonly [Name in CommandName]: (situation: Situation) =>
       };
       if (dice.oneIn(2)) return { unit: own };
       const lead = { ...cable, id: `lead-${dice.below(12)}` };
-      const with_: Build = { ...build, units: [...unitsOf(build), own], extras: [...build.extras, lead] };
-      const seat = dice.pick(
-        placesOf(with_, { lead: lead.id, plug: 'near' }).filter(({ connector }) =>
-          own.connectors.some((each) => each.id === connector),
-        ),
-      );
+      const alone: Build = {
+        ...build,
+        board: { ...build.board, connectors: [] },
+        case: { ...build.case, leads: [] },
+        extras: [lead],
+        units: [own],
+        seats: [],
+      };
+      const seat = dice.pick(placesOf(alone, { lead: lead.id, plug: 'near' }));
       return { unit: own, leads: [lead], ...(seat && { seats: [seat] }) };
     },
     'remove-unit': (given) => withUnit(given, ({ id }) => ({ unit: id })),
     'rename-unit': (given) => withUnit(given, ({ id }) => ({ unit: id, name: given.text })),
     'place-unit': (given) =>
       withUnit(given, ({ id, at: now }) => {
-        const { points = [], bays = [] } = given.build.case.tray ?? {};
-        const at = given.dice.pick([...points, ...bays])?.id;
+        const { board, case: sheet } = given.build;
+        const { points = [], bays = [] } = sheet.tray ?? {};
+        const at = given.dice.pick([...points, ...bays, ...(board.drivePlaces ?? [])])?.id;
         if (now !== undefined && (at === undefined || given.dice.oneIn(2))) return { unit: id, at: null };
         return at === undefined ? undefined : { unit: id, at };
       }),
