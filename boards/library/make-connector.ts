@@ -1,5 +1,5 @@
 import type { Connector } from '../document/connector';
-import { CONNECTOR_TYPES } from './connectors/index';
+import { connectorTypeOf } from './connectors/index';
 
 /**
  * A library connector put on a board: its own id, print and place (millimetres), the rest from the
@@ -9,7 +9,5 @@ export function makeConnector(
   typeId: string,
   onBoard: Pick<Connector, 'id' | 'print' | 'place'> & { readonly title?: string },
 ): Connector {
-  const type = CONNECTOR_TYPES.find((candidate) => candidate.id === typeId);
-  if (type === undefined) throw new Error(`No connector type ${typeId} in the library`);
-  return { ...type.connector, ...onBoard };
+  return { ...connectorTypeOf(typeId).connector, ...onBoard };
 }

@@ -21,3 +21,10 @@ export const CONNECTOR_TYPES: readonly ConnectorType[] = [
   ...DRIVE_CONNECTORS,
   ...POWER_CONNECTORS,
 ];
+
+/** A connector of the library. An id that it lacks is a bug of the caller and throws; ids come from its own list. */
+export function connectorTypeOf(id: string): ConnectorType {
+  const type = CONNECTOR_TYPES.find((candidate) => candidate.id === id);
+  if (type === undefined) throw new Error(`No connector type ${id} in the library`);
+  return type;
+}

@@ -1,6 +1,6 @@
 import type { Plug, Wire } from '../../document/lead';
 import type { ConnectorType } from '../connector-type';
-import { POWER_CONNECTORS } from '../connectors/power';
+import { connectorTypeOf } from '../connectors/index';
 import { FAMILY } from '../families';
 import { labelled, POWER_PITCH } from '../grids';
 import { type LeadType, leadType } from '../lead-type';
@@ -37,8 +37,7 @@ function wiresOf({ connector }: ConnectorType, ends: readonly BoardEnd[]): Wire[
  * for what its pins carry there is each maker's own.
  */
 function supplyCable(id: string, title: string, serves: string, ends: readonly BoardEnd[] = WHOLE): LeadType {
-  const type = POWER_CONNECTORS.find((candidate) => candidate.id === serves);
-  if (type === undefined) throw new Error(`No power connector ${serves} in the library`);
+  const type = connectorTypeOf(serves);
   const rib = type.connector.shroud?.guide;
   return leadType(id, title, COLOURS, {
     parts: [],

@@ -1,14 +1,12 @@
 import type { Pin } from '../../document/connector';
-import { CONNECTOR_TYPES } from '../connectors/index';
+import { connectorTypeOf } from '../connectors/index';
 import { readAbout, recalled } from '../reading';
 import { type UnitType, unitType } from '../unit-type';
 import type { Outlet } from './outlets';
 
 /** A connector of the library on a device. */
 export function onDevice(serves: string, id: string, print: string, change?: (pin: Pin) => Pin): Outlet {
-  const type = CONNECTOR_TYPES.find((candidate) => candidate.id === serves);
-  if (type === undefined) throw new Error(`No connector type ${serves} in the library`);
-  const { connector } = type;
+  const { connector } = connectorTypeOf(serves);
   return { ...connector, id, print, ...(change && { pins: connector.pins.map(change) }) };
 }
 

@@ -1,11 +1,10 @@
 import type { Seat } from '../../document/build';
 import type { Pin } from '../../document/connector';
 import type { SignalId } from '../../signals/signals';
-import { CONNECTOR_TYPES } from '../connectors/index';
 import { rowAfterRow, singleRow } from '../grids';
 import { readIn } from '../reading';
 import { type UnitType, unitType } from '../unit-type';
-import { type Outlet, outletPins, soldered } from './outlets';
+import { mainSignals, type Outlet, outletPins, soldered } from './outlets';
 import { cableFrom, type DeviceEnd } from './pin-map';
 
 const INSIDE = readIn(
@@ -17,15 +16,11 @@ function inside(signals: readonly SignalId[]): Pin[] {
   return outletPins(INSIDE, signals);
 }
 
-const mainSignals = CONNECTOR_TYPES.find(({ id }) => id === 'main-power-24')?.connector.pins.map(
-  ({ signal = 'unknown' }) => signal,
-);
-
 /** What comes out of the box: where it is soldered in, and where it goes. */
 const CABLES: readonly { readonly at: Outlet; readonly name: string; readonly ends: readonly DeviceEnd[] }[] =
   [
     {
-      at: soldered('main', 'Main power cable', rowAfterRow(12), inside(mainSignals ?? [])),
+      at: soldered('main', 'Main power cable', rowAfterRow(12), inside(mainSignals())),
       name: 'Main power cable',
       ends: [{ id: 'board', print: '', serves: 'main-power-24' }],
     },

@@ -1,9 +1,8 @@
 import type { SignalId } from '../../signals/signals';
-import { CONNECTOR_TYPES } from '../connectors/index';
 import { rowAfterRow } from '../grids';
 import { type Reading, readIn } from '../reading';
 import { type UnitType, unitType } from '../unit-type';
-import { type Outlet, outlet, outletPins, several } from './outlets';
+import { mainSignals, type Outlet, outlet, outletPins, several } from './outlets';
 import { cableFrom } from './pin-map';
 
 /** What the sheet of one maker says of the sockets that are alike on all supplies. */
@@ -42,9 +41,7 @@ function run(...runs: readonly (readonly [SignalId | undefined, number])[]): rea
 }
 
 function mainOutlet(sheet: Reading): Outlet {
-  const main = CONNECTOR_TYPES.find(({ id }) => id === 'main-power-24');
-  const signals = main?.connector.pins.map(({ signal = 'unknown' }) => signal) ?? [];
-  return outlet('main', 'MAIN', 'main power outlet', rowAfterRow(12), outletPins(sheet, signals));
+  return outlet('main', 'MAIN', 'main power outlet', rowAfterRow(12), outletPins(sheet, mainSignals()));
 }
 
 function modular({ id, name, twelve, drives }: Maker): UnitType {

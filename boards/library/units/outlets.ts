@@ -1,6 +1,7 @@
 import type { Connector, Pin } from '../../document/connector';
 import type { Grid } from '../../document/grid';
 import type { SignalId } from '../../signals/signals';
+import { connectorTypeOf } from '../connectors/index';
 import { FAMILY } from '../families';
 import { pinsFrom } from '../pin-rows';
 import type { Reading } from '../reading';
@@ -20,6 +21,11 @@ const RAIL_NAMES: Readonly<Partial<Record<SignalId, string>>> = {
 export function outletPins(sheet: Reading, signals: readonly SignalId[]): Pin[] {
   const row = pinsFrom(sheet);
   return signals.map((signal, at) => row(at + 1, signal, RAIL_NAMES[signal] ?? signal));
+}
+
+/** What each pin of main power carries, in counting order: a supply hands it on straight. */
+export function mainSignals(): readonly SignalId[] {
+  return connectorTypeOf('main-power-24').connector.pins.map(({ signal = 'unknown' }) => signal);
 }
 
 /** A socket of a modular supply: the shape is the trade's, the pins are its maker's. */

@@ -1,6 +1,6 @@
 import type { Lead, Plug, Wire } from '../../document/lead';
 import type { SignalId } from '../../signals/signals';
-import { CONNECTOR_TYPES } from '../connectors/index';
+import { connectorTypeOf } from '../connectors/index';
 import { plug } from '../plug-and-wires';
 import { supplyColour } from '../supply-colours';
 import type { Outlet } from './outlets';
@@ -28,14 +28,8 @@ export function cableFrom(from: Outlet, id: string, name: string, ends: readonly
   };
 }
 
-function connectorOfType(serves: string) {
-  const type = CONNECTOR_TYPES.find((candidate) => candidate.id === serves);
-  if (type === undefined) throw new Error(`No connector type ${serves} in the library`);
-  return type.connector;
-}
-
 function devicePlug({ id, print, serves }: DeviceEnd): Plug {
-  const { grid, family, shroud } = connectorOfType(serves);
+  const { grid, family, shroud } = connectorTypeOf(serves).connector;
   return plug(id, print, grid, { family, ...(shroud?.guide && { rib: shroud.guide }) });
 }
 
@@ -48,7 +42,7 @@ const GIVEN: Readonly<Partial<Record<SignalId, SignalId>>> = {
 
 function wiresTo(from: Outlet, { id, serves }: DeviceEnd): Wire[] {
   const used = new Map<SignalId, number>();
-  return connectorOfType(serves).pins.flatMap(({ pin, signal = 'unknown' }): readonly Wire[] => {
+  return connectorTypeOf(serves).connector.pins.flatMap(({ pin, signal = 'unknown' }): readonly Wire[] => {
     const wanted = GIVEN[signal] ?? signal;
     const colour = supplyColour(wanted);
     const sources = from.pins.filter((each) => each.signal === wanted);
