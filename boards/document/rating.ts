@@ -9,7 +9,7 @@ export const SPEED_MODES = ['pwm', 'dc'] as const;
 export const LINE_RATES_GBPS = [1.5, 3, 6] as const;
 
 const AmpsZ = z.number().positive().max(100);
-const LineRateZ = z.union([z.literal(1.5), z.literal(3), z.literal(6)]);
+const LineRateZ = z.literal(LINE_RATES_GBPS);
 
 /** What a connector may be asked for, as the manual of its board or unit says. */
 export const RatingZ = z.strictObject({

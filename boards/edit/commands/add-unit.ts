@@ -1,14 +1,13 @@
 import { z } from 'zod';
-import { type Result, refuse } from '../../base/result';
-import { type Build, SeatZ } from '../../document/build';
+import { refuse } from '../../base/result';
+import { SeatZ } from '../../document/build';
 import { LeadZ } from '../../document/lead';
 import { LIMITS } from '../../document/limits';
 import { anyConnectorOf, leadOf, unitOf, unitsOf } from '../../document/lookup';
 import { UnitZ } from '../../document/unit';
 import { defineCommand } from '../definition';
-import type { Refusal } from '../refusal';
 import { soundBuild } from '../sound';
-import { seatPlug } from './seat-plug';
+import { seatInTurn } from './seat-plug';
 
 /**
  * Adds a supply, a drive, a card or a hub, with the cables that come with it and where they sit already: those
@@ -32,10 +31,6 @@ export const addUnit = defineCommand({
     if (units.length >= LIMITS.units) return refuse({ code: 'full', what: 'units', limit: LIMITS.units });
     const extras = [...build.extras, ...leads];
     if (extras.length > LIMITS.leads) return refuse({ code: 'full', what: 'leads', limit: LIMITS.leads });
-    return seats.reduce(seatNext, soundBuild({ ...build, units: [...units, unit], extras }));
+    return seatInTurn(soundBuild({ ...build, units: [...units, unit], extras }), seats);
   },
 });
-
-function seatNext(so: Result<Build, Refusal>, seat: z.output<typeof SeatZ>): Result<Build, Refusal> {
-  return so.ok ? seatPlug.run(so.value, seat) : so;
-}

@@ -26,7 +26,8 @@ export const changeTrayPaths = defineCommand({
       const changes = new Map(paths.map((path) => [path.id, path]));
       const twice = twiceIn(paths.map(({ id }) => id));
       if (twice !== undefined) return refuse({ code: 'named-twice', kind: 'path', id: twice });
-      const stranger = paths.find(({ id }) => trayPathOf(tray, id) === undefined);
+      const known = new Set(tray.paths.map(({ id }) => id));
+      const stranger = paths.find(({ id }) => !known.has(id));
       if (stranger !== undefined) return refuse({ code: 'unknown-path', path: stranger.id });
       const next = { ...tray, paths: tray.paths.map((path) => changes.get(path.id) ?? path) };
       const wrong = pathRefusal(next, paths);

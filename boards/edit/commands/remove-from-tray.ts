@@ -3,7 +3,7 @@ import { ok, refuse } from '../../base/result';
 import { LIMITS } from '../../document/limits';
 import { IdZ } from '../../document/text';
 import type { Tray } from '../../document/tray';
-import { trayPlaceOf, trayPlaces, withPlaces } from '../../document/tray-places';
+import { trayPlaces, withPlaces } from '../../document/tray-places';
 import { defineCommand } from '../definition';
 import { changeTray } from '../tray';
 import { countedPlaces, manyWords, trayPathName, trayPlaceName } from '../tray-words';
@@ -20,7 +20,8 @@ export const removeFromTray = defineCommand({
   label: ({ case: { tray } }, args) => (tray === undefined ? 'Remove' : labelIn(tray, args)),
   apply: (build, { places, paths }) =>
     changeTray(build, (tray) => {
-      const stranger = places.find((id) => trayPlaceOf(tray, id) === undefined);
+      const known = new Set(trayPlaces(tray).map(({ place }) => place.id));
+      const stranger = places.find((id) => !known.has(id));
       if (stranger !== undefined) return refuse({ code: 'unknown-place', place: stranger });
       const lost = new Set(paths);
       for (const { id } of tray.paths) lost.delete(id);

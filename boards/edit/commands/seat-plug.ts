@@ -18,6 +18,11 @@ export const seatPlug = defineCommand({
   apply: place,
 });
 
+/** One seat after another, as long as each can be. */
+export function seatInTurn(build: Result<Build, Refusal>, seats: readonly Seat[]): Result<Build, Refusal> {
+  return seats.reduce((so, seat) => (so.ok ? seatPlug.run(so.value, seat) : so), build);
+}
+
 function place(build: Build, seat: Seat): Result<Build, Refusal> {
   const plug = findPlug(build, seat);
   if (!plug.ok) return plug;
