@@ -1,7 +1,7 @@
 import { listed } from '../base/listed';
 import type { Build } from '../document/build';
 import { unitsOf } from '../document/lookup';
-import { connectorName, leadName, plugName } from '../document/names';
+import { connectorName, leadName, plugName, unitName } from '../document/names';
 import type { FieldProblem } from '../document/problem/problem';
 import { count } from '../document/problem/shown-value';
 import { refusalWords as fitWords } from '../fit/fit-words';
@@ -28,15 +28,19 @@ export function refusalWords(refusal: Refusal, build: Build): string {
     case 'no-switch':
       return `“${refusal.part}” of ${leadName(build, refusal.lead)} is no switch, and only a switch can be stuck or broken.`;
     case 'no-fan':
-      return `“${refusal.part}” of ${leadName(build, refusal.lead)} is no fan.`;
+      return `“${refusal.part}” of ${leadName(build, refusal.lead)} is no fan, and only a fan has a label with figures of one.`;
     case 'unknown-photo':
       return `There is no photo “${refusal.photo}” on this board.`;
     case 'unknown-connector':
       return `There is no connector “${refusal.connector}” on this board${unitsOf(build).length > 0 ? ' or on a unit' : ''}.`;
     case 'unknown-unit':
       return `There is no unit “${refusal.unit}” in this build.`;
+    case 'no-drive':
+      return `${unitName(build, refusal.unit)} is no drive, and only a drive has a line rate and a current at the start.`;
+    case 'no-hub':
+      return `${unitName(build, refusal.unit)} is no hub, and only a hub shares out what feeds it.`;
     case 'no-unit-there':
-      return `The tray has no point, bay or supply “${refusal.place}”. Choose one that it has, or none.`;
+      return `No unit can sit at “${refusal.place}”. Choose a point, a bay or the supply of the tray, a place for drives on the board, or none.`;
     case 'unknown-pin':
       return `${connectorName(build, refusal.connector)} has no position\u00a0${refusal.pin}.`;
     case 'unknown-pins':
@@ -134,7 +138,7 @@ const FULL: Readonly<Record<Countable, string>> = {
   readings: 'A connector can hold no more than',
   letters: 'Notes can hold no more than',
   lines: 'The log of a trouble can hold no more than',
-  priors: 'A build can weigh no more than',
+  causes: 'A build can weigh no more than',
   'tray points': TRAY_FULL,
   openings: TRAY_FULL,
   bays: TRAY_FULL,

@@ -17,7 +17,7 @@ export type Countable =
   | 'photos'
   | 'points'
   | 'lines'
-  | 'priors'
+  | 'causes'
   | 'tray points'
   | 'openings'
   | 'bays'
@@ -41,6 +41,8 @@ export type Refusal =
   | { readonly code: 'unknown-photo'; readonly photo: string }
   | { readonly code: 'unknown-connector'; readonly connector: string }
   | { readonly code: 'unknown-unit'; readonly unit: string }
+  | { readonly code: 'no-drive'; readonly unit: string }
+  | { readonly code: 'no-hub'; readonly unit: string }
   | { readonly code: 'no-unit-there'; readonly place: string }
   | { readonly code: 'unknown-pin'; readonly connector: string; readonly pin: string }
   | { readonly code: 'unknown-pins'; readonly connector: string; readonly pins: readonly string[] }

@@ -1,5 +1,6 @@
 import { ok, refuse } from '../../base/result';
 import { LIMITS } from '../../document/limits';
+import { leadName, unitName } from '../../document/names';
 import { ChoiceZ } from '../../document/rating';
 import { defineCommand } from '../definition';
 
@@ -7,7 +8,10 @@ import { defineCommand } from '../definition';
 export const choosePlace = defineCommand({
   name: 'choose-place',
   args: ChoiceZ.extend({ on: ChoiceZ.shape.on.nullable() }),
-  label: (_, { on }) => (on === null ? 'Leave a place open' : 'Choose a place'),
+  label: (build, { kind, of, on }) => {
+    const name = kind === 'header' ? leadName(build, of) : unitName(build, of);
+    return on === null ? `Leave open where ${name} goes` : `Choose where ${name} goes`;
+  },
   apply: (build, { kind, of, on }) => {
     const { choices = [], ...rest } = build;
     const others = choices.filter((choice) => choice.kind !== kind || choice.of !== of);

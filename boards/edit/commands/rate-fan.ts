@@ -8,7 +8,7 @@ import { isFan } from '../../signals/part-traits';
 import { changeLead } from '../change';
 import { defineCommand } from '../definition';
 
-/** Says what a fan takes, as its label has it; null for not read. */
+/** Says what a fan takes, as its label has it; null for not read. Refuses a part that is no fan. */
 export const rateFan = defineCommand({
   name: 'rate-fan',
   args: z.strictObject({ lead: IdZ, part: IdZ, fan: FanRatingZ.nullable() }),

@@ -28,7 +28,7 @@ export const weighCause = defineCommand({
     const before = priors.filter((prior) => prior.cause === cause);
     if (before.length <= 1 && (before[0]?.factor ?? null) === factor) return ok(build);
     if (factor === null) return ok(others.length === 0 ? plain : { ...plain, priors: others });
-    if (others.length >= LIMITS.priors) return refuse({ code: 'full', what: 'priors', limit: LIMITS.priors });
+    if (others.length >= LIMITS.priors) return refuse({ code: 'full', what: 'causes', limit: LIMITS.priors });
     return ok({ ...plain, priors: [...others, { cause, factor }] });
   },
 });

@@ -26,14 +26,18 @@ export const RATING_MAKERS: Makers<
     );
   },
   'rate-unit': ({ build, dice }) => {
-    const unit = dice.pick(unitsOf(build));
-    return (
-      unit && {
-        unit: unit.id,
-        drive: dice.oneIn(2) ? null : { lineRateGbps: dice.pick(LINE_RATES_GBPS) ?? 6, startAmps: 2 },
-        hub: dice.oneIn(2) ? null : { fedBy: dice.pick(['header', 'supply'] as const) ?? 'header', amps: 2 },
-      }
-    );
+    const rated = unitsOf(build).filter(({ kind }) => kind === 'drive' || kind === 'hub' || dice.oneIn(20));
+    const unit = dice.pick(rated);
+    if (unit === undefined) return undefined;
+    const fedBy = dice.pick(['header', 'supply'] as const) ?? 'header';
+    const drive = { lineRateGbps: dice.pick(LINE_RATES_GBPS) ?? 6, startAmps: 1 + dice.below(3) };
+    const hub = { fedBy, amps: 1 + dice.below(3) };
+    const known = !dice.oneIn(4);
+    return {
+      unit: unit.id,
+      drive: known && unit.kind !== 'hub' ? drive : null,
+      hub: known && unit.kind === 'hub' ? hub : null,
+    };
   },
   'list-drive-places': ({ dice, text }) => ({
     places: Array.from({ length: dice.below(3) }, (_, at) => ({

@@ -3,6 +3,7 @@ import type { Build, Seat } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
 import type { Lead } from '../../../boards/document/lead';
 import type { Unit } from '../../../boards/document/unit';
+import { labelOf } from '../../../boards/edit/apply';
 import type { Command } from '../../../boards/edit/command';
 import { fitSeat } from '../../../boards/fit/fit-seat';
 import { placesOf } from '../../../boards/fit/places';
@@ -60,11 +61,52 @@ describe('a unit of a build', () => {
     const named = done(added, { name: 'rename-unit', args: { unit: 'psu', name: 'Old supply' } });
     expect(named.units?.[0]?.name).toBe('Old supply');
     expect(toldNo(added, { name: 'place-unit', args: { unit: 'psu', at: 'bay-9' } })).toBe(
-      'The tray has no point, bay or supply “bay-9”. Choose one that it has, or none.',
+      'No unit can sit at “bay-9”. Choose a point, a bay or the supply of the tray, a place for drives on the board, or none.',
     );
     expect(toldNo(added, { name: 'rename-unit', args: { unit: 'disk', name: 'x' } })).toBe(
       'There is no unit “disk” in this build.',
     );
+  });
+
+  it('sits at a place for drives on the board, where the board has one', () => {
+    const slot = { id: 'slot', name: 'Slot' };
+    const placed = done(
+      added,
+      { name: 'list-drive-places', args: { places: [slot] } },
+      { name: 'place-unit', args: { unit: 'psu', at: 'slot' } },
+    );
+    expect(placed.units?.[0]?.at).toBe('slot');
+    expect(toldNo(added, { name: 'list-drive-places', args: { places: [slot, slot] } })).toBe(
+      'There is a place “slot” already. Choose another id.',
+    );
+  });
+
+  it('has the figures of what it is, and no others', () => {
+    const drive = { lineRateGbps: 6 } as const;
+    const hub = { fedBy: 'header', amps: 1 } as const;
+    const rate = (unit: string, figures: object): Command => ({
+      name: 'rate-unit',
+      args: { unit, drive: null, hub: null, ...figures },
+    });
+    const disk: Unit = { id: 'disk', name: 'Disk', kind: 'drive', connectors: [] };
+    const both = done(added, { name: 'add-unit', args: { unit: disk } }, rate('disk', { drive }));
+    expect(both.units?.[1]).toEqual({ ...disk, drive });
+    expect(done(both, rate('disk', {})).units?.[1]).toEqual(disk);
+    expect(toldNo(both, rate('psu', { drive }))).toBe(
+      'Supply is no drive, and only a drive has a line rate and a current at the start.',
+    );
+    expect(toldNo(both, rate('disk', { hub }))).toBe(
+      'Disk is no hub, and only a hub shares out what feeds it.',
+    );
+  });
+
+  it('is told in the undo list when someone chooses where it goes', () => {
+    const choose = (kind: 'port' | 'header', of: string, on: string | null): Command => ({
+      name: 'choose-place',
+      args: { kind, of, on },
+    });
+    expect(labelOf(added, choose('port', 'psu', 'cpu'))).toBe('Choose where Supply goes');
+    expect(labelOf(added, choose('header', 'cpu-cable', null))).toBe('Leave open where CPU cable goes');
   });
 
   it('has its connectors documented by the same commands as those of the board', () => {
