@@ -1,8 +1,6 @@
 import { byIdentity } from '../base/by-identity';
 import type { Tray, TraySide } from './tray';
-
-/** Kinds of places that a tray has; all of them together have ids of their own. */
-export type PlaceKind = 'point' | 'opening' | 'bay' | 'supply' | 'standoff' | 'fan';
+import { type PlaceKind, trayPlaces } from './tray-places';
 
 /** One place of a tray, whatever it is. */
 export interface PlaceRef {
@@ -14,17 +12,7 @@ type Path = Tray['paths'][number];
 
 /** Every place of a tray, kind by kind, in the order of the sheet. */
 export function placesOf(tray: Tray): readonly PlaceRef[] {
-  const { points, openings, bays, supply, standoffs = [], fans = [] } = tray;
-  const of = (kind: PlaceKind, items: readonly { readonly id: string }[]) =>
-    items.map(({ id }) => ({ kind, id }));
-  return [
-    ...of('point', points),
-    ...of('opening', openings),
-    ...of('bay', bays),
-    ...of('supply', supply === undefined ? [] : [supply]),
-    ...of('standoff', standoffs),
-    ...of('fan', fans),
-  ];
+  return trayPlaces(tray).map(({ what, place }) => ({ kind: what, id: place.id }));
 }
 
 /** What a person calls a place of a tray: its name, or what it is and which one of its list. */

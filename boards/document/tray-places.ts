@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { PlaceKind } from './place-names';
+import { byIdentity } from '../base/by-identity';
 import { type Tray, TrayZ } from './tray';
 
 const { points, openings, bays, supply, standoffs, fans, paths } = TrayZ.shape;
@@ -17,27 +17,21 @@ export const TrayPlaceZ = z.discriminatedUnion('what', [
 export const TrayPathZ = paths.element;
 
 export type TrayPlace = z.infer<typeof TrayPlaceZ>;
+/** Kinds of places that a tray has; all of them together have ids of their own. */
+export type PlaceKind = TrayPlace['what'];
 export type TrayPath = z.infer<typeof TrayPathZ>;
 
-const known = new WeakMap<Tray, readonly TrayPlace[]>();
-
-/** Every place of the tray with what it is, kind by kind. */
-export function trayPlaces(tray: Tray): readonly TrayPlace[] {
-  const places = known.get(tray) ?? listPlaces(tray);
-  known.set(tray, places);
-  return places;
-}
-
-function listPlaces({ points, openings, bays, standoffs = [], fans = [], supply }: Tray): TrayPlace[] {
-  return [
+/** Every place of the tray with what it is, kind by kind, in the order of the sheet. */
+export const trayPlaces = byIdentity(
+  ({ points, openings, bays, supply, standoffs = [], fans = [] }: Tray): readonly TrayPlace[] => [
     ...points.map((place) => ({ what: 'point' as const, place })),
     ...openings.map((place) => ({ what: 'opening' as const, place })),
     ...bays.map((place) => ({ what: 'bay' as const, place })),
+    ...(supply === undefined ? [] : [{ what: 'supply' as const, place: supply }]),
     ...standoffs.map((place) => ({ what: 'standoff' as const, place })),
     ...fans.map((place) => ({ what: 'fan' as const, place })),
-    ...(supply === undefined ? [] : [{ what: 'supply' as const, place: supply }]),
-  ];
-}
+  ],
+);
 
 /** The tray with these places and no others; of several supplies the last. Paths stay as they are. */
 export function withPlaces(tray: Tray, places: readonly TrayPlace[]): Tray {

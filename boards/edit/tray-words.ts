@@ -1,7 +1,13 @@
 import { listed } from '../base/listed';
-import { type PlaceKind, pathName, placeName } from '../document/place-names';
+import { pathName, placeName } from '../document/place-names';
 import type { Tray } from '../document/tray';
-import { type TrayPath, type TrayPlace, trayPathOf, trayPlaceOf } from '../document/tray-places';
+import {
+  type PlaceKind,
+  type TrayPath,
+  type TrayPlace,
+  trayPathOf,
+  trayPlaceOf,
+} from '../document/tray-places';
 
 /** What kinds of places are called in the undo list, one of them and many. */
 const KIND_WORDS: Readonly<Record<PlaceKind, readonly [one: string, many: string]>> = {

@@ -1,9 +1,8 @@
 import { type Result, refuse } from '../base/result';
 import type { Build } from '../document/build';
 import { LIMITS } from '../document/limits';
-import type { PlaceKind } from '../document/place-names';
 import type { Tray, TraySide } from '../document/tray';
-import { hasPaths, type TrayPath, trayPlaces } from '../document/tray-places';
+import { hasPaths, type PlaceKind, type TrayPath, trayPlaces } from '../document/tray-places';
 import type { Countable, Refusal } from './refusal';
 import { soundBuild } from './sound';
 

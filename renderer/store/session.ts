@@ -1,9 +1,8 @@
 import type { Seat } from '../../boards/document/build';
 import type { Place } from '../../boards/document/connector';
 import type { PinRef, PlugRef } from '../../boards/document/lookup';
-import type { PlaceKind } from '../../boards/document/place-names';
 import type { BoardPlace } from '../../boards/document/tray';
-import type { TrayPlace } from '../../boards/document/tray-places';
+import type { PlaceKind, TrayPlace } from '../../boards/document/tray-places';
 
 export type Area = 'document' | 'wire' | 'route' | 'diagnose' | 'hand-over';
 
