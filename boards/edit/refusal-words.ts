@@ -62,7 +62,7 @@ export function refusalWords(refusal: Refusal, build: Build): string {
     case 'reshape-loses':
       return reshapeWords(refusal, build);
     case 'plug-twice':
-      return `${plugName(build, refusal)} is named twice. Say one place for it.`;
+      return `${plugName(build, refusal)} is named twice. Say once what becomes of it.`;
     case 'run-twice':
       return `Two runs of ${leadName(build, refusal.lead)} lead to ${plugName(build, refusal)}. Keep one: a plug is the far end of one run at most.`;
     case 'run-ring':

@@ -165,7 +165,7 @@ describe('ways through the tray', () => {
         off: [{ lead: 'drives', plug: 'plug' }],
       },
     };
-    expect(toldNo(measured, twice)).toBe('DRIVES is named twice. Say one place for it.');
+    expect(toldNo(measured, twice)).toBe('DRIVES is named twice. Say once what becomes of it.');
   });
 
   it('are pinned and let go', () => {

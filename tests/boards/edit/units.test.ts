@@ -148,5 +148,7 @@ describe('plugs on units', () => {
     const rear: Seat = { lead: 'rear', plug: 'plug', connector: 'out', at: [0, 0], turn: 0 };
     expect(fitSeat(board, rear).refusals).toEqual([]);
     expect(fitSeat(board, { ...rear, connector: 'header' }).refusals).toMatchObject([{ code: 'occupied' }]);
+    const renamed: Build = { ...board, board: { ...board.board, name: 'Renamed' } };
+    expect(fitSeat(renamed, { ...rear, connector: 'header' }).refusals).toMatchObject([{ code: 'occupied' }]);
   });
 });
