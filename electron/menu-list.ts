@@ -118,6 +118,8 @@ export const MENU_BAR: readonly Menu[] = [
       { id: 'tray.turn-board', label: 'Turn the board on the tray' },
       { id: 'tray.remove', label: 'Remove the chosen place from the tray' },
       'line',
+      { id: 'tray.lay-all', label: 'Lay all cables' },
+      'line',
       {
         id: 'tray.other-side',
         label: 'Look at the tray from the other side',

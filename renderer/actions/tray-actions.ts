@@ -42,9 +42,21 @@ export function trayActions(workbench: Workbench): readonly Action[] {
       run: () => remove(workbench),
     },
     {
-      id: 'tray.other-side',
+      id: 'tray.lay-all',
       menu: 'tray',
       part: 2,
+      label: 'Lay all cables',
+      shortcuts: [],
+      enabled: tray !== undefined,
+      run: () => {
+        workbench.session.getState().goTo('route');
+        workbench.session.getState().openLaying(true);
+      },
+    },
+    {
+      id: 'tray.other-side',
+      menu: 'tray',
+      part: 3,
       label: 'Look at the tray from the other side',
       shortcuts: ['Mod+Shift+B'],
       enabled,
