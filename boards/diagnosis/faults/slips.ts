@@ -1,6 +1,7 @@
 import { listed } from '../../base/listed';
 import type { Build, Seat } from '../../document/build';
-import { connectorOf, leadOf, plugOf } from '../../document/lookup';
+import { plugOf } from '../../document/lookup';
+import { connectorName, leadName } from '../../document/names';
 import { fitSeat } from '../../fit/fit-seat';
 import { jointsKept } from '../../fit/joints';
 import { placesOf } from '../../fit/places';
@@ -27,7 +28,7 @@ const sameSeat = (a: Seat, b: Seat) => a.lead === b.lead && a.plug === b.plug;
 export function slipsOf(build: Build, seat: Seat): readonly Slip[] {
   const seats = build.seats.filter((each) => !sameSeat(each, seat));
   const leads = [seat.lead];
-  const lead = nameOf(build, seat);
+  const lead = leadName(build, seat.lead);
   const off: Slip = {
     kind: 'off',
     build: { ...build, seats },
@@ -102,18 +103,14 @@ function exchangesOf(build: Build, seat: Seat): readonly Slip[] {
         build: put,
         leads: [seat.lead, other.lead],
         connectors: [seat.connector, other.connector],
-        name: `${nameOf(build, seat)} and ${nameOf(build, other)} have changed places.`,
+        name: `${leadName(build, seat.lead)} and ${leadName(build, other.lead)} have changed places.`,
       },
     ];
   });
 }
 
-function nameOf(build: Build, { lead }: Seat): string {
-  return leadOf(build, lead)?.name ?? lead;
-}
-
 function whereWords(build: Build, from: Seat, to: Seat, kind: SlipKind): string {
-  const header = connectorOf(build.board, to.connector)?.print ?? to.connector;
+  const header = connectorName(build, to.connector);
   if (kind === 'turned') return `is the wrong way round on ${header}`;
   const where = `${header}${contactWords(build, from, to)}`;
   return kind === 'elsewhere' ? `is on ${where}` : `is shifted on ${where}`;
