@@ -40,7 +40,8 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/circuit',
     'boards/routing',
   ],
-  // What a fault would show is the circuit's answer and the stories told from it, weighed by inference.
+  // What a fault would show is the circuit's answer and the stories told from it, weighed by inference. Which
+  // standoffs may touch the board is what the tray says.
   'boards/diagnosis': [
     ...DOMAIN_FLOOR,
     'boards/diagnosis/observations',
@@ -48,6 +49,7 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/fit',
     'boards/circuit',
     'boards/findings',
+    'boards/routing',
     'boards/inference',
   ],
   'boards/planner': [...DOMAIN_FLOOR, 'boards/fit', 'boards/edit', 'boards/findings'],
@@ -59,13 +61,11 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/fit',
     'boards/circuit',
     'boards/findings',
-    // The list of cables tells their ways.
+    // The list of cables tells their ways; which standoffs are set, and which way fans blow, is work at the bench.
     'boards/routing',
     // What was noticed and tried is printed with what it says.
     'boards/diagnosis',
     'boards/diagnosis/observations',
-    // Which standoffs are set, and which way fans blow, is work at the bench.
-    'boards/routing',
     'boards/diagnosis/faults/causes.ts',
   ],
   'boards/host.ts': ['boards/handover'],

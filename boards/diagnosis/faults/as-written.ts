@@ -3,41 +3,42 @@ import type { Build, Seat } from '../../document/build';
 import { leadsOf, type PlugRef, samePlug, seatOf } from '../../document/lookup';
 import { findingsOf } from '../../findings/findings';
 import { properSeats } from '../../fit/proper-seats';
-import { wiringOf } from '../../fit/seated-plug';
 import type { Fault } from './fault';
-import { faultsHang, NO_PRIORS, plainFaultsOf } from './faults';
+import { faultsHang, machineOf, NO_PRIORS, plainFaultsOf } from './faults';
 import { weighedBy } from './priors';
+import { writtenStandoffs } from './standoff-faults';
 
-/** How likely the wiring that is written down as wrong is the trouble, beside everything else together. */
+/** How likely what is written down as wrong is the trouble, beside everything else together. */
 const WRITTEN_SHARE = 0.5;
 
 /**
  * Everything that may be wrong with a machine, taken from its wiring as it is meant: where the build itself has a
- * plug on wrong pins, or off, that is one of the faults, and weighs as much as all the others together. Only
- * then come the factors of the build, so that they count for what is written too.
+ * plug on wrong pins, or off, or a standoff that touches the board, that is one of the faults, and weighs as much
+ * as all the others together. Only then come the factors of the build, so that they count for what is written too.
  */
 export const faultsAsWritten = byIdentity(
   (build: Build): readonly Fault[] => weighedBy(plainAsWritten(build), build.priors ?? NO_PRIORS),
   faultsHang,
 );
 
-/** Kept while the wiring stays the same: to weigh a cause otherwise solves nothing anew. */
+/** Kept while the machine stays the same: to weigh a cause otherwise solves nothing anew. */
 const plainAsWritten = byIdentity((build: Build): readonly Fault[] => {
   const wrong = wrongPlugs(build);
-  if (wrong.length === 0) return plainFaultsOf(build);
+  const standoffs = new Set(writtenStandoffs(build));
+  if (wrong.length + standoffs.size === 0) return plainFaultsOf(build);
   const meant = wrong.reduce(putRight, build);
   const written = new Set(wrong.map((plug) => writtenAs(plug, seatOf(build, plug))));
   const faults = plainFaultsOf(meant);
   const isWritten = ({ id }: Fault) => {
     const [lead, plug, , where] = id.split('/');
-    return written.has(`${lead}/${plug}/${where}`);
+    return standoffs.has(id) || written.has(`${lead}/${plug}/${where}`);
   };
   const count = faults.filter(isWritten).length;
   if (count === 0) return faults;
   const others = faults.reduce((sum, fault) => sum + (isWritten(fault) ? 0 : fault.weight), 0);
   const weight = (others * WRITTEN_SHARE) / (1 - WRITTEN_SHARE) / count;
   return faults.map((fault) => (isWritten(fault) ? { ...fault, weight } : fault));
-}, wiringOf);
+}, machineOf);
 
 /** Plugs that the checks find a danger or a fault with, and that have a proper place elsewhere. */
 function wrongPlugs(build: Build): readonly PlugRef[] {

@@ -107,14 +107,13 @@ const TABLE_OF: Partial<Readonly<Record<Job, SlipTable>>> = {
   fan: FAN,
 };
 
-/**
- * Every fault that a build's own seats and switches may have: generated, none typed in. Handed out plug by
- * plug, the switches last, so that the work can be watched and left off.
- */
-export function* wiringFaults(build: Build): Generator<readonly Fault[], void> {
+/** Every fault that a build's own seats and switches may have: generated, none typed in; the switches last. */
+export function wiringFaults(build: Build): readonly Fault[] {
   const consequences = consequencesKept(build);
-  for (const seat of build.seats) yield seatingFaults(build, seat, consequences);
-  yield switchFaults(build, consequences);
+  return [
+    ...build.seats.flatMap((seat) => seatingFaults(build, seat, consequences)),
+    ...switchFaults(build, consequences),
+  ];
 }
 
 /** Each wrong seating is a fault; those of one kind share the weight of the kind. */

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { type Dictionary, dictionaryOf } from '../../../boards/diagnosis/dictionary';
 import { BOARD_FAULTS } from '../../../boards/diagnosis/faults/board-faults';
 import { type Fault, fault, way } from '../../../boards/diagnosis/faults/fault';
-import { faultsInSteps, faultsOf } from '../../../boards/diagnosis/faults/faults';
 import { FRONT_FAULTS } from '../../../boards/diagnosis/faults/front-faults';
 import { SUPPLY_FAULTS } from '../../../boards/diagnosis/faults/supply-faults';
 import { OBSERVATIONS, type ObservationId } from '../../../boards/diagnosis/observations/observations';
@@ -204,18 +203,6 @@ describe('a dictionary with pairs', () => {
 });
 
 describe('work that is handed out in pieces', () => {
-  it('tells how much is done, always more, and ends with what comes of it in one go', () => {
-    const build = demo('wired');
-    const shares: number[] = [];
-    const steps = faultsInSteps(build);
-    let step = steps.next();
-    for (; !step.done; step = steps.next()) shares.push(step.value);
-    expect(step.value.map(({ id }) => id)).toEqual(faultsOf(build).map(({ id }) => id));
-    expect(shares).toHaveLength(build.seats.length + 1);
-    expect(shares).toEqual([...shares].sort((a, b) => a - b));
-    expect(shares.at(-1)).toBe(1);
-  });
-
   it('can be left off at any piece, and is bounded in the number of pairs', () => {
     const dictionary = dictionaryOf([...FRONT_FAULTS, ...SUPPLY_FAULTS, ...BOARD_FAULTS]);
     const steps = pairsInSteps(dictionary);

@@ -1,10 +1,9 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { byIdentity } from '../../../../boards/base/by-identity';
-import { NO_PRIORS } from '../../../../boards/diagnosis/faults/faults';
+import { machineOf, NO_PRIORS } from '../../../../boards/diagnosis/faults/faults';
 import type { Reckoning } from '../../../../boards/diagnosis/log/reckoning';
 import type { Build } from '../../../../boards/document/build';
 import { logOf } from '../../../../boards/document/trouble';
-import { wiringOf } from '../../../../boards/fit/seated-plug';
 import { type ReckonTask, type ReckonTold, reckoner, samePriors } from './work-out';
 
 /** What the desk needs of a worker. */
@@ -31,7 +30,7 @@ interface DeskState {
 /** Where the log of a build is reckoned with, one after the other; of those that wait only the newest counts. */
 export interface Desk {
   readonly state: StoreApi<DeskState>;
-  /** What is asked about a build: a number for its wiring, the same for builds that differ in names and notes alone. */
+  /** What is asked about a build: a number for its wiring and its tray, the same for builds that differ in names and notes alone. */
   readonly taskOf: (build: Build) => Question;
   readonly ask: (build: Build) => void;
   /** Nothing that was asked is answered any more, until it is asked again. */
@@ -48,7 +47,7 @@ export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
   let waiting: Asked | null = null;
   let broken = false;
   let wirings = 0;
-  const numberOf = byIdentity((_: Build) => ++wirings, wiringOf);
+  const numberOf = byIdentity((_: Build) => ++wirings, machineOf);
   const taskOf = (build: Build): Question => ({
     wiring: numberOf(build),
     priors: build.priors ?? NO_PRIORS,
