@@ -7,7 +7,7 @@ import { lengthWords, spareWords } from '../../boards/routing/fill/length-words'
 import type { OpeningUse } from '../../boards/routing/laid/as-laid';
 import type { Bundle } from '../../boards/routing/laid/bundles';
 import type { CableFamily } from '../../boards/routing/laid/cable-family';
-import { leadOfRun, runName } from '../../boards/routing/laid/end-names';
+import { runName, runNameOf } from '../../boards/routing/laid/end-names';
 import { sightWords, viaWords } from '../../boards/routing/laid/remedy-words';
 import type { RouteDifference } from '../../boards/routing/laid/route-differences';
 import type { RunVerdict } from '../../boards/routing/laid/run-verdict';
@@ -112,9 +112,3 @@ export const NO_LAYING_WORDS = {
   stopped: 'Stopped before there was an answer. Your cables lie as they did.',
   done: 'Cables, plugs or the tray have changed since this was worked out, so it is not shown any more.',
 } as const;
-
-function runNameOf(build: Build, id: string): string {
-  const lead = leadOfRun(build, id);
-  const run = lead?.cable?.runs.find(({ to }) => `${lead.id}/${to}` === id);
-  return lead && run ? runName(build, lead, run) : id;
-}

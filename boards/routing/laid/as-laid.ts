@@ -5,9 +5,11 @@ import { routesOf } from '../../document/lookup';
 import type { Opening } from '../../document/tray';
 import { fillOf, type NoPassage, passageProblem, roomFor } from '../fill/fill';
 import type { Cable, Laying } from '../fill/laying';
+import type { FoundRoute } from '../search/least-routes';
 import { kindOf, type Route, routeFrom } from '../search/reach';
-import { trayGraph } from '../search/tray-graph';
-import { layingOf, type NotLaid, type RunToLay, runId } from './laying-of';
+import { type Step, trayGraph } from '../search/tray-graph';
+import { isStretch, runId } from './laying-ids';
+import { layingOf, type NotLaid, type RunToLay } from './laying-of';
 
 /** What has been made of one run. */
 type RunState =
@@ -75,61 +77,59 @@ export const asLaid = byIdentity(
  * found by themselves. Undefined where the paths do not lead from its one end to the other.
  */
 export function routeAlong(laying: Laying, cable: Cable, paths: readonly string[]): Route | undefined {
-  const { steps, nodeOf } = trayGraph(laying);
+  const { nodeOf } = trayGraph(laying);
   const start = nodeOf.get(cable.from);
   const end = nodeOf.get(cable.to);
   if (start === undefined || end === undefined) return undefined;
   const indexOf = pathIndex(laying);
-  const wanted = paths.map((id) => indexOf.get(id) ?? -1);
-  if (wanted.includes(-1)) return undefined;
+  const steps = (way: Way) => trayGraph(laying).steps[way.node] ?? [];
+  // Beside the chosen paths a cable only passes openings, and goes the last stretch at either end.
+  const stretches = (way: Way) =>
+    steps(way)
+      .filter(({ path }) => isStretch(laying.paths[path]?.id ?? ''))
+      .map((step) => along(way, step));
+  const passing = (way: Way) => [
+    way,
+    ...steps(way)
+      .filter(({ opening }) => opening >= 0)
+      .map((step) => along(way, step)),
+  ];
+  const begin: Way = { node: start, visibleUm: 0, totalUm: 0, paths: [], openings: [] };
+  let ways: readonly Way[] = [begin, ...stretches(begin)];
+  for (const id of paths) {
+    const next = indexOf.get(id);
+    ways = ways.flatMap(passing).flatMap((way) =>
+      steps(way)
+        .filter(({ path }) => path === next)
+        .map((step) => along(way, step)),
+    );
+  }
+  const [shortest] = ways
+    .flatMap(passing)
+    .flatMap((way) => [way, ...stretches(way)])
+    .filter(({ node }) => node === end)
+    .toSorted((a, b) => a.totalUm - b.totalUm);
+  return shortest && routeFrom(laying, cable, shortest);
+}
 
-  // Beside the chosen paths a cable may only pass openings, and go the last stretch at either end.
-  interface Walker {
-    readonly node: number;
-    readonly taken: number;
-    readonly visibleUm: number;
-    readonly totalUm: number;
-    readonly paths: readonly number[];
-    readonly openings: readonly number[];
-  }
-  const open: Walker[] = [{ node: start, taken: 0, visibleUm: 0, totalUm: 0, paths: [], openings: [] }];
-  const shortest = new Map<string, number>();
-  let best: Walker | undefined;
-  for (let at = open.shift(); at !== undefined; at = open.shift()) {
-    const key = `${at.node} ${at.taken}`;
-    if ((shortest.get(key) ?? Infinity) <= at.totalUm) continue;
-    shortest.set(key, at.totalUm);
-    if (at.node === end && at.taken === wanted.length) {
-      if (best === undefined || at.totalUm < best.totalUm) best = at;
-      continue;
-    }
-    for (const { to, visibleUm, totalUm, path, opening } of steps[at.node] ?? []) {
-      const isNext = path >= 0 && path === wanted[at.taken];
-      const isStretch = path >= 0 && isLastStretch(laying, path) && (at.node === start || to === end);
-      const isPassage = opening >= 0 && at.openings.at(-1) !== opening;
-      if (!isNext && !isStretch && !isPassage) continue;
-      open.push({
-        node: to,
-        taken: at.taken + (isNext ? 1 : 0),
-        visibleUm: at.visibleUm + visibleUm,
-        totalUm: at.totalUm + totalUm,
-        paths: path >= 0 ? [...at.paths, path] : at.paths,
-        openings: opening >= 0 ? [...at.openings, opening] : at.openings,
-      });
-    }
-  }
-  return best && routeFrom(laying, cable, best);
+/** A route that has come as far as a node. */
+interface Way extends FoundRoute {
+  readonly node: number;
+}
+
+function along(way: Way, { to, visibleUm, totalUm, path, opening }: Step): Way {
+  return {
+    node: to,
+    visibleUm: way.visibleUm + visibleUm,
+    totalUm: way.totalUm + totalUm,
+    paths: path >= 0 ? [...way.paths, path] : way.paths,
+    openings: opening >= 0 ? [...way.openings, opening] : way.openings,
+  };
 }
 
 /** The paths of a route that a sheet can name: those of the tray itself. */
-export function chosenPaths(laying: Laying, { paths }: Route): readonly string[] {
-  const indexOf = pathIndex(laying);
-  return paths.filter((id) => !isLastStretch(laying, indexOf.get(id) ?? -1));
-}
-
-/** True for a path that the tray does not have, but a connector of the board brings along. */
-function isLastStretch({ paths }: Laying, path: number): boolean {
-  return paths[path]?.id.includes('~') === true;
+export function chosenPaths({ paths }: Pick<Route, 'paths'>): readonly string[] {
+  return paths.filter((id) => !isStretch(id));
 }
 
 const pathIndex = byIdentity(

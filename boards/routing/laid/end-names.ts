@@ -5,12 +5,12 @@ import { connectorsOf, leadsOf, seatOf, unitsOf, unitWith } from '../../document
 import { connectorName } from '../../document/names';
 import { placeName } from '../../document/place-names';
 import { partKindOf } from '../../signals/part-kinds';
-
-const ON_BOARD = 'board/';
+import { connectorAt, runId } from './laying-ids';
 
 /** What a person calls a place of a laying: a connector of the board, the unit that sits there, or the place. */
 export function spotName(build: Build, spot: string): string {
-  if (spot.startsWith(ON_BOARD)) return connectorName(build, spot.slice(ON_BOARD.length));
+  const socket = connectorAt(spot);
+  if (socket !== undefined) return connectorName(build, socket);
   const { tray } = build.case;
   const name = tray === undefined ? spot : placeName(tray, spot);
   const unit = unitsOf(build).find(({ at }) => at === spot);
@@ -55,7 +55,10 @@ export function plugLabel({ plugs }: Lead, id: string): string {
   return plug.print !== '' && !alike ? plug.print : `plug\u00a0${at + 1}`;
 }
 
-/** The lead of a run by its id. */
-export function leadOfRun(build: Build, id: string): Lead | undefined {
-  return leadsOf(build).find((lead) => id.startsWith(`${lead.id}/`));
+/** What the run of an id is called; the id itself where no lead has such a run. */
+export function runNameOf(build: Build, id: string): string {
+  for (const lead of leadsOf(build))
+    for (const run of lead.cable?.runs ?? [])
+      if (runId({ lead: lead.id, plug: run.to }) === id) return runName(build, lead, run);
+  return id;
 }

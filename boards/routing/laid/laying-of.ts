@@ -3,11 +3,12 @@ import type { Mm } from '../../base/units';
 import type { Build } from '../../document/build';
 import type { Run } from '../../document/cable';
 import type { Lead } from '../../document/lead';
-import { connectorOf, leadsOf, type PlugRef, seatOf, unitsOf, unitWith } from '../../document/lookup';
+import { connectorOf, leadsOf, seatOf, unitsOf, unitWith } from '../../document/lookup';
 import type { Tray } from '../../document/tray';
 import { connectorBox } from '../../fit/geometry';
 import { onTray } from '../case/board-on-tray';
 import type { Cable, CableKind, Laying } from '../fill/laying';
+import { runId, socketId, stretchId } from './laying-ids';
 
 /** Why a run of a cable cannot be laid: what has to be known or done first. */
 export type NotLaid =
@@ -23,11 +24,6 @@ export type NotLaid =
   | { readonly code: 'no-unit-place'; readonly unit: string }
   /** Both ends are at the same place. */
   | { readonly code: 'same-place' };
-
-/** A run by its lead and the plug at its far end, in words that no id contains. */
-export function runId({ lead, plug }: PlugRef): string {
-  return `${lead}/${plug}`;
-}
 
 export interface RunToLay {
   readonly id: string;
@@ -76,21 +72,14 @@ function workOut(build: Build): BuildLaying | undefined {
   const cables: Cable[] = [];
   const kinds = new Map<string, CableKind>();
   for (const { id, lead, run } of runs) {
-    const from = run.from === undefined ? startOf(lead, places) : endOf(build, lead, run.from, places);
-    const to = endOf(build, lead, run.to, places);
-    const problem =
-      typeof from !== 'string'
-        ? from
-        : typeof to !== 'string'
-          ? to
-          : from === to
-            ? ({ code: 'same-place' } as const)
-            : undefined;
-    if (problem !== undefined) notLaid.set(id, problem);
-    if (problem !== undefined || typeof from !== 'string' || typeof to !== 'string') continue;
+    const ends = endsOf(build, lead, run, places);
+    if ('code' in ends) {
+      notLaid.set(id, ends);
+      continue;
+    }
     const kind = kindOf(lead);
     kinds.set(kind.id, kind);
-    cables.push({ id, kind: kind.id, from, to, lengthMm: run.lengthMm });
+    cables.push({ id, kind: kind.id, ...ends, lengthMm: run.lengthMm });
   }
   const sockets = new Set(cables.flatMap(({ from, to }) => [from, to]).filter((end) => !places.has(end)));
   return { laying: withSockets(build, tray, sockets, cables, [...kinds.values()]), runs, notLaid };
@@ -101,6 +90,20 @@ function kindOf({ cable }: Lead): CableKind {
   const { diameterMm = 1, bendRadiusMm, slackMm = 0 } = cable ?? {};
   const id = [diameterMm, bendRadiusMm ?? '', slackMm].join(' ');
   return { id, diameterMm, ...(bendRadiusMm !== undefined && { bendRadiusMm }), slackMm };
+}
+
+/** The places that a run leads from and to. */
+function endsOf(
+  build: Build,
+  lead: Lead,
+  run: Run,
+  places: ReadonlySet<string>,
+): Pick<Cable, 'from' | 'to'> | NotLaid {
+  const from = run.from === undefined ? startOf(lead, places) : endOf(build, lead, run.from, places);
+  if (typeof from !== 'string') return from;
+  const to = endOf(build, lead, run.to, places);
+  if (typeof to !== 'string') return to;
+  return from === to ? { code: 'same-place' } : { from, to };
 }
 
 function startOf({ cable }: Lead, places: ReadonlySet<string>): string | NotLaid {
@@ -116,11 +119,6 @@ function endOf(build: Build, lead: Lead, plug: string, places: ReadonlySet<strin
   if (unit === undefined)
     return build.case.tray?.board === undefined ? { code: 'no-board-place' } : socketId(seat.connector);
   return unit.at !== undefined && places.has(unit.at) ? unit.at : { code: 'no-unit-place', unit: unit.id };
-}
-
-/** A connector of the board as a place of the tray, by a name that no id can be. */
-function socketId(connector: string): string {
-  return `board/${connector}`;
 }
 
 interface Spot {
@@ -166,7 +164,7 @@ function withSockets(
 }
 
 function stretch(from: string, to: string, lengthMm: Mm): Tray['paths'][number] {
-  return { id: `${from}~${to}`, from, to, lengthMm: Math.max(1, lengthMm), side: 'front' };
+  return { id: stretchId(from, to), from, to, lengthMm: Math.max(1, lengthMm), side: 'front' };
 }
 
 /** Cables lie along edges, not aslant. */

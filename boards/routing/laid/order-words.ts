@@ -1,5 +1,5 @@
 import type { Build } from '../../document/build';
-import { connectorName } from '../../document/names';
+import { connectorName, unitName } from '../../document/names';
 import { placeName } from '../../document/place-names';
 import { lengthWords } from '../fill/length-words';
 import type { LayingReason, LayingStage } from './order-of-laying';
@@ -27,7 +27,7 @@ export function layingReasonWords(build: Build, reason: LayingReason): string {
     case 'cpu-power':
       return 'The supply of the processor ends where board and cooler soon are in the way (common practice).';
     case 'beside-card':
-      return `${cardName(build, reason.card)} hides ${connectorName(build, reason.connector)}.`;
+      return `${unitName(build, reason.card)} hides ${connectorName(build, reason.connector)}.`;
     case 'behind-tray':
       return 'It lies behind the tray.';
     case 'in-sight':
@@ -37,8 +37,4 @@ export function layingReasonWords(build: Build, reason: LayingReason): string {
 
 function nameOf({ case: { tray } }: Build, id: string): string {
   return tray === undefined ? id : placeName(tray, id);
-}
-
-function cardName({ units = [] }: Build, id: string): string {
-  return units.find((unit) => unit.id === id)?.name ?? id;
 }

@@ -2,6 +2,7 @@ import type { Mm } from '../../base/units';
 import type { NoPassage } from '../fill/fill';
 import type { Cable, Laying } from '../fill/laying';
 import { kindOf, type Reach, type Route, reachOf } from '../search/reach';
+import { connectorAt } from './laying-ids';
 
 /** Something that was tried on a cable that does not reach, or not by its way, and the way that it then has. */
 export type Remedy =
@@ -78,7 +79,7 @@ function tighterBend(laying: Laying, cable: Cable, reach: Reach): readonly Remed
 
 /** The free bay that it reaches with least in sight. */
 function otherBay(laying: Laying, cable: Cable, taken: ReadonlySet<string>): readonly Remedy[] {
-  const bays = new Set(laying.bays.filter(({ id }) => !id.includes('/')).map(({ id }) => id));
+  const bays = new Set(laying.bays.filter(({ id }) => connectorAt(id) === undefined).map(({ id }) => id));
   if (!bays.has(cable.to)) return [];
   const found = [...bays].flatMap((bay): readonly (Remedy & { kind: 'other-bay' })[] => {
     if (bay === cable.from || bay === cable.to || taken.has(bay)) return [];

@@ -41,14 +41,14 @@ export function routeDifferences(build: Build, found: AllRoutes): readonly Route
 }
 
 /** What the command `lay-runs` needs to take differences over. */
-export function takingRoutesOver(
-  { laying }: Pick<AsLaid, 'laying'>,
-  differences: readonly RouteDifference[],
-): { readonly routes: ChosenRoute[]; readonly off: PlugRef[] } {
+export function takingRoutesOver(differences: readonly RouteDifference[]): {
+  readonly routes: ChosenRoute[];
+  readonly off: PlugRef[];
+} {
   const ref = ({ lead, run }: LaidRun) => ({ lead: lead.id, plug: run.to });
   return {
     routes: differences.flatMap(({ run, planned }) =>
-      planned === undefined ? [] : [{ ...ref(run), paths: [...chosenPaths(laying, planned)] }],
+      planned === undefined ? [] : [{ ...ref(run), paths: [...chosenPaths(planned)] }],
     ),
     off: differences.flatMap(({ run, planned }) => (planned === undefined ? [ref(run)] : [])),
   };

@@ -1,9 +1,11 @@
 import type { Build } from '../../document/build';
 import type { Lead } from '../../document/lead';
+import { unitName } from '../../document/names';
 import { placeName } from '../../document/place-names';
 import type { NoPassage } from '../fill/fill';
 import { lengthWords, missingWords, spareWords } from '../fill/length-words';
 import { plugLabel, spotName } from './end-names';
+import { connectorAt } from './laying-ids';
 import type { NotLaid } from './laying-of';
 import type { RunVerdict } from './run-verdict';
 import type { WayStep } from './way-steps';
@@ -71,7 +73,7 @@ export function stepWords(build: Build, step: WayStep): string {
   if (step.kind === 'through')
     return `Through ${openingName(build, step.opening)} to the ${step.to} of the tray`;
   const side = step.side === 'front' ? 'along the front' : 'behind the tray';
-  const over = [step.from, step.to].some((end) => end.startsWith('board/')) ? 'across the board' : side;
+  const over = [step.from, step.to].some((end) => connectorAt(end) !== undefined) ? 'across the board' : side;
   return `From ${spotName(build, step.from)} ${over} to ${spotName(build, step.to)}, ${lengthWords(step.lengthMm)}`;
 }
 
@@ -83,8 +85,4 @@ export function openingName(build: Build, id: string): string {
 /** "36 %". */
 export function percent(share: number): string {
   return `${Math.round(share * 100)}\u00a0%`;
-}
-
-function unitName(build: Build, id: string): string {
-  return build.units?.find((unit) => unit.id === id)?.name ?? id;
 }

@@ -1,3 +1,4 @@
+import { byIdentity } from '../../base/by-identity';
 import { Heap } from './heap';
 import type { Step, TrayGraph } from './tray-graph';
 
@@ -23,7 +24,7 @@ export function distancesTo(
   passable: readonly boolean[],
   least: Least,
 ): Distances {
-  const kept = entry(entry(known, graph, makeWeak), passable, makeMap);
+  const kept = known({ graph, passable });
   const key = 2 * to + (least === 'visible' ? 1 : 0);
   let found = kept.get(key);
   if (found === undefined) {
@@ -33,20 +34,11 @@ export function distancesTo(
   return found;
 }
 
-type ByEnd = Map<number, Distances>;
-
-/** By graph, and by the list of what is passable, which a tray has once for each kind of cable. */
-const known = new WeakMap<TrayGraph, WeakMap<readonly boolean[], ByEnd>>();
-const makeWeak = () => new WeakMap<readonly boolean[], ByEnd>();
-const makeMap = (): ByEnd => new Map();
-
-function entry<K extends object, V>(of: WeakMap<K, V>, key: K, make: () => V): V {
-  const there = of.get(key);
-  if (there !== undefined) return there;
-  const made = make();
-  of.set(key, made);
-  return made;
-}
+/** By end, for a graph and the list of what is passable, which a tray has once for each kind of cable. */
+const known = byIdentity(
+  (_: { readonly graph: TrayGraph; readonly passable: readonly boolean[] }) => new Map<number, Distances>(),
+  ({ graph, passable }) => [graph, passable],
+);
 
 function workOut(graph: TrayGraph, from: number, passable: readonly boolean[], least: Least): Distances {
   const visibleUm = new Float64Array(graph.steps.length).fill(Infinity);

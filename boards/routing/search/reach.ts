@@ -85,7 +85,7 @@ export function queryOf(tray: Laying, cable: Cable): RouteQuery {
     to,
     least: 'visible',
     budgetUm: budgetUmOf(cable, kind),
-    passable: passableFor(tray, kind),
+    passable: passableFor({ tray, kind }),
   };
 }
 
@@ -95,17 +95,11 @@ function budgetUmOf({ lengthMm }: Cable, { slackMm }: CableKind): number {
 }
 
 /** By place in the list of openings: whether a kind of cable goes through; asked once for each kind of a tray. */
-function passableFor(tray: Laying, kind: CableKind): readonly boolean[] {
-  const kinds = passableByKind(tray);
-  let passable = kinds.get(kind);
-  if (passable === undefined) {
-    passable = tray.openings.map((opening) => passageProblem(opening, kind, tray.behindMm) === undefined);
-    kinds.set(kind, passable);
-  }
-  return passable;
-}
-
-const passableByKind = byIdentity((_: Laying) => new Map<CableKind, readonly boolean[]>());
+const passableFor = byIdentity(
+  ({ tray, kind }: { readonly tray: Laying; readonly kind: CableKind }): readonly boolean[] =>
+    tray.openings.map((opening) => passageProblem(opening, kind, tray.behindMm) === undefined),
+  ({ tray, kind }) => [tray, kind],
+);
 
 /** The kind of a cable of this tray. */
 export function kindOf({ cableKinds }: Laying, cable: Cable): CableKind {

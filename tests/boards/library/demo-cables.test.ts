@@ -66,7 +66,7 @@ describe('the demo of a cramped case', () => {
   it('has CPU power that no way reaches for, and a data cable that is too stiff for the slot, when all else is laid', () => {
     const laid = laidOf(cramped);
     const differences = routeDifferences(cramped, allRoutes(laid.laying));
-    const all = applyCommand(cramped, { name: 'lay-runs', args: takingRoutesOver(laid, differences) });
+    const all = applyCommand(cramped, { name: 'lay-runs', args: takingRoutesOver(differences) });
     if (!all.ok) throw new Error('Not carried out');
     const open = Object.entries(verdicts(all.value)).filter(([, kind]) => kind !== 'laid');
     expect(open).toEqual([

@@ -3,6 +3,7 @@ import type { Lead } from '../../../../boards/document/lead';
 import { type PlugRef, samePlug } from '../../../../boards/document/lookup';
 import type { Cable, Laying } from '../../../../boards/routing/fill/laying';
 import { asLaid, chosenPaths, type LaidRun, routeAlong } from '../../../../boards/routing/laid/as-laid';
+import { socketId } from '../../../../boards/routing/laid/laying-ids';
 import { pathOnTo, wayBegun } from '../../../../boards/routing/laid/way-choosing';
 import type { Route } from '../../../../boards/routing/search/reach';
 import { doCommand } from '../../../do-command';
@@ -16,8 +17,8 @@ export function refOf({ lead, run }: LaidRun): PlugRef {
 }
 
 /** Lays a run along a way. */
-export function takeWay(bench: Bench, laying: Laying, run: LaidRun, route: Route): boolean {
-  const paths = [...chosenPaths(laying, route)];
+export function takeWay(bench: Bench, run: LaidRun, route: Route): boolean {
+  const paths = [...chosenPaths(route)];
   return doCommand(bench, { name: 'lay-runs', args: { routes: [{ ...refOf(run), paths }], off: [] } });
 }
 
@@ -64,14 +65,9 @@ export function goAlong(bench: Bench, path: string): void {
     bench.session.getState().draftWay({ ...draft, paths });
     return;
   }
-  const known = new Set(bench.editor.getState().open?.history.present.case.tray?.paths.map(({ id }) => id));
-  const route = routeAlong(
-    laying,
-    cable,
-    paths.filter((id) => known.has(id)),
-  );
+  const route = routeAlong(laying, cable, chosenPaths({ paths }));
   bench.session.getState().draftWay(null);
-  if (route) takeWay(bench, laying, run, route);
+  if (route) takeWay(bench, run, route);
 }
 
 /** One step back. */
@@ -91,7 +87,7 @@ export function goOnTo(bench: Bench, target: TrayPart | { readonly connector: st
   const begun = wayBegun(laying, cable, draft.paths);
   if (target === null || begun === undefined) return true;
   const onPath = 'kind' in target && target.kind === 'path' ? target.id : undefined;
-  const place = 'connector' in target ? `board/${target.connector}` : target.id;
+  const place = 'connector' in target ? socketId(target.connector) : target.id;
   const path = begun.next.find((each) => each.path === onPath)?.path ?? pathOnTo(begun, place);
   if (path !== undefined) goAlong(bench, path);
   else

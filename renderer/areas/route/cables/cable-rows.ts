@@ -10,7 +10,7 @@ import {
   isCap,
 } from '../../../../boards/routing/laid/cable-family';
 import { endNames, runName } from '../../../../boards/routing/laid/end-names';
-import { runId } from '../../../../boards/routing/laid/laying-of';
+import { runId } from '../../../../boards/routing/laid/laying-ids';
 import { verdictOf } from '../../../../boards/routing/laid/run-verdict';
 import { verdictWords } from '../../../../boards/routing/laid/run-words';
 import { verdictSeverity } from '../../../words/cable-words';

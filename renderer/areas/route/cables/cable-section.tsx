@@ -112,7 +112,7 @@ function Ways({ build, laid, run }: RunProps) {
         <Button
           kind={now === undefined ? 'main' : 'plain'}
           disabled={best === undefined}
-          onPress={() => best && takeWay(workbench, laying, run, best)}
+          onPress={() => best && takeWay(workbench, run, best)}
         >
           Find a way
         </Button>
@@ -152,10 +152,7 @@ function Ways({ build, laid, run }: RunProps) {
               return (
                 <li key={way.paths.join(' ')}>
                   <span>{words}</span>
-                  <Button
-                    label={`Take this way: ${words}`}
-                    onPress={() => takeWay(workbench, laying, run, way)}
-                  >
+                  <Button label={`Take this way: ${words}`} onPress={() => takeWay(workbench, run, way)}>
                     Take
                   </Button>
                 </li>
@@ -191,7 +188,7 @@ function Helps({ build, laid, run }: RunProps) {
           return (
             <li key={remedy.kind}>
               {remedy.kind === 'other-way' ? (
-                <Button kind="link" onPress={() => takeWay(workbench, laying, run, remedy.route)}>
+                <Button kind="link" onPress={() => takeWay(workbench, run, remedy.route)}>
                   {words}
                 </Button>
               ) : (

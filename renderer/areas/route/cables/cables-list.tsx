@@ -5,7 +5,7 @@ import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
 import { ListLayout, Virtualizer } from 'react-aria-components/Virtualizer';
 import { leadOf } from '../../../../boards/document/lookup';
-import { runId } from '../../../../boards/routing/laid/laying-of';
+import { runId } from '../../../../boards/routing/laid/laying-ids';
 import { Button } from '../../../look/button';
 import { SeveritySign } from '../../../look/severity-sign';
 import { chosenPlug } from '../../../store/session';

@@ -49,7 +49,7 @@ function LayAll({ build, laid }: { readonly build: Build; readonly laid: AsLaid 
         />
       </div>
       <Status build={build} run={run} found={found} onStop={stop} onAnew={layAnew} />
-      {found && <Differences build={build} laid={laid} found={found} around={heading} />}
+      {found && <Differences build={build} found={found} around={heading} />}
     </section>
   );
 }
@@ -92,17 +92,16 @@ function Status({ build, run, found, onStop, onAnew }: StatusProps) {
 
 interface DifferencesProps {
   readonly build: Build;
-  readonly laid: AsLaid;
   readonly found: AllRoutes;
   /** Takes the focus when the last difference is gone. */
   readonly around: { readonly current: HTMLElement | null };
 }
 
-function Differences({ build, laid, found, around }: DifferencesProps) {
+function Differences({ build, found, around }: DifferencesProps) {
   const workbench = useWorkbench();
   const differences = routeDifferences(build, found);
   const apply = (some: readonly RouteDifference[]) => {
-    doCommand(workbench, { name: 'lay-runs', args: takingRoutesOver(laid, some) });
+    doCommand(workbench, { name: 'lay-runs', args: takingRoutesOver(some) });
     around.current?.focus();
   };
   if (differences.length === 0) return <p>Every cable lies so already.</p>;

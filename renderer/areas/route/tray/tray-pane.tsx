@@ -4,7 +4,7 @@ import type { Tray } from '../../../../boards/document/tray';
 import type { Point } from '../../../../boards/drawing/geometry';
 import { type AsLaid, asLaid } from '../../../../boards/routing/laid/as-laid';
 import { cableFamilyOf } from '../../../../boards/routing/laid/cable-family';
-import { runId } from '../../../../boards/routing/laid/laying-of';
+import { runId } from '../../../../boards/routing/laid/laying-ids';
 import { wayBegun } from '../../../../boards/routing/laid/way-choosing';
 import type { Target } from '../../../canvas/canvas-props';
 import type { TrayTarget } from '../../../canvas/tray/tray-hits';

@@ -192,7 +192,7 @@ describe('a chosen way', () => {
           const reach = reachOf(laying, cable);
           if (reach.kind !== 'reaches') continue;
           reached += 1;
-          expect(chosenPaths(laying, reach.route)).toEqual(reach.route.paths);
+          expect(chosenPaths(reach.route)).toEqual(reach.route.paths);
           expect(routeAlong(laying, cable, reach.route.paths)).toEqual(reach.route);
         }
       }),
