@@ -56,6 +56,11 @@ export function atPlug({ lead, connector, joints }: CheckedPlug): Pointer {
   return { leads: [lead.id], pins: [...labels].map((pin) => ({ connector: connector.id, pin })) };
 }
 
+/** Each pin once, in the order in which they are first named. */
+export function uniquePins(pins: readonly PinRef[]): readonly PinRef[] {
+  return [...new Map(pins.map((pin) => [`${pin.connector} ${pin.pin}`, pin])).values()];
+}
+
 export function plugOnConnector({ ref, connector }: CheckedPlug): PlugOnConnector {
   return { plug: ref, connector: connector.id };
 }

@@ -1,3 +1,4 @@
+import { byIdentity } from '../base/by-identity';
 import type { Volts } from '../base/units';
 import type { Span } from '../circuit/corner';
 import { RESTING, RUNNING } from '../circuit/machine-state';
@@ -149,7 +150,7 @@ export interface Inlet {
 }
 
 /** Every connector of board and devices that takes power, as far as a supply is in the build that tells its outlets. */
-export function inletsOf({ build, plugs }: CheckContext): readonly Inlet[] {
+export const inletsOf = byIdentity(({ build, plugs }: CheckContext): readonly Inlet[] => {
   if (!tellsOutlets(build)) return [];
   return takersOf(build).flatMap((connector): readonly Inlet[] => {
     const job = powerJobOf(connector);
@@ -163,7 +164,7 @@ export function inletsOf({ build, plugs }: CheckContext): readonly Inlet[] {
       },
     ];
   });
-}
+});
 
 function isRail({ signal, missing }: Pin): boolean {
   return missing !== true && signal !== undefined && signalOf(signal).nature === 'supply';

@@ -1,32 +1,25 @@
 import type { Build } from '../document/build';
 import type { Connector } from '../document/connector';
-import { type PlugRef, seatOf, unitWith } from '../document/lookup';
+import { type PlugRef, unitWith } from '../document/lookup';
 import { placesOf } from '../fit/places';
-import type { CheckContext } from './context';
+import type { CheckContext, CheckedPlug } from './context';
 import type { Remedy } from './finding';
 import { moveText, ownCableText } from './words/remedies';
 
 /** For a cable that brings the wrong rails: off with the end that sits on a supply, or with this one. */
 export function cableRemedy({ build, plugs }: CheckContext, ref: PlugRef): readonly Remedy[] {
-  const near = plugs.find(
-    ({ lead, connector }) => lead.id === ref.lead && unitWith(build, connector.id)?.kind === 'supply',
-  );
-  const args = near?.ref ?? ref;
+  const args = plugAtSupply({ build, plugs }, ref.lead)?.ref ?? ref;
   return [{ text: ownCableText(build, args), command: { name: 'unseat-plug', args } }];
 }
 
 /** What would feed a connector: the loose plugs made for it, those of a cable that already hangs on a supply first. */
-export function feedRemedies({ build, loose }: CheckContext, connector: Connector): readonly Remedy[] {
-  const made = loose.filter(
+export function feedRemedies(context: CheckContext, connector: Connector): readonly Remedy[] {
+  const { build } = context;
+  const made = context.loose.filter(
     ({ lead, plug }) =>
       lead.parts.length === 0 && plug.family === connector.family && lead.setAside === undefined,
   );
-  const hanging = made.filter(({ lead }) =>
-    hangsOnSupply(
-      build,
-      lead.plugs.map(({ id }) => ({ lead: lead.id, plug: id })),
-    ),
-  );
+  const hanging = made.filter(({ lead }) => plugAtSupply(context, lead.id) !== undefined);
   for (const { ref } of [...hanging, ...made]) {
     const seat = placesOf(build, ref).find((place) => place.connector === connector.id);
     if (seat) return [{ text: moveText(build, ref, seat), command: { name: 'seat-plug', args: seat } }];
@@ -34,11 +27,12 @@ export function feedRemedies({ build, loose }: CheckContext, connector: Connecto
   return [];
 }
 
-function hangsOnSupply(build: Build, refs: readonly PlugRef[]): boolean {
-  return refs.some((ref) => {
-    const seat = seatOf(build, ref);
-    return seat !== undefined && unitWith(build, seat.connector)?.kind === 'supply';
-  });
+/** The plug of a lead that sits on a supply; undefined where none does. */
+export function plugAtSupply(
+  { build, plugs }: Pick<CheckContext, 'build' | 'plugs'>,
+  lead: string,
+): CheckedPlug | undefined {
+  return plugs.find((plug) => plug.lead.id === lead && unitWith(build, plug.connector.id)?.kind === 'supply');
 }
 
 /** What a connector is on: a unit by its name, or the board. */

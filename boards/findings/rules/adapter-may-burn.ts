@@ -1,4 +1,5 @@
 import { unitWith } from '../../document/lookup';
+import { plugOnConnector } from '../about';
 import type { CheckContext, CheckedPlug } from '../context';
 import type { FindingOf } from '../finding';
 import type { Rule } from '../rule';
@@ -23,7 +24,7 @@ export const adapterMayBurn: Rule<'adapter-may-burn'> = {
           severity: 'doubt',
           leads: [plug.lead.id],
           pins: [],
-          data: { plug: plug.ref, connector: plug.connector.id },
+          data: plugOnConnector(plug),
           remedies: [{ text: crimpedText() }],
         }),
       ),

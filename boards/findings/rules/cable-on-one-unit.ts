@@ -1,6 +1,7 @@
+import { grouped } from '../../base/grouped';
 import type { Build } from '../../document/build';
 import { unitWith } from '../../document/lookup';
-import { atPlug } from '../about';
+import { atPlug, plugOnConnector } from '../about';
 import type { CheckedPlug } from '../context';
 import type { FindingOf } from '../finding';
 import { unitText } from '../power-remedies';
@@ -18,9 +19,8 @@ export const cableOnOneUnit: Rule<'cable-on-one-unit'> = {
   source: 'common practice, no source',
   explains: [],
   check: (context) => {
-    const byLead = new Map<string, CheckedPlug[]>();
-    for (const plug of context.plugs)
-      if (plug.lead.parts.length === 0) byLead.set(plug.lead.id, [...(byLead.get(plug.lead.id) ?? []), plug]);
+    const cables = context.plugs.filter(({ lead }) => lead.parts.length === 0);
+    const byLead = grouped(cables, ({ lead }) => lead.id);
     return [...byLead].flatMap(([lead, plugs]): readonly FindingOf<'cable-on-one-unit'>[] => {
       const [first, second] = plugs;
       if (!first || !second || !meets(context.build, plugs)) return [];
@@ -31,8 +31,7 @@ export const cableOnOneUnit: Rule<'cable-on-one-unit'> = {
           leads: [lead],
           pins: plugs.flatMap((plug) => atPlug(plug).pins),
           data: {
-            plug: second.ref,
-            connector: second.connector.id,
+            ...plugOnConnector(second),
             on: unitText(context.build, first.connector.id),
           },
           remedies: remediesFor(context, second.ref),

@@ -1,5 +1,6 @@
 import { RUNNING } from '../../circuit/machine-state';
 import { arrivalAt } from '../../circuit/readings/arrivals';
+import { plugOnConnector } from '../about';
 import type { CheckedPlug } from '../context';
 import type { FindingOf } from '../finding';
 import type { Rule } from '../rule';
@@ -31,7 +32,7 @@ export const driveHeldOff: Rule<'drive-held-off'> = {
             severity: certain ? 'fault' : 'note',
             leads: [plug.lead.id],
             pins: [ref],
-            data: { plug: plug.ref, connector: plug.connector.id, certain, arrives },
+            data: { ...plugOnConnector(plug), certain, arrives },
             remedies: [{ text: fourPinAdapterText() }],
           },
         ];

@@ -1,8 +1,7 @@
-import { unitWith } from '../../document/lookup';
-import type { CheckContext, LoosePlug } from '../context';
-import { type FedHole, fedHolesOf, isHarmful, isWronglyFed } from '../fed-pins';
+import { uniquePins } from '../about';
+import { fedHolesOf, isHarmful, isWronglyFed } from '../fed-pins';
 import type { FindingOf } from '../finding';
-import { cableRemedy } from '../power-remedies';
+import { cableRemedy, plugAtSupply } from '../power-remedies';
 import type { Rule } from '../rule';
 
 /**
@@ -18,7 +17,7 @@ export const looseEndMismatch: Rule<'loose-end-mismatch'> = {
   check: (context) =>
     context.loose.flatMap((loose): readonly FindingOf<'loose-end-mismatch'>[] => {
       const { ref, lead } = loose;
-      if (lead.setAside || !hangsOnSupply(context, loose)) return [];
+      if (lead.setAside || plugAtSupply(context, lead.id) === undefined) return [];
       const wrong = fedHolesOf(context.build, loose).filter(isWronglyFed);
       if (!wrong.some(isHarmful)) return [];
       const [arrives] = wrong.filter(isHarmful).flatMap((hole) => hole.arrives ?? []);
@@ -27,19 +26,10 @@ export const looseEndMismatch: Rule<'loose-end-mismatch'> = {
           code: 'loose-end-mismatch',
           severity: 'danger',
           leads: [lead.id],
-          pins: uniquePins(wrong),
+          pins: uniquePins(wrong.flatMap(({ from }) => from)),
           data: { plug: ref, wrong, ...(arrives && { arrives }) },
           remedies: cableRemedy(context, ref),
         },
       ];
     }),
 };
-
-function hangsOnSupply({ build, plugs }: CheckContext, { lead }: LoosePlug): boolean {
-  return plugs.some((plug) => plug.lead === lead && unitWith(build, plug.connector.id)?.kind === 'supply');
-}
-
-function uniquePins(wrong: readonly FedHole[]) {
-  const pins = wrong.flatMap(({ from }) => from);
-  return [...new Map(pins.map((pin) => [`${pin.connector} ${pin.pin}`, pin])).values()];
-}

@@ -1,5 +1,5 @@
-import type { FedPin } from '../fed-pins';
-import { type Inlet, inletsOf, isFed } from '../fed-pins';
+import { grouped } from '../../base/grouped';
+import { inletsOf, isFed } from '../fed-pins';
 import type { FindingOf } from '../finding';
 import type { Rule } from '../rule';
 
@@ -17,7 +17,8 @@ export const railLeftOff: Rule<'rail-left-off'> = {
   check: (context) =>
     inletsOf(context).flatMap((inlet): readonly FindingOf<'rail-left-off'>[] => {
       if (!isFed(inlet)) return [];
-      const bare = [...bySignal(inlet)].filter(([, pins]) => pins.every(({ fed }) => fed === 'nothing'));
+      const bySignal = grouped(inlet.rails, ({ signal }) => signal);
+      const bare = [...bySignal].filter(([, pins]) => pins.every(({ fed }) => fed === 'nothing'));
       return bare.map(([signal, pins]) => ({
         code: 'rail-left-off',
         severity: SPARE.has(signal) ? 'note' : 'fault',
@@ -31,9 +32,3 @@ export const railLeftOff: Rule<'rail-left-off'> = {
 
 /** Rails that devices of today seldom draw from: common practice, no source. */
 const SPARE: ReadonlySet<string> = new Set(['supply-3v3', 'supply-minus-12v', 'supply-minus-5v']);
-
-function bySignal({ rails }: Inlet): ReadonlyMap<FedPin['signal'], readonly FedPin[]> {
-  const found = new Map<FedPin['signal'], FedPin[]>();
-  for (const rail of rails) found.set(rail.signal, [...(found.get(rail.signal) ?? []), rail]);
-  return found;
-}

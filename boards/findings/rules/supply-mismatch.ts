@@ -1,5 +1,4 @@
-import { fitSeat } from '../../fit/fit-seat';
-import type { CheckContext, CheckedPlug } from '../context';
+import { plugOnConnector } from '../about';
 import { type FedPin, fedPinsUnder, isHarmful, isWronglyFed } from '../fed-pins';
 import type { FindingOf } from '../finding';
 import { cableRemedy } from '../power-remedies';
@@ -20,7 +19,7 @@ export const supplyMismatch: Rule<'supply-mismatch'> = {
     context.plugs.flatMap((plug): readonly FindingOf<'supply-mismatch'>[] => {
       const wrong = fedPinsUnder(context, plug).filter(isWronglyFed);
       if (wrong.length === 0) return [];
-      const { connector, lead, ref } = plug;
+      const { lead, ref } = plug;
       const arrives = worst(wrong);
       return [
         {
@@ -29,10 +28,9 @@ export const supplyMismatch: Rule<'supply-mismatch'> = {
           leads: [...new Set([lead.id, ...wrong.flatMap(({ leads }) => leads)])],
           pins: wrong.map(({ pin }) => pin),
           data: {
-            plug: ref,
-            connector: connector.id,
+            ...plugOnConnector(plug),
             wrong,
-            forced: isForced(context, plug),
+            forced: plug.fit.refusals.length > 0,
             ...(arrives && { arrives }),
           },
           remedies: cableRemedy(context, ref),
@@ -46,8 +44,4 @@ function worst(wrong: readonly FedPin[]) {
   return (harmful.length > 0 ? harmful : wrong)
     .flatMap(({ arrives }) => arrives ?? [])
     .toSorted((a, b) => Math.abs(b.usual) - Math.abs(a.usual))[0];
-}
-
-function isForced({ build }: CheckContext, { seat }: CheckedPlug): boolean {
-  return fitSeat(build, seat).refusals.length > 0;
 }

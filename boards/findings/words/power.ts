@@ -3,6 +3,7 @@ import type { Span } from '../../circuit/corner';
 import type { Build } from '../../document/build';
 import { connectorName, leadName, unitName } from '../../document/names';
 import { jobName } from '../../signals/job-names';
+import { uniquePins } from '../about';
 import type { FedHole, FedPin } from '../fed-pins';
 import { GROUNDED_BY_CABLE, isHarmful } from '../fed-pins';
 import type { WordsFor } from './finding-words';
@@ -52,10 +53,6 @@ function rowText(build: Build, { pins }: Row): string {
   const source = from.length === 0 ? '' : `, from ${pinsOf(build, from)}`;
   const at = capital(pinList(pins.map(({ pin }) => pin.pin)));
   return `${at} (${wantedText(first)}) would get ${arrivingText(first)}${source}.`;
-}
-
-function uniquePins(pins: FedPin['from']): FedPin['from'] {
-  return [...new Map(pins.map((pin) => [`${pin.connector} ${pin.pin}`, pin])).values()];
 }
 
 interface HoleRow {

@@ -1,4 +1,5 @@
 import { byIdentity } from '../../base/by-identity';
+import { grouped } from '../../base/grouped';
 import type { Mm } from '../../base/units';
 import { bundleDiameter } from '../fill/bundle';
 import type { AsLaid, LaidRun } from './as-laid';
@@ -15,14 +16,13 @@ export interface Bundle {
 
 /** Every path that two runs or more lie along, the thickest bundle first. */
 export const bundlesOf = byIdentity(({ laying, runs }: AsLaid): readonly Bundle[] => {
-  const along = new Map<string, LaidRun[]>();
-  for (const run of runs) {
-    if (run.state.kind !== 'laid') continue;
-    for (const path of run.state.route.paths) along.set(path, [...(along.get(path) ?? []), run]);
-  }
+  const lying = runs.flatMap((run) =>
+    run.state.kind === 'laid' ? run.state.route.paths.map((path) => ({ path, run })) : [],
+  );
+  const along = grouped(lying, ({ path }) => path);
   return laying.paths
     .flatMap(({ id }): readonly Bundle[] => {
-      const together = along.get(id) ?? [];
+      const together = along.get(id)?.map(({ run }) => run) ?? [];
       if (together.length < 2) return [];
       const diameters = together.flatMap(({ lead }) => lead.cable?.diameterMm ?? []);
       return [{ path: id, runs: together, ...bundleDiameter(diameters) }];

@@ -5,23 +5,7 @@ import type { Standoff } from '../../../../boards/document/tray';
 import { formFactorEntry, formFactorOutline, unsureHoles } from '../../../../boards/library/form-factors';
 import { standoffGrid } from '../../../../boards/routing/case/standoff-grid';
 import { standoffsFor } from '../../../../boards/routing/case/standoffs';
-
-/**
- * Inches from the right and from the rear edge (a public drawing script; a second one agrees on C, F, H
- * and J). Letters of the sizes: microATX Motherboard Interface Specification v1.2 (2004), Figure 2.
- */
-const PUBLISHED: Readonly<Record<string, readonly [right: number, rear: number]>> = {
-  A: [11.35, 0.4],
-  B: [8.25, 0.4],
-  C: [6.45, 0.4],
-  F: [0.25, 1.3],
-  G: [11.35, 6.5],
-  H: [6.45, 6.5],
-  J: [0.25, 6.5],
-  K: [11.35, 9.35],
-  L: [6.45, 9.35],
-  M: [0.25, 9.35],
-};
+import { PUBLISHED_HOLES_IN } from '../../fixtures/published-holes';
 
 const place = (rear: Side) => ({ xMm: 22, yMm: 14, rear });
 
@@ -49,7 +33,7 @@ describe('the places of standoffs of a case', () => {
 
   it('lie where the published holes are, in a case that stands with its rear at the left', () => {
     for (const { id, name = '', xMm, yMm } of grid(FORM_FACTORS)) {
-      const [right = 0, rear = 0] = PUBLISHED[name] ?? [];
+      const [right = 0, rear = 0] = PUBLISHED_HOLES_IN[name] ?? [];
       expect([xMm, yMm]).toEqual([expect.closeTo(22 + rear * 25.4, 1), expect.closeTo(14 + right * 25.4, 1)]);
       expect(id).toBe(`standoff-${name.toLowerCase()}`);
     }

@@ -6,24 +6,7 @@ import type { Standoff, Tray } from '../../../../boards/document/tray';
 import { formFactorEntry, formFactorOutline, resizedOutline } from '../../../../boards/library/form-factors';
 import { STANDOFF_SOURCE, standoffWords } from '../../../../boards/routing/case/standoff-words';
 import { type Standoffs, standoffsFor } from '../../../../boards/routing/case/standoffs';
-
-/**
- * Inches from the right and from the rear edge of a board with its rear panel up, component side seen (a
- * public drawing script; a second one agrees on C, F, H and J). Letters of the boards: microATX
- * Motherboard Interface Specification v1.2 (2004), Figure 2.
- */
-const PUBLISHED: Readonly<Record<string, readonly [right: number, rear: number]>> = {
-  A: [11.35, 0.4],
-  B: [8.25, 0.4],
-  C: [6.45, 0.4],
-  F: [0.25, 1.3],
-  G: [11.35, 6.5],
-  H: [6.45, 6.5],
-  J: [0.25, 6.5],
-  K: [11.35, 9.35],
-  L: [6.45, 9.35],
-  M: [0.25, 9.35],
-};
+import { PUBLISHED_HOLES_IN } from '../../fixtures/published-holes';
 
 const CORNER = { xMm: 22, yMm: 14 };
 
@@ -32,7 +15,7 @@ function standoffAt(name: string, right: number, rear: number): Standoff {
   return { id: `at-${name}`, name, xMm: CORNER.xMm + rear * 25.4, yMm: CORNER.yMm + right * 25.4 };
 }
 
-const GRID = Object.entries(PUBLISHED).map(([name, [right, rear]]) => standoffAt(name, right, rear));
+const GRID = Object.entries(PUBLISHED_HOLES_IN).map(([name, [right, rear]]) => standoffAt(name, right, rear));
 
 function trayWith(standoffs: Standoff[], over: Partial<Tray> = {}): Tray {
   const empty = { points: [], openings: [], bays: [], paths: [], cableKinds: [], cables: [] };
