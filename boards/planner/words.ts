@@ -1,8 +1,9 @@
+import { capital } from '../base/capital';
 import { listed } from '../base/listed';
 import type { Build, Seat } from '../document/build';
 import { leadOf, leadsOf } from '../document/lookup';
 import { pinsUnderSeat } from '../findings/about';
-import { capital, partOfLead, pinsOf, plugText } from '../findings/words/names';
+import { partOfLead, pinsOf, plugText } from '../findings/words/names';
 import { moveContactText, splitText } from '../findings/words/remedies';
 import { partKindOf } from '../signals/part-kinds';
 import type { Difference } from './differences';

@@ -1,10 +1,10 @@
+import { capital } from '../../boards/base/capital';
 import type { MachineState } from '../../boards/circuit/machine-state';
 import { pinVolts } from '../../boards/circuit/readings/pin-volts';
 import type { Build } from '../../boards/document/build';
 import { connectorOf, leadOf, type PinRef, pinOf, plugOf, seatOf } from '../../boards/document/lookup';
 import { connectorName, leadName } from '../../boards/document/names';
 import { pinWords, sourceWords } from '../../boards/document/pin-words';
-import { capital } from '../../boards/findings/words/names';
 import { voltsExactText } from '../../boards/findings/words/numbers';
 import type { Hovered } from '../store/session';
 import { occupantWords } from './occupant-words';

@@ -15,11 +15,6 @@ export type Passable = readonly (readonly boolean[])[];
 const LEFT = 1e7;
 const VISIBLE = 3e3;
 
-/** The one number that the program makes least. Of long trays length runs over into sight when it is read apart. */
-export function weighed({ left, visibleMm, totalMm }: RouteOptimum): number {
-  return LEFT * left + VISIBLE * visibleMm + totalMm;
-}
-
 /**
  * The routes of all cables of a tray as an integer program for HiGHS (npm "highs", the solver of the
  * University of Edinburgh, built for WebAssembly): flow along the paths from end to end, or the cable is

@@ -1,3 +1,4 @@
+import { capital } from '../../base/capital';
 import { circuitOf } from '../../circuit/circuit';
 import { pinNode } from '../../circuit/elements';
 import type { MachineState } from '../../circuit/machine-state';
@@ -6,7 +7,6 @@ import type { Build } from '../../document/build';
 import type { PinRef } from '../../document/lookup';
 import type { Finding } from '../finding';
 import { stateWords } from './machine-state';
-import { capital } from './names';
 import { type PathWords, pathWords } from './path';
 
 /** The way of the current in the states of the machine that are the same in words. */

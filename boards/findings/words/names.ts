@@ -62,10 +62,6 @@ export function partOfLead(build: Build, lead: string, part: string): Part {
   return found;
 }
 
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 /** Which lead and plug, as a person calls it: the lead's name, and the plug's print where the lead has more than one. */
 export function plugText(build: Build, ref: PlugRef): string {
   const lead = leadOf(build, ref.lead);

@@ -1,3 +1,4 @@
+import { capital } from '../../base/capital';
 import { listed } from '../../base/listed';
 import type { Span } from '../../circuit/corner';
 import type { Build } from '../../document/build';
@@ -7,7 +8,7 @@ import { uniquePins } from '../about';
 import type { FedHole, FedPin } from '../fed-pins';
 import { GROUNDED_BY_CABLE, isHarmful } from '../fed-pins';
 import type { WordsFor } from './finding-words';
-import { capital, pinList, pinsOf, plugText, signalName } from './names';
+import { pinList, pinsOf, plugText, signalName } from './names';
 import { voltsSpanText } from './numbers';
 
 /** What a pin is made for: "ground", "+5 V", and of a contact that the cable grounds, its own name. */

@@ -1,3 +1,4 @@
+import { capital } from '../../base/capital';
 import { listed } from '../../base/listed';
 import { addTurns } from '../../base/units';
 import type { Build } from '../../document/build';
@@ -8,7 +9,7 @@ import { overhangWords, refusalWords } from '../../fit/fit-words';
 import { turnedSide } from '../../fit/geometry';
 import type { Unsure } from '../finding-data';
 import type { WordsFor } from './finding-words';
-import { capital, pinList, pinsOf, plugText } from './names';
+import { pinList, pinsOf, plugText } from './names';
 
 const UNSURE: Readonly<Record<Unsure, string>> = {
   unknown: 'nobody has written down what it does',

@@ -1,8 +1,8 @@
+import { capital } from '../../base/capital';
 import type { Build } from '../../document/build';
 import { standoffName, standoffWords } from '../../routing/case/standoff-words';
 import type { StandoffFinding } from '../../routing/case/standoffs';
 import type { WordsFor } from './finding-words';
-import { capital } from './names';
 
 /** Standoffs of the tray under the board. */
 export const STANDOFF_WORDS: WordsFor<'standoff-short' | 'standoff-beside-hole'> = {

@@ -1,7 +1,8 @@
+import { capital } from '../../base/capital';
 import type { Build } from '../../document/build';
 import type { Wire } from '../../document/lead';
 import { pinsUnderSeat } from '../../findings/about';
-import { capital, pinsOf, plugText } from '../../findings/words/names';
+import { pinsOf, plugText } from '../../findings/words/names';
 import { landingsOf } from '../../fit/landing';
 import type { SeatedPlug } from '../../fit/seated-plug';
 import { meterTitle, otherwiseWords, readingWords } from '../meter/meter-words';

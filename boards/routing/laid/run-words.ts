@@ -62,7 +62,7 @@ export function passageWords(build: Build, opening: string, problem: NoPassage):
     case 'too-narrow':
       return `${name} is ${lengthWords(problem.narrowMm)} wide where it is narrowest, the cable ${lengthWords(problem.diameterMm)} thick`;
     case 'too-full':
-      return `alone it would fill ${percent(problem.fill)} of ${name}, where one cable may fill ${percent(problem.limit)}`;
+      return `alone it would fill ${atLeastPercent(problem.fill)} of ${name}, where one cable may fill ${percent(problem.limit)}`;
     case 'too-stiff':
       return `its bend behind ${name} takes ${lengthWords(problem.neededMm)}, and there are ${lengthWords(problem.behindMm)} up to the side panel`;
   }
@@ -80,6 +80,11 @@ export function stepWords(build: Build, step: WayStep): string {
 export function openingName(build: Build, id: string): string {
   const { tray } = build.case;
   return tray === undefined ? id : placeName(tray, id);
+}
+
+/** What is over a limit, rounded up, so that it does not read as the limit itself. */
+function atLeastPercent(share: number): string {
+  return percent(Math.ceil(share * 100 - 1e-9) / 100);
 }
 
 /** "36 %". */

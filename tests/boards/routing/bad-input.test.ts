@@ -45,8 +45,9 @@ describe('what cannot be so of a cable or a tray', () => {
         ? { ...lead, cable: { ...lead.cable, runs: [{ from: 'plug', to: 'plug', lengthMm: 700 }] } }
         : lead,
     );
-    const opened = parseDocument(serialize({ ...machine, case: { ...machine.case, leads } }));
-    expect(opened.ok).toBe(false);
+    expect(saidOnOpening(() => serialize({ ...machine, case: { ...machine.case, leads } }))).toMatch(
+      /cable\.runs\[0\]\.to: expected a plug that the run does not come from/,
+    );
   });
 });
 

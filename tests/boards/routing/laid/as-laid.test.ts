@@ -150,22 +150,7 @@ describe('cables of a build on the tray of its case', () => {
         ],
       },
     };
-    const seats = [
-      {
-        lead: 'power',
-        plug: 'plug',
-        connector: 'upper-power',
-        at: [0, 0] as [number, number],
-        turn: 0 as const,
-      },
-      {
-        lead: 'power',
-        plug: 'second',
-        connector: 'lower-power',
-        at: [0, 0] as [number, number],
-        turn: 0 as const,
-      },
-    ];
+    const seats = [seat('power', 'upper-power'), { ...seat('power', 'lower-power'), plug: 'second' }];
     const states = (units: Build['units']) =>
       laid(buildWith(chain, { seats, units })).runs.map(({ state }) => state);
     expect(states([drive('upper', 'bay'), drive('lower')])).toEqual([

@@ -51,9 +51,17 @@ const main = (lengthMm: number, over: Partial<LeadCable> = {}) =>
 
 describe('what is said of a run', () => {
   it('is what is left of it, or by how much it is too short', () => {
-    // By hand: 250 + 60 behind the tray, then from the opening at 251, 90 to the connector at 180, 130 and its middle.
-    expect(said(main(700), 'main')).toMatch(/^laid, 2\d\d mm to spare$/);
-    expect(said(main(400), 'main')).toMatch(/^too short by \d+ mm$/);
+    // By hand: 250 + 60 behind the tray, then from the opening at 251, 90 to the middle of the connector, which is
+    // 13.97 and 1.27 from its corner at 180, 130: 57.03 across and 41.27 down. With 15 of slack at each end, 438.3.
+    expect(said(main(700), 'main')).toBe('laid, 261 mm to spare');
+    expect(said(main(400), 'main')).toBe('too short by 39 mm');
+  });
+
+  it('tells a fill that is hardly over what one cable may fill as more than that', () => {
+    const tooFull = (fill: number) =>
+      plain(passageWords(laidMachine(), 'beside', { code: 'too-full', fill, limit: 0.53 }));
+    const over = 'alone it would fill 54 % of Beside the board, where one cable may fill 53 %';
+    expect([tooFull(0.5301), tooFull(0.54)]).toEqual([over, over]);
   });
 
   it('is the opening that does not let it through, before anything else', () => {

@@ -72,6 +72,7 @@ describe('what would help a cable that does not reach', () => {
               const { bendRadiusMm } = remedy;
               expect(bendRadiusMm).toBeLessThan(kind.bendRadiusMm ?? 0);
               expect(reachesByTrying(tray, cable, { ...kind, bendRadiusMm })).toBe(true);
+              expect(reachesByTrying(tray, cable, { ...kind, bendRadiusMm: bendRadiusMm + 1 })).toBe(false);
               break;
             }
             case 'other-bay':
