@@ -1,7 +1,7 @@
 import { type Circuit, circuitOf } from '../circuit/circuit';
 import type { Build, Seat } from '../document/build';
 import type { Lead, Plug } from '../document/lead';
-import { leadsOf, type PlugRef } from '../document/lookup';
+import { leadsOf, type PlugRef, plugKey } from '../document/lookup';
 import type { Fit } from '../fit/fit';
 import { fitPlug } from '../fit/fit-seat';
 import { type Joint, jointsKept } from '../fit/joints';
@@ -76,23 +76,19 @@ export function contextOf(build: Build): CheckContext {
 }
 
 function loosePlugs(build: Build): readonly LoosePlug[] {
-  const seated = new Set(build.seats.map(keyOf));
+  const seated = new Set(build.seats.map(plugKey));
   return leadsOf(build).flatMap((lead) =>
     lead.plugs
       .map((plug) => ({ ref: { lead: lead.id, plug: plug.id }, lead, plug }))
-      .filter(({ ref }) => !seated.has(keyOf(ref))),
+      .filter(({ ref }) => !seated.has(plugKey(ref))),
   );
 }
 
 function remembered(find: (ref: PlugRef) => readonly Seat[]): (ref: PlugRef) => readonly Seat[] {
   const known = new Map<string, readonly Seat[]>();
   return (ref) => {
-    const seats = known.get(keyOf(ref)) ?? find(ref);
-    known.set(keyOf(ref), seats);
+    const seats = known.get(plugKey(ref)) ?? find(ref);
+    known.set(plugKey(ref), seats);
     return seats;
   };
-}
-
-function keyOf({ lead, plug }: PlugRef): string {
-  return `${lead} ${plug}`;
 }

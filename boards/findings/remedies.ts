@@ -1,5 +1,5 @@
 import { byIdentity } from '../base/by-identity';
-import { type PlugRef, samePlug, seatOf } from '../document/lookup';
+import { type PlugRef, plugKey, samePlug, seatOf } from '../document/lookup';
 import { fitSeat } from '../fit/fit-seat';
 import { portsOf } from '../fit/match';
 import { plugRefOf } from './about';
@@ -15,7 +15,7 @@ import { clearText, leaveOffText, moveText, onePortText, stuckText, takeOffText 
 /** What to do with a plug that is not where it should be: its right place, or how to come by one. */
 export function remediesFor(context: CheckContext, ref: PlugRef): readonly Remedy[] {
   const found = known(context);
-  const key = `${ref.lead} ${ref.plug}`;
+  const key = plugKey(ref);
   const remedies = found.get(key) ?? workedOut(context, ref);
   found.set(key, remedies);
   return remedies;

@@ -1,6 +1,6 @@
 import type { Build, Seat } from '../document/build';
 import { type Lead, type Plug, splitEnd } from '../document/lead';
-import { leadsOf, type PlugRef, seatOf, unitWith } from '../document/lookup';
+import { leadsOf, type PlugRef, plugKey, seatOf, unitWith } from '../document/lookup';
 
 /** Plugs of one lead that are decided together, since a part has wires in more than one of them. */
 export interface Group {
@@ -16,7 +16,7 @@ export interface Group {
  * on a hub, stays there: the plan is one for the board.
  */
 export function groupsOf(build: Build, pinned: readonly PlugRef[]): readonly Group[] {
-  const keep = new Set(pinned.map(({ lead, plug }) => `${lead} ${plug}`));
+  const keep = new Set(pinned.map(plugKey));
   return leadsOf(build)
     .filter(({ setAside }) => setAside !== true)
     .flatMap((lead) =>
@@ -28,7 +28,7 @@ export function groupsOf(build: Build, pinned: readonly PlugRef[]): readonly Gro
           pinned: new Map(
             plugs.flatMap((plug): [string, Seat][] => {
               const seat = seatOf(build, { lead: lead.id, plug: plug.id });
-              return seat && keep.has(`${lead.id} ${plug.id}`) ? [[plug.id, seat]] : [];
+              return seat && keep.has(plugKey({ lead: lead.id, plug: plug.id })) ? [[plug.id, seat]] : [];
             }),
           ),
         })),

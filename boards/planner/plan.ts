@@ -1,6 +1,6 @@
 import type { Build, Seat } from '../document/build';
 import type { Lead, Plug } from '../document/lead';
-import { leadsOf, type PlugRef } from '../document/lookup';
+import { leadsOf, type PlugRef, plugKey } from '../document/lookup';
 import type { Finding } from '../findings/finding';
 import { findingsOf } from '../findings/findings';
 import { placesOf } from '../fit/places';
@@ -125,18 +125,18 @@ export function waysTaken({ groups }: Problem, choices: readonly number[]): read
 /** What was planned and what was not touched, in the order of the leads and their plugs. */
 function seatsOf({ build, groups }: Problem, ways: readonly Way[]): readonly Seat[] {
   const planned = new Set(
-    groups.flatMap(({ group }) => group.plugs.map((plug) => `${group.lead.id} ${plug.id}`)),
+    groups.flatMap(({ group }) => group.plugs.map((plug) => plugKey({ lead: group.lead.id, plug: plug.id }))),
   );
   const all = [
-    ...build.seats.filter(({ lead, plug }) => !planned.has(`${lead} ${plug}`)),
+    ...build.seats.filter((seat) => !planned.has(plugKey(seat))),
     ...ways.flatMap(({ laid }) => laid.map(({ seat }) => seat)),
   ];
   const order = new Map(
     leadsOf(build)
-      .flatMap((lead) => lead.plugs.map((plug) => `${lead.id} ${plug.id}`))
+      .flatMap((lead) => lead.plugs.map((plug) => plugKey({ lead: lead.id, plug: plug.id })))
       .map((key, at) => [key, at]),
   );
-  const placeOf = ({ lead, plug }: Seat) => order.get(`${lead} ${plug}`) ?? 0;
+  const placeOf = (seat: Seat) => order.get(plugKey(seat)) ?? 0;
   return all.sort((a, b) => placeOf(a) - placeOf(b));
 }
 

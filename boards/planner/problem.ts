@@ -1,7 +1,7 @@
 import { byIdentity } from '../base/by-identity';
 import type { Build } from '../document/build';
 import type { Plug } from '../document/lead';
-import { type PlugRef, seatOf, unitWith } from '../document/lookup';
+import { type PlugRef, plugKey, seatOf, unitWith } from '../document/lookup';
 import { boxesCollide } from '../fit/geometry';
 import { layDown } from '../fit/laid-plug';
 import { nearIndex } from '../fit/near';
@@ -24,11 +24,13 @@ export interface Problem {
  */
 export function problemOf(build: Build, pinned: readonly PlugRef[], tell: Tell = TELL_NOBODY): Problem {
   const groups = groupsOf(build, pinned);
-  const planned = new Set(groups.flatMap(({ lead, plugs }) => plugs.map((plug) => `${lead.id} ${plug.id}`)));
+  const planned = new Set(
+    groups.flatMap(({ lead, plugs }) => plugs.map((plug) => plugKey({ lead: lead.id, plug: plug.id }))),
+  );
   const known = new Map<string, Ways>();
   // What sits on a unit has millimetres of its own, and is in nobody's way on the board.
   const standing = build.seats
-    .filter(({ lead, plug, connector }) => !planned.has(`${lead} ${plug}`) && !unitWith(build, connector))
+    .filter((seat) => !planned.has(plugKey(seat)) && !unitWith(build, seat.connector))
     .map((seat) => layDown(seatedPlug(build, seat)));
   return {
     build,
