@@ -12,3 +12,10 @@ export const PriorZ = z.strictObject({
 });
 
 export type Prior = z.infer<typeof PriorZ>;
+
+/** How often a cause is met that counts so many times as often as is usual: "much less often", "as usual". */
+export function oftenWords(factor: number): string {
+  if (factor === 1) return 'as usual';
+  const often = factor > 1 ? 'more often' : 'less often';
+  return factor >= 10 || factor <= 0.1 ? `much ${often}` : often;
+}

@@ -1,3 +1,4 @@
+import { capital } from '../../boards/base/capital';
 import { connectorsOf, leadsOf, unitsOf } from '../../boards/document/lookup';
 import { UNIT_KINDS } from '../../boards/document/unit';
 import { blankUnit } from '../../boards/library/blank-unit';
@@ -23,7 +24,7 @@ export function AddUnitDialog({ onClose }: { readonly onClose: () => void }) {
       ...unitsOf(build).map(({ id }) => id),
       ...[...connectorsOf(build), ...leadsOf(build)].flatMap(({ id }) => heads(id)),
     ]);
-    const id = freshId(title, 'unit', taken).slice(0, MOST);
+    const id = freshId(title.slice(0, MOST), 'unit', taken);
     const made = make({ id, name });
     if (!doCommand(workbench, { name: 'add-unit', args: made })) return;
     onClose();
@@ -68,10 +69,6 @@ function shortName(title: string): string {
   const [what = title, rest = ''] = title.split(', ');
   const maker = /sheet of (\w+)$/.exec(rest)?.[1];
   return maker === undefined ? what : `${what} ${maker}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function freeName(name: string, taken: ReadonlySet<string>): string {

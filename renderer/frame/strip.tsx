@@ -30,10 +30,9 @@ export function Strip() {
 }
 
 /** What there is to do, while there is nothing to say. */
-const HINTS: Readonly<Record<Area, string>> = {
+const HINTS: Readonly<Record<Exclude<Area, 'route'>, string>> = {
   document: 'Choose a connector or a lead to see what is known of it.',
   wire: 'Drag a lead onto the board, or choose it and press Place.',
-  route: TOOL_HINTS.choose,
   diagnose: 'Answer what you see: Y and N on a question. F9 shows what to do next in large letters.',
   'hand-over': 'Choose a step, do it, tick it. F9 shows the steps in letters to be read from two metres.',
 };

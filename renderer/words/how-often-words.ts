@@ -1,11 +1,10 @@
+import { oftenWords } from '../../boards/document/prior';
+
 /** How often a cause is met here, against what is usual. A number between two steps is kept, and said as it is. */
-const STEPS = [
-  { factor: 10, words: 'much more often' },
-  { factor: 3, words: 'more often' },
-  { factor: 1, words: 'as usual' },
-  { factor: 0.3, words: 'less often' },
-  { factor: 0.1, words: 'much less often' },
-] as const;
+const STEPS: readonly HowOften[] = [10, 3, 1, 0.3, 0.1].map((factor) => ({
+  factor,
+  words: oftenWords(factor),
+}));
 
 interface HowOften {
   readonly factor: number;
@@ -24,7 +23,5 @@ export function stepsWith(factor: number): readonly HowOften[] {
 
 /** What a suspect's row says of a cause that does not count as usual; undefined: as usual. */
 export function weighedWords(factor: number): string | undefined {
-  if (factor === 1) return undefined;
-  const [much, some] = factor > 1 ? [factor >= 10, 'more often'] : [factor <= 0.1, 'less often'];
-  return `${much ? 'much ' : ''}${some} here`;
+  return factor === 1 ? undefined : `${oftenWords(factor)} here`;
 }

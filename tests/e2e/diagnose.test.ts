@@ -154,6 +154,24 @@ it('smoke stops everything: no trial any more, and what not to plug in again', a
   await stop.waitFor({ state: 'detached' });
 });
 
+it('a spark stops everything at once, before anything is worked out', async () => {
+  const page = await workplace.open([demoFile('wired.build.json')]);
+  await page.getByRole('main', { name: 'Board' }).getByRole('img').waitFor();
+  // A worker that never answers.
+  await page.evaluate(() => {
+    window.Worker = class extends EventTarget {
+      postMessage() {}
+      terminate() {}
+    } as unknown as typeof Worker;
+  });
+  await page.keyboard.press('Control+4');
+  await buttonFor(page, 'spark', 'Yes').click();
+  await page.getByRole('alert', { name: 'Stop' }).waitFor();
+  expect(await page.locator('main').getAttribute('aria-busy')).toBe('true');
+  await page.keyboard.press('F9');
+  await page.getByRole('dialog', { name: /^Stop/ }).waitFor();
+});
+
 it('is worked by keyboard alone: questions, suspects, trials, the log, and in large letters', async () => {
   const { page, file } = await diagnose(null);
   const all = page.getByRole('grid', { name: 'All questions' });
@@ -190,7 +208,7 @@ it('is worked by keyboard alone: questions, suspects, trials, the log, and in la
   await weighed.waitFor();
   expect(second).toContain(plain(await heading.textContent()).split(',')[0] ?? '');
   await page
-    .getByText(/^Take 3 times as often: /)
+    .getByText(/^Count as met more often: /)
     .first()
     .waitFor();
   await reckoned(page);
@@ -244,7 +262,7 @@ it('is worked by keyboard alone: questions, suspects, trials, the log, and in la
   ]);
 });
 
-it('the trouble sheet is printed from the area, with suspects, next trials and the log', async () => {
+it('the pages of the trouble sheet are shown from the area, and nothing is in the way of assistive technology', async () => {
   const { page } = await diagnose(null);
   await buttonFor(page, 'nothing-on-press', 'Yes').click();
   await trialIn(page).getByRole('button', { name: 'Print…' }).click();

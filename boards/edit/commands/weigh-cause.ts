@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { ok, refuse } from '../../base/result';
 import { CAUSES, isCause } from '../../diagnosis/faults/causes';
 import { LIMITS } from '../../document/limits';
-import { PriorZ } from '../../document/prior';
+import { oftenWords, PriorZ } from '../../document/prior';
 import { nearestOf } from '../../document/problem/nearest';
 import { CodeZ } from '../../document/text';
 import { defineCommand } from '../definition';
@@ -16,7 +16,7 @@ export const weighCause = defineCommand({
   args: z.strictObject({ cause: CodeZ, factor: PriorZ.shape.factor.nullable() }),
   label: (_, { cause, factor }) => {
     const words = isCause(cause) ? CAUSES[cause] : cause;
-    return factor === null ? `Take as usual: ${words}` : `Take ${factor} times as often: ${words}`;
+    return `Count as met ${oftenWords(factor ?? 1)}: ${words}`;
   },
   apply: (build, { cause, factor }) => {
     if (!isCause(cause)) {

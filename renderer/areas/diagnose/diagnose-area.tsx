@@ -16,7 +16,7 @@ export function DiagnoseArea() {
   const { session } = useWorkbench();
   const diagnosis = useDiagnosis();
   const large = useSession(({ dialogs }) => dialogs.find(({ kind }) => kind === 'large-trial'));
-  const stops = diagnosis.reckoning?.stops ?? [];
+  const { stops } = diagnosis;
   return (
     <div className="area diagnose-area" data-stop={stops.length > 0 || undefined}>
       {stops.length > 0 && <StopBanner stops={stops} />}

@@ -1,8 +1,10 @@
 import { useEffect, useMemo, useState } from 'react';
 import { useStore } from 'zustand';
 import { byIdentity } from '../../../boards/base/by-identity';
-import { type ReadLine, readLog } from '../../../boards/diagnosis/log/read-log';
+import { evidenceOf, type ReadLine, readLog, tellingLines } from '../../../boards/diagnosis/log/read-log';
 import type { Reckoning } from '../../../boards/diagnosis/log/reckoning';
+import type { ObservationId } from '../../../boards/diagnosis/observations/observations';
+import { stopsIn } from '../../../boards/diagnosis/trials/next-trials';
 import type { Trial } from '../../../boards/diagnosis/trials/trial';
 import { trialsOf } from '../../../boards/diagnosis/trials/trials';
 import type { Build } from '../../../boards/document/build';
@@ -18,6 +20,8 @@ export interface Diagnosis {
   readonly build: Build;
   readonly lines: readonly ReadLine[];
   readonly trials: readonly Trial[];
+  /** What was said that ends all trying: known at once, whatever is still being worked out. */
+  readonly stops: readonly ObservationId[];
   /** The last reckoning; null before the first. */
   readonly reckoning: Reckoning | null;
   /** "working", "long" and "stopped": the reckoning is of what was said before. */
@@ -41,6 +45,7 @@ export function useDiagnosis(): Diagnosis {
   const { last, pairs, stopped } = useStore(desk.state);
   const trials = useMemo(() => trialsOf(build), [build]);
   const lines = useMemo(() => readLog(logOf(build), trials), [build, trials]);
+  const stops = useMemo(() => stopsIn(evidenceOf(tellingLines(lines).map(({ told }) => told))), [lines]);
   const task = desk.taskOf(build);
   const ready = last !== null && isOf(last, task);
   const [long, setLong] = useState(false);
@@ -57,6 +62,7 @@ export function useDiagnosis(): Diagnosis {
     build,
     lines,
     trials,
+    stops,
     reckoning: last?.wiring === task.wiring ? last.reckoning : null,
     state: ready ? 'ready' : stopped ? 'stopped' : long ? 'long' : 'working',
     pairs,

@@ -1,5 +1,4 @@
 import { useMemo, useState } from 'react';
-import { Checkbox } from 'react-aria-components/Checkbox';
 import type { Choices } from '../../../boards/edit/compare/choices';
 import { compareBoards } from '../../../boards/edit/compare/compare-boards';
 import { compareCases } from '../../../boards/edit/compare/compare-cases';
@@ -8,6 +7,7 @@ import { doCommand } from '../../do-command';
 import { keepMerged } from '../../files/library-work';
 import { kindOfSheet, type Sheet } from '../../files/sheet';
 import { Button } from '../../look/button';
+import { Tick } from '../../look/tick';
 import { Window } from '../../look/window';
 import type { LibraryFile } from '../../store/dialog';
 import { counted } from '../../words/list-words';
@@ -80,10 +80,9 @@ export function CompareDialog({ mine, theirs, of, onClose }: CompareDialogProps)
           <span className="soft">{preview === null ? NOWHERE : previewWords(preview, ofBuild)}</span>
         </p>
         <div className="compare-tools">
-          <Checkbox className="check" isSelected={onlyDifferences} onChange={setOnlyDifferences}>
-            <span className="check-box" aria-hidden="true" />
+          <Tick on={onlyDifferences} onChange={setOnlyDifferences}>
             Only differences
-          </Checkbox>
+          </Tick>
           {preview !== null && differing > 0 && (
             <TakeChoice
               label="Of every difference"

@@ -1,6 +1,6 @@
-import { Checkbox } from 'react-aria-components/Checkbox';
 import { PAPER_FORMATS, type PaperFormat, SCALES } from '../../../boards/handover/order';
 import { Choice } from '../../look/choice';
+import { Tick } from '../../look/tick';
 
 const FORMAT_LABELS: Readonly<Record<PaperFormat, string>> = {
   pdf: 'PDF, to print',
@@ -44,14 +44,9 @@ export function FileChoices({ file, onChoose, formats = PAPER_FORMATS, paged = t
         onChoose={(format) => onChoose({ ...file, format })}
       />
       {paged && file.format !== 'pdf' && (
-        <Checkbox
-          className="check"
-          isSelected={file.onePage}
-          onChange={(onePage) => onChoose({ ...file, onePage })}
-        >
-          <span className="check-box" aria-hidden="true" />
+        <Tick on={file.onePage} onChange={(onePage) => onChoose({ ...file, onePage })}>
           Only the page that is shown
-        </Checkbox>
+        </Tick>
       )}
       {file.format === 'png' && (
         <Choice

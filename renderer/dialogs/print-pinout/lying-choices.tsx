@@ -1,7 +1,7 @@
-import { Checkbox } from 'react-aria-components/Checkbox';
 import { TURNS, type Turn } from '../../../boards/base/units';
 import type { Build } from '../../../boards/document/build';
 import { Choice } from '../../look/choice';
+import { Tick } from '../../look/tick';
 
 const TURN_LABELS: Readonly<Record<Turn, string>> = {
   0: 'As the sheet has it',
@@ -28,14 +28,9 @@ export function LyingChoices({ lying, onChoose }: LyingChoicesProps) {
           onChoose({ ...lying, turn: TURNS.find((turn) => String(turn) === id) ?? lying.turn })
         }
       />
-      <Checkbox
-        className="check"
-        isSelected={lying.mirrored}
-        onChange={(mirrored) => onChoose({ ...lying, mirrored })}
-      >
-        <span className="check-box" aria-hidden="true" />
+      <Tick on={lying.mirrored} onChange={(mirrored) => onChoose({ ...lying, mirrored })}>
         Mirrored
-      </Checkbox>
+      </Tick>
     </>
   );
 }

@@ -146,14 +146,16 @@ function severityAt(build: Build, { connector, pin }: PinRef): Severity | null {
 function Pins({ build, connector }: { readonly build: Build; readonly connector: Connector }) {
   const rows = gridIndex(connector.grid).positions.map(({ label }) => {
     const ref = { connector: connector.id, pin: label };
+    const arriving = arrivalWords(build, ref);
     return {
       label,
       is: pinWords(pinOf(connector, label)),
-      there: arrivalWords(build, ref) || occupantWords(build, ref),
+      arriving,
+      there: arriving || occupantWords(build, ref),
       severity: severityAt(build, ref),
     };
   });
-  const takes = rows.some(({ label }) => arrivalWords(build, { connector: connector.id, pin: label }) !== '');
+  const takes = rows.some(({ arriving }) => arriving !== '');
   return (
     <table className="unit-pins">
       <caption className="aside-hidden">Pins of {socketName(connector)}</caption>

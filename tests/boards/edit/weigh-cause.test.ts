@@ -42,7 +42,8 @@ describe('how often a cause of trouble is met at this bench', () => {
   });
 
   it('is called by what it says', () => {
-    expect(labelOf(machine, weigh('coin-cell', 3))).toBe('Take 3 times as often: the coin cell');
-    expect(labelOf(machine, weigh('coin-cell', null))).toBe('Take as usual: the coin cell');
+    expect(labelOf(machine, weigh('coin-cell', 3))).toBe('Count as met more often: the coin cell');
+    expect(labelOf(machine, weigh('coin-cell', 0.1))).toBe('Count as met much less often: the coin cell');
+    expect(labelOf(machine, weigh('coin-cell', null))).toBe('Count as met as usual: the coin cell');
   });
 });

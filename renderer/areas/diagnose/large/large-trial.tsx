@@ -1,5 +1,4 @@
 import { type KeyboardEvent, useState } from 'react';
-import { Button } from 'react-aria-components/Button';
 import { Dialog } from 'react-aria-components/Dialog';
 import { Modal, ModalOverlay } from 'react-aria-components/Modal';
 import { percent } from '../../../../boards/base/percent';
@@ -21,23 +20,21 @@ const WORTH_A_LOOK_BITS = 0.05;
 /** Suspects that are told at the top. */
 const TOLD = 2;
 
+interface LargeTrialProps {
+  readonly diagnosis: Diagnosis;
+  readonly onClose: () => void;
+}
+
 /**
  * What to do next over the whole window, in letters to be read from two metres: the most telling question, then the
  * best trial. Y and N answer, S puts a question off, 1 to 9 are the results of a trial, Escape leaves.
  */
-export function LargeTrial({
-  diagnosis,
-  onClose,
-}: {
-  readonly diagnosis: Diagnosis;
-  readonly onClose: () => void;
-}) {
+export function LargeTrial({ diagnosis, onClose }: LargeTrialProps) {
   const workbench = useWorkbench();
   const [skipped, setSkipped] = useState<readonly ObservationId[]>([]);
-  const { reckoning } = diagnosis;
+  const { reckoning, stops } = diagnosis;
   const shown = useShownTrial(diagnosis);
   useUndoKeys();
-  const stops = reckoning?.stops ?? [];
   const look = (reckoning?.looks ?? []).find(
     ({ id, gainBits }) => !skipped.includes(id) && gainBits >= WORTH_A_LOOK_BITS,
   );
@@ -71,7 +68,7 @@ export function LargeTrial({
               ))}
             </header>
             {stops.length > 0 ? (
-              <LargeStop stops={stops} />
+              <LargeStop stops={stops} onClose={onClose} />
             ) : look ? (
               <LargeQuestion
                 id={look.id}
@@ -82,13 +79,6 @@ export function LargeTrial({
             ) : (
               <LargeResults diagnosis={diagnosis} shown={shown} onClose={onClose} />
             )}
-            {stops.length > 0 && (
-              <footer className="large-doings">
-                <Button className="button large-button large-onward" autoFocus onPress={onClose}>
-                  Leave
-                </Button>
-              </footer>
-            )}
           </div>
         </Dialog>
       </Modal>
@@ -98,8 +88,8 @@ export function LargeTrial({
 
 /** What is likeliest now, or that it is none of these. */
 function headWords(diagnosis: Diagnosis): readonly string[] {
-  const { reckoning } = diagnosis;
-  if (reckoning && reckoning.stops.length > 0) return [];
+  const { reckoning, stops } = diagnosis;
+  if (stops.length > 0) return [];
   if (reckoning === null) return ['Working out what each fault would show.'];
   if (reckoning.noneLikeliest) return [`None of the known faults: ${percent(reckoning.noneOfThese)}`];
   return reckoning.suspects.slice(0, TOLD).map(({ cause, chance }) => `${CAUSES[cause]}: ${percent(chance)}`);

@@ -15,7 +15,6 @@ export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
   const print = useAction('file.print-trouble');
   const shown = useShownTrial(diagnosis);
   const said = diagnosis.lines.filter(({ current }) => current).length;
-  const stops = (diagnosis.reckoning?.stops ?? []).length > 0;
   return (
     <aside className="findings next-pane" aria-label="What to do">
       <Tabs className="shelf-tabs">
@@ -31,7 +30,7 @@ export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
         </div>
         <TabPanel id="next" className="tab-panel next-scroll">
           {diagnosis.reckoning?.worksNow && <WorksNow />}
-          {stops ? (
+          {diagnosis.stops.length > 0 ? (
             <p className="next-none">
               No trial: something burned, smoked, sparked or gave a shock. Do what stands at the top.
             </p>
@@ -62,7 +61,8 @@ export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
 }
 
 function NoTrial({ diagnosis }: { readonly diagnosis: Diagnosis }) {
-  if (diagnosis.reckoning === null) return null;
+  // Right after a stop was taken back the trials are not worked out again yet.
+  if (diagnosis.reckoning === null || diagnosis.reckoning.stops.length > 0) return null;
   return (
     <p className="next-none">
       No trial that may be made would tell more. Look again at what is noticed, or ask somebody qualified.

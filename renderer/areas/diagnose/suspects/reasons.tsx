@@ -1,10 +1,10 @@
+import { capital } from '../../../../boards/base/capital';
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
 import { lineWords } from '../../../../boards/diagnosis/log/log-words';
 import type { ReasonedSuspect } from '../../../../boards/diagnosis/log/reckoning';
 import type { Diagnosis } from '../use-diagnosis';
 import { HowOften } from './how-often';
-import { capital } from './suspect-list';
 
 interface ReasonsProps {
   readonly diagnosis: Diagnosis;

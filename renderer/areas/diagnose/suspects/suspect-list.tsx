@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
+import { capital } from '../../../../boards/base/capital';
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES, type CauseId } from '../../../../boards/diagnosis/faults/causes';
 import { factorOf } from '../../../../boards/diagnosis/faults/priors';
@@ -113,8 +114,4 @@ export function SuspectList({ build, reckoning, shown }: SuspectListProps) {
       )}
     </>
   );
-}
-
-export function capital(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }

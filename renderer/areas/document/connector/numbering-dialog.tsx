@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { Checkbox } from 'react-aria-components/Checkbox';
 import { anyConnectorOf } from '../../../../boards/document/lookup';
 import { connectorName } from '../../../../boards/document/names';
 import { orientationOf } from '../../../../boards/drawing/orientation';
@@ -9,6 +8,7 @@ import { refusalWords } from '../../../../boards/edit/refusal-words';
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { Choice } from '../../../look/choice';
+import { Tick } from '../../../look/tick';
 import { Window } from '../../../look/window';
 import { useBuild, useWorkbench } from '../../../workbench';
 import { emptyWords, labelProblem, numberingFrom, typedLabels } from './free-labels';
@@ -67,9 +67,8 @@ export function NumberingDialog({ connector: id, onClose }: NumberingDialogProps
         </>
       }
     >
-      <Checkbox
-        className="check"
-        isSelected={typing}
+      <Tick
+        on={typing}
         onChange={(free) => {
           setTyping(free);
           // What was counted so far is what the labels begin with, and stays in its place.
@@ -79,9 +78,8 @@ export function NumberingDialog({ connector: id, onClose }: NumberingDialogProps
           }
         }}
       >
-        <span className="check-box" aria-hidden="true" />
         Labels of their own, typed pin by pin
-      </Checkbox>
+      </Tick>
       {!typing && (
         <NumberingPicker
           grid={{ ...connector.grid, numbering }}

@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { Checkbox } from 'react-aria-components/Checkbox';
 import type { Connector } from '../../../../boards/document/connector';
 import { anyConnectorOf } from '../../../../boards/document/lookup';
 import {
@@ -14,6 +13,7 @@ import { outcomeWords } from '../../../../boards/pinout/looks-like/looks-like-wo
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { NumberLine } from '../../../look/number-line';
+import { Tick } from '../../../look/tick';
 import { Window } from '../../../look/window';
 import { counted } from '../../../words/list-words';
 import { useBuild, useWorkbench } from '../../../workbench';
@@ -110,10 +110,9 @@ function Filling({ connector, candidate: { likeness, places }, asGood, onClose }
           onDone={setSureness}
         />
         {disputed.length > 0 && (
-          <Checkbox className="check" isSelected={alsoDisputed} onChange={setAlsoDisputed}>
-            <span className="check-box" aria-hidden="true" />
+          <Tick on={alsoDisputed} onChange={setAlsoDisputed}>
             {`Also note what it says of ${counted(disputed.length, 'pin that differs', 'pins that differ')}`}
-          </Checkbox>
+          </Tick>
         )}
       </div>
       <Button onPress={onClose}>Cancel</Button>

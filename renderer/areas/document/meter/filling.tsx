@@ -1,11 +1,11 @@
 import { useState } from 'react';
-import { Checkbox } from 'react-aria-components/Checkbox';
 import type { Connector } from '../../../../boards/document/connector';
 import type { Identification } from '../../../../boards/pinout/meter/identification';
 import { measuredPins } from '../../../../boards/pinout/meter-run/measured-pins';
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { NumberLine } from '../../../look/number-line';
+import { Tick } from '../../../look/tick';
 import { counted } from '../../../words/list-words';
 import { useWorkbench } from '../../../workbench';
 
@@ -37,10 +37,9 @@ export function Filling({ connector, found, ready, readings, onClose }: FillingP
       <div className="meter-terms">
         <NumberLine label="Measured from, %" value={percent} min={50} max={99} step={1} onDone={setPercent} />
         {guesses.length > 0 && (
-          <Checkbox className="check" isSelected={alsoGuesses} onChange={setAlsoGuesses}>
-            <span className="check-box" aria-hidden="true" />
+          <Tick on={alsoGuesses} onChange={setAlsoGuesses}>
             {`Also fill ${counted(guesses.length, 'pin below that', 'pins below that')} as guesses`}
-          </Checkbox>
+          </Tick>
         )}
       </div>
       <Button onPress={onClose}>Close</Button>

@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { Checkbox } from 'react-aria-components/Checkbox';
 import { Input } from 'react-aria-components/Input';
 import { Label } from 'react-aria-components/Label';
 import { TextField } from 'react-aria-components/TextField';
@@ -7,6 +6,7 @@ import type { Connector, Pin } from '../../../../boards/document/connector';
 import { LIMITS } from '../../../../boards/document/limits';
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
+import { Tick } from '../../../look/tick';
 import { useWorkbench } from '../../../workbench';
 import { SignalChoice } from '../connector/signal-choice';
 import { type PrintRead, printCommand } from './print-pin';
@@ -53,14 +53,9 @@ export function PrintForm({ connector, pin, title, onNext }: PrintFormProps) {
         onChoose={(signal) => write({ signal, missing: false })}
       />
       <div className="photo-print-doings">
-        <Checkbox
-          className="check"
-          isSelected={pin.missing === true}
-          onChange={(missing) => write({ missing })}
-        >
-          <span className="check-box" aria-hidden="true" />
+        <Tick on={pin.missing === true} onChange={(missing) => write({ missing })}>
           No pin stands here
-        </Checkbox>
+        </Tick>
         <Button onPress={onNext}>Next pin</Button>
       </div>
     </section>

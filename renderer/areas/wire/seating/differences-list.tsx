@@ -1,10 +1,10 @@
 import { type RefObject, useEffect, useRef } from 'react';
-import { Checkbox } from 'react-aria-components/Checkbox';
 import { samePlug } from '../../../../boards/document/lookup';
 import { type Difference, takingOver } from '../../../../boards/planner/differences';
 import { differenceWords } from '../../../../boards/planner/words';
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
+import { Tick } from '../../../look/tick';
 import { chosenPlug } from '../../../store/session';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
 
@@ -83,14 +83,9 @@ function DifferenceItem({ difference, disabled, onApplied }: DifferenceItemProps
           Apply this
         </Button>
         {now && (
-          <Checkbox
-            className="check"
-            isSelected={false}
-            onChange={() => workbench.session.getState().keep(plug, true)}
-          >
-            <span className="check-box" aria-hidden="true" />
+          <Tick on={false} onChange={() => workbench.session.getState().keep(plug, true)}>
             Keep where it is
-          </Checkbox>
+          </Tick>
         )}
       </div>
     </li>

@@ -1,5 +1,5 @@
-import { Checkbox } from 'react-aria-components/Checkbox';
 import { type PlugRef, plugOf, seatOf } from '../../../../boards/document/lookup';
+import { Tick } from '../../../look/tick';
 import { seatWords } from '../../../words/seat-words';
 import { useBuild, useWorkbench } from '../../../workbench';
 import { plugTitleOf } from '../placing/hand';
@@ -16,16 +16,9 @@ export function KeptList({ kept }: { readonly kept: readonly PlugRef[] }) {
       {there.map((plug) => {
         const seat = seatOf(build, plug);
         return (
-          <Checkbox
-            key={`${plug.lead} ${plug.plug}`}
-            className="check"
-            isSelected
-            onChange={() => session.getState().keep(plug, false)}
-          >
-            <span className="check-box" aria-hidden="true" />
-            {plugTitleOf(build, plug)},{' '}
-            {seat ? seatWords(build, seat) : 'on the shelf: planned like any other'}
-          </Checkbox>
+          <Tick key={`${plug.lead} ${plug.plug}`} on onChange={() => session.getState().keep(plug, false)}>
+            {`${plugTitleOf(build, plug)}, ${seat ? seatWords(build, seat) : 'on the shelf: planned like any other'}`}
+          </Tick>
         );
       })}
     </section>
