@@ -23,7 +23,6 @@ export async function mayLeave(workbench: Workbench): Promise<boolean> {
 export async function closeBuild(workbench: Workbench): Promise<void> {
   if (!(await mayLeave(workbench))) return;
   await workbench.recovery.drop();
-  workbench.session.getState().letGo();
-  workbench.session.getState().select({ kind: 'nothing' });
+  workbench.session.getState().beginAnew();
   workbench.editor.getState().close();
 }

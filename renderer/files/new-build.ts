@@ -43,7 +43,7 @@ export async function startBuild(workbench: Workbench, build: Build): Promise<bo
   if (!(await mayLeave(workbench))) return false;
   workbench.recovery.begin();
   const { session, editor } = workbench;
-  session.getState().select({ kind: 'nothing' });
+  session.getState().beginAnew();
   session.getState().goTo(build.board.connectors.length === 0 ? 'document' : 'wire');
   editor
     .getState()

@@ -84,7 +84,7 @@ async function use(workbench: Workbench, read: ReadDocument | null): Promise<voi
 async function openBuild(workbench: Workbench, build: Build, file: BuildFile): Promise<void> {
   if (!(await mayLeave(workbench))) return;
   workbench.recovery.begin();
-  workbench.session.getState().select({ kind: 'nothing' });
+  workbench.session.getState().beginAnew();
   workbench.session.getState().goTo('wire');
   workbench.editor.getState().load(build, file, build);
   workbench.session.getState().announce(`Opened ${build.name}.`);

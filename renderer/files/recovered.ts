@@ -22,7 +22,7 @@ export async function openRecovered(workbench: Workbench, offer: RecoveryOffer):
     return;
   }
   recovery.begin(offer.id);
-  session.getState().select({ kind: 'nothing' });
+  session.getState().beginAnew();
   session.getState().goTo('wire');
   editor.getState().load(result.value, { handle, name, folder: offer.folder, stamp, readOnly: false }, null);
   session.getState().announce(`Opened the recovery copy of ${result.value.name}.`);

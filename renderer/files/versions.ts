@@ -56,7 +56,7 @@ export async function openVersion(workbench: Workbench, { id, savedMs }: Version
     return;
   }
   recovery.begin();
-  session.getState().select({ kind: 'nothing' });
+  session.getState().beginAnew();
   editor.getState().load(result.value, file, null);
   session
     .getState()

@@ -66,6 +66,8 @@ export interface Session {
   readonly message: string | null;
   readonly settings: Settings;
 
+  /** Another build is on the bench, or none: nothing of the last one is chosen, in the hand or kept in mind. */
+  readonly beginAnew: () => void;
   readonly goTo: (area: Area) => void;
   readonly showPage: (page: DocumentPage) => void;
   readonly showShelf: (shelf: ShelfTab) => void;
@@ -103,37 +105,41 @@ export interface Session {
 
 export type SessionStore = StoreApi<Session>;
 
-const NOTHING: Selection = { kind: 'nothing' };
+/** What is of one build alone: with the next one it begins anew. */
+const ANEW = {
+  selection: { kind: 'nothing' },
+  placing: null,
+  kept: [],
+  planned: null,
+  moving: null,
+  traySide: 'front',
+  trayTool: 'choose',
+  trayDraft: null,
+  wayDraft: null,
+  hiddenCables: [],
+  layingOpen: false,
+  hovered: null,
+  machine: RESTING,
+  step: null,
+  suspect: null,
+  trial: null,
+  message: null,
+} as const satisfies Partial<Session>;
 
 export function createSession(): SessionStore {
   return createStore<Session>()((set) => ({
     area: 'wire',
     page: 'plan',
     shelf: 'leads',
-    selection: NOTHING,
-    placing: null,
     seatingOpen: false,
-    kept: [],
-    planned: null,
-    moving: null,
     planStep: 'tenth-mm',
     copied: null,
-    traySide: 'front',
-    trayTool: 'choose',
-    trayDraft: null,
-    wayDraft: null,
-    hiddenCables: [],
-    layingOpen: false,
-    hovered: null,
-    machine: RESTING,
-    step: null,
-    suspect: null,
-    trial: null,
+    ...ANEW,
     dialogs: [],
     announcement: { text: '', count: 0 },
-    message: null,
     settings: { theme: 'system', largeType: false },
 
+    beginAnew: () => set(ANEW),
     goTo: (area) =>
       set(({ page, selection }) => ({
         area,

@@ -4,11 +4,10 @@ import { leadsOf, type PlugRef, samePlug, seatOf } from '../../../boards/documen
 import { placesOf } from '../../../boards/fit/places';
 import { properSeats } from '../../../boards/fit/proper-seats';
 
-/** A plug that could sit on a connector: where, and whether it is made for that place. */
+/** A plug that could sit on a connector, and where. */
 export interface FittingPlug {
   readonly ref: PlugRef;
   readonly seat: Seat;
-  readonly right: boolean;
   /** It sits somewhere else now. */
   readonly elsewhere: boolean;
 }
@@ -33,15 +32,7 @@ export function fittingPlugs(build: Build, connector: Connector): readonly Fitti
         const seat = proper ?? placesOf(build, ref).find(here);
         if (seat === undefined) return [];
         const kind = proper ? 0 : lead.parts.length === 0 ? 1 : 2;
-        return [
-          {
-            ref,
-            seat,
-            right: proper !== undefined,
-            elsewhere: now !== undefined,
-            rank: 2 * kind + (now ? 1 : 0),
-          },
-        ];
+        return [{ ref, seat, elsewhere: now !== undefined, rank: 2 * kind + (now ? 1 : 0) }];
       }),
   );
   return found.toSorted((a, b) => a.rank - b.rank).slice(0, MOST);

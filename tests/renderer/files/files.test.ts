@@ -116,6 +116,24 @@ describe('opening', () => {
     expect(b.host.asked).toEqual([`note ${handleOf('other.build.json')}`]);
   });
 
+  test('another build begins with nothing of the last one in mind, and what was copied goes along', async () => {
+    const b = bench();
+    const { machine, ...session } = b.session.getState();
+    const [header] = b.build().board.connectors;
+    if (!header) throw new Error('No connector');
+    session.keep(POWER_SWITCH, true);
+    session.hideCables(['fan']);
+    session.setMachine({ supply: 'running' });
+    session.showStep('a step');
+    session.showSuspect('memory');
+    session.showTrial('other-memory');
+    session.keepCopy(header);
+    await openHandle(b, onDisk(b, 'other', serialize(b.build())));
+    const { kept, hiddenCables, step, suspect, trial } = session;
+    expect(b.session.getState()).toMatchObject({ kept, hiddenCables, step, suspect, trial, copied: header });
+    expect(b.session.getState().machine).toEqual(machine);
+  });
+
   test('what cannot be opened says where and why, and the open work stays', async () => {
     const b = bench();
     const before = b.build();
