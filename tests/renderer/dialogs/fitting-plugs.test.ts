@@ -28,9 +28,9 @@ test('every plug is offered the right way round: its rib on the guide', () => {
   expect(fitting(psu, 'disk-power').map(({ seat }) => seat.turn)).toEqual([0, 0]);
 });
 
-test('a fan is made for the outlet of a hub, and comes before what only fits there', () => {
+test('a fan is made for the outlet of a hub, and comes before cables and what only fits there', () => {
   const hub = bench().unit('fan-hub-header', 'hub').lead('power-switch-1x2', 'power').lead('fan-1x4', 'rear');
   const found = fitting(hub, 'hub-fan-1');
-  expect(found.map(({ ref }) => ref.lead)).toEqual(['rear', 'power']);
+  expect(found.map(({ ref }) => ref.lead)).toEqual(['rear', 'hub-tail', 'power']);
   expect(found[0]).toMatchObject({ seat: { at: [0, 0], turn: 0 } });
 });
