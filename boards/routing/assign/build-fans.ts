@@ -14,7 +14,7 @@ export const USUAL_FAN: FanRating = { runningAmps: 0.2, startAmps: 0.5, cools: '
 export const USUAL_HEADER_AMPS = 1;
 
 /** The contacts of a SATA power plug carry 4.5 A at 12 V (from memory); most hubs hang on one. */
-const USUAL_HUB_AMPS = 4.5;
+export const USUAL_HUB_AMPS = 4.5;
 
 /** Something that was assumed, because the sheet is silent about it. */
 export type Assumed =
@@ -93,7 +93,7 @@ function workOut(build: Build): BuildFans {
     const part = lead.parts.find(({ kind }) => kind === 'fan');
     if (part === undefined || lead.setAside === true) return [];
     if (part.fan === undefined) assumed.push({ code: 'fan', lead: lead.id });
-    const { runningAmps, startAmps, cools } = part.fan ?? { ...USUAL_FAN, cools: usuallyCools(lead) };
+    const { runningAmps, startAmps, cools } = part.fan ?? usualFan(lead);
     for (const plug of lead.plugs) {
       const connector = seatOf(build, { lead: lead.id, plug: plug.id })?.connector;
       const header = connector && (isHeader.has(connector) ? connector : headerBehind(hubs, connector));
@@ -131,7 +131,7 @@ export function choiceOf(build: Build, kind: 'port' | 'header' | 'branch', of: s
 }
 
 /** Of a hub whose sheet nobody read: fed from the supply where it has an input for that, its first speed wire live. */
-function usualHub({ connectors }: Unit, outlets: readonly Connector[]): HubRating {
+export function usualHub({ connectors }: Unit, outlets: readonly Connector[]): HubRating {
   const isFed = connectors.some((each) => hasSignal(each, 'supply-12v'));
   const speaking = outlets.find((each) => hasSignal(each, 'fan-tach'));
   return {
@@ -141,11 +141,12 @@ function usualHub({ connectors }: Unit, outlets: readonly Connector[]): HubRatin
   };
 }
 
-/** What a fan cools whose label nobody read: its name or the print on its plug may say so. */
-function usuallyCools({ name, plugs }: Lead): FanRating['cools'] {
-  return [name, ...plugs.map(({ print }) => print)].some((words) => /cpu|processor|cooler/i.test(words))
-    ? 'processor'
-    : 'case';
+/** Of a fan whose label nobody read: its name or the print on its plug may say what it cools. */
+export function usualFan({ name, plugs }: Lead): FanRating {
+  const isCooler = [name, ...plugs.map(({ print }) => print)].some((words) =>
+    /cpu|processor|cooler/i.test(words),
+  );
+  return { ...USUAL_FAN, cools: isCooler ? 'processor' : 'case' };
 }
 
 /** Whether the header that a fan is on hears its speed: over its own wire, and through a hub only of one outlet. */

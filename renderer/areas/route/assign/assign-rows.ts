@@ -4,7 +4,12 @@ import { connectorName, leadName, unitName } from '../../../../boards/document/n
 import type { PlaceChoice } from '../../../../boards/document/rating';
 import { type Assignments, assignmentsOf } from '../../../../boards/routing/assign/assignments';
 import { USUAL_BRANCH_AMPS, USUAL_DRIVE } from '../../../../boards/routing/assign/build-drives';
-import { type Assumed, USUAL_FAN, USUAL_HEADER_AMPS } from '../../../../boards/routing/assign/build-fans';
+import {
+  type Assumed,
+  USUAL_FAN,
+  USUAL_HEADER_AMPS,
+  USUAL_HUB_AMPS,
+} from '../../../../boards/routing/assign/build-fans';
 import type { FanOnHeader } from '../../../../boards/routing/assign/fans';
 import { branchWords, fanPlaceWords, loadWords, portWords } from '../../../../boards/routing/assign/words';
 
@@ -144,7 +149,7 @@ export function assumedWords(build: Build, each: Assumed): string {
     case 'fan':
       return `${leadName(build, each.lead)}: ${USUAL_FAN.runningAmps}\u00a0A, ${USUAL_FAN.startAmps}\u00a0A at the start.`;
     case 'hub':
-      return `${unitName(build, each.unit)}: a hub for 4.5\u00a0A, fed as its connectors say.`;
+      return `${unitName(build, each.unit)}: a hub for ${USUAL_HUB_AMPS}\u00a0A, fed as its connectors say.`;
     case 'header-amps':
       return `${connectorName(build, each.connector)}: ${USUAL_HEADER_AMPS}\u00a0A.`;
     case 'watched':

@@ -1,9 +1,12 @@
 import { useState } from 'react';
 import { SearchChoice } from '../../../look/search-choice';
 import { useBuild } from '../../../workbench';
+import { ConnectorFigures } from './connector-figures';
+import { DriveFigures } from './drive-figures';
 import { DrivePlaces } from './drive-places';
+import { FanFigures } from './fan-figures';
 import { figureEntries } from './figure-entries';
-import { ConnectorFigures, DriveFigures, FanFigures, HubFigures } from './figure-forms';
+import { HubFigures } from './hub-figures';
 
 /** What the manual says of headers and ports, and labels of fans, drives and hubs, one at a time. */
 export function Figures() {
