@@ -8,14 +8,17 @@ import type { TrayTarget } from './tray-hits';
 import { LEAST_SIGN_PX } from './tray-labels';
 import { boxOf, type TrayScene } from './tray-scene';
 
-/** An outline round what is chosen, seen on every colour; of a path a band along it. */
-export function drawChosen(pen: Pen, scene: TrayScene, part: TrayPart): void {
+/** A band along a path that is chosen. */
+export function drawChosenPath(pen: Pen, scene: TrayScene, part: TrayPart): void {
   const path = pathOf(scene, part);
-  if (path) {
-    drawBand(pen, path, pen.palette.panel, 9);
-    drawBand(pen, path, pen.palette.select, 5);
-    return;
-  }
+  if (!path) return;
+  drawBand(pen, path, pen.palette.panel, 9);
+  drawBand(pen, path, pen.palette.select, 5);
+}
+
+/** An outline round a place or the board that is chosen, seen on every colour. */
+export function drawChosen(pen: Pen, scene: TrayScene, part: TrayPart): void {
+  if (part.kind === 'path') return;
   const rect = rectOf(pen, scene, { kind: 'on-tray', part });
   if (!rect) return;
   outlineRect(pen, rect, pen.palette.panel, 5.5);

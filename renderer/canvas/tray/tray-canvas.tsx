@@ -6,7 +6,7 @@ import { useDrawingStage } from '../use-drawing-stage';
 import { pathsOfLaying } from './cable-shapes';
 import { draftedTray } from './drafted';
 import { drawChosenCable } from './draw-cables';
-import { drawChosen, drawChosenConnector, drawPointed } from './draw-chosen';
+import { drawChosen, drawChosenConnector, drawChosenPath, drawPointed } from './draw-chosen';
 import { drawDraft, drawHandles } from './draw-draft';
 import { drawNames, drawTray } from './draw-tray';
 import { drawWay, wayLines } from './draw-way';
@@ -43,19 +43,17 @@ export function TrayCanvas({ ref, ...props }: TrayCanvasProps) {
   const stage = useDrawingStage(viewed, theme, ref, 'fit again');
   const pointed = useTrayGround({ ...stage, props, scene });
 
-  const ground = useCallback(
-    (pen: Pen) => {
-      drawTray(pen, scene);
-      drawNames(pen, scene, resting);
-    },
-    [scene, resting],
-  );
+  const ground = useCallback((pen: Pen) => drawTray(pen, scene), [scene]);
   const top = (pen: Pen) => {
-    drawDraft(pen, scene, tray, draft, pointed.hovered());
-    if (draft?.kind === 'new') return;
-    if (selection.kind === 'on-tray') drawChosen(pen, scene, selection.part);
+    const part = selection.kind === 'on-tray' && draft?.kind !== 'new' ? selection.part : null;
+    if (part) drawChosenPath(pen, scene, part);
     if (lines) drawWay(pen, lines);
     else if (selection.kind === 'plug') drawChosenCable(pen, scene.cables, selection.plug);
+    // Over every line, also over the one that is chosen.
+    drawNames(pen, scene, resting);
+    drawDraft(pen, scene, tray, draft, pointed.hovered());
+    if (draft?.kind === 'new') return;
+    if (part) drawChosen(pen, scene, part);
     if (selection.kind === 'connector') drawChosenConnector(pen, scene, selection.connector);
     const area = chosenArea({ selection, tray: shown });
     if (area) drawHandles(pen, rectFromSide(scene.look, area.area));
