@@ -13,6 +13,7 @@ import { Button } from '../../../look/button';
 import { blowsWords, WALL_WORDS } from '../../../words/tray-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
 import { Fold } from '../fold';
+import { PartRow, RowGroup } from '../rows';
 import { choose, write } from '../tray/tray-moves';
 import './air.css';
 
@@ -48,48 +49,27 @@ function Fans({ tray }: { readonly tray: Tray }) {
           <li key={words}>{words}</li>
         ))}
       </ul>
-      <div className="route-group">
-        <h3>Where the struts look</h3>
-        <ul>
-          {fans.map((fan) => (
-            <FanRow key={fan.id} tray={tray} fan={fan} />
-          ))}
-        </ul>
-      </div>
+      <RowGroup title="Where the struts look">
+        {fans.map((fan) => (
+          <FanRow key={fan.id} tray={tray} fan={fan} />
+        ))}
+      </RowGroup>
     </>
   );
 }
 
 function FanRow({ tray, fan }: { readonly tray: Tray; readonly fan: FanPlace }) {
-  const workbench = useWorkbench();
   const { id, wall, flowM3PerHour } = fan;
-  const chosen = useSession(
-    ({ selection }) =>
-      selection.kind === 'on-tray' && selection.part.kind === 'fan' && selection.part.id === id,
-  );
   const flow = flowM3PerHour === undefined ? [] : [`${flowM3PerHour}\u00a0m³/h`];
   return (
-    <li className="route-row" data-chosen={chosen || undefined}>
-      <div className="route-row-line">
-        <span className="route-row-name">
-          <Button
-            kind="link"
-            onPress={() => {
-              choose(workbench, { kind: 'fan', id });
-              workbench.canvas.current?.show([id]);
-              // Wall, flow and name are changed there.
-              showChosen();
-            }}
-          >
-            {capital(placeName(tray, id))}
-          </Button>
-          <span className="soft small">
-            {[`at the ${WALL_WORDS[wall]}`, blowsWords(fan), ...flow].join(', ')}
-          </span>
-        </span>
-        <StrutsChoice tray={tray} fan={fan} />
-      </div>
-    </li>
+    <PartRow
+      part={{ kind: 'fan', id }}
+      name={capital(placeName(tray, id))}
+      words={[`at the ${WALL_WORDS[wall]}`, blowsWords(fan), ...flow].join(', ')}
+      // Wall, flow and name are changed there.
+      onChosen={showChosen}
+      control={<StrutsChoice tray={tray} fan={fan} />}
+    />
   );
 }
 

@@ -9,6 +9,7 @@ import { SeveritySign } from '../../../look/severity-sign';
 import { counted } from '../../../words/list-words';
 import { useBuild, useWorkbench } from '../../../workbench';
 import { Fold } from '../fold';
+import { RowGroup } from '../rows';
 import { type AssignRow, assignGroups, assumedWords, ofName } from './assign-rows';
 import { Figures } from './figures';
 import './assign.css';
@@ -24,19 +25,19 @@ export function AssignSection() {
   return (
     <Fold title={wanting === 0 ? 'Fans and drives' : `Fans and drives, ${counted(wanting, 'doubt')}`}>
       {groups.map(({ kind, title, rows, loads }) => (
-        <div key={kind} className="route-group">
-          <h3>{title}</h3>
-          <ul>
-            {rows.map((row) => (
-              <Row key={row.id} row={row} />
-            ))}
-          </ul>
-          {loads.map((words) => (
+        <RowGroup
+          key={kind}
+          title={title}
+          below={loads.map((words) => (
             <p key={words} className="soft small">
               {words}
             </p>
           ))}
-        </div>
+        >
+          {rows.map((row) => (
+            <Row key={row.id} row={row} />
+          ))}
+        </RowGroup>
       ))}
       <Moving build={build} />
       <Figures />

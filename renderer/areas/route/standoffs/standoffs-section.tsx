@@ -11,7 +11,7 @@ import { counted } from '../../../words/list-words';
 import { countsWords } from '../../../words/severity-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
 import { Fold } from '../fold';
-import { choose } from '../tray/tray-moves';
+import { PartRow, RowGroup } from '../rows';
 import {
   asItShouldBe,
   type HoleWithout,
@@ -47,27 +47,21 @@ function Standoffs({ build, tray }: { readonly build: Build; readonly tray: Tray
     <Fold title={found.length === 0 ? 'Standoffs' : `Standoffs, ${countsWords(found)}`} unfolds={chosen}>
       <p className="soft">{summary(groups, without)}</p>
       {groups.map(({ kind, title, rows }) => (
-        <div key={kind} className="route-group">
-          <h3>{title}</h3>
-          <ul>
-            {rows.map((row) => (
-              <Row key={row.id} row={row} />
-            ))}
-          </ul>
-        </div>
+        <RowGroup key={kind} title={title}>
+          {rows.map((row) => (
+            <Row key={row.id} row={row} />
+          ))}
+        </RowGroup>
       ))}
       {without.length > 0 && (
-        <div className="route-group">
-          <h3>Holes without one</h3>
-          <ul>
-            {without.map(({ id, words }) => (
-              <li key={id} className="standoff-without">
-                <SeveritySign severity="note" spoken />
-                <span>{words}</span>
-              </li>
-            ))}
-          </ul>
-        </div>
+        <RowGroup title="Holes without one">
+          {without.map(({ id, words }) => (
+            <li key={id} className="standoff-without">
+              <SeveritySign severity="note" spoken />
+              <span>{words}</span>
+            </li>
+          ))}
+        </RowGroup>
       )}
       <AsListed groups={groups} />
       <p className="soft small">{STANDOFF_SOURCE}</p>
@@ -130,31 +124,16 @@ function summary(groups: readonly StandoffGroup[], without: readonly HoleWithout
 }
 
 function Row({ row }: { readonly row: StandoffRow }) {
-  const workbench = useWorkbench();
   const { id, name, words, seen, found } = row;
-  const chosen = useSession(
-    ({ selection }) =>
-      selection.kind === 'on-tray' && selection.part.kind === 'standoff' && selection.part.id === id,
-  );
   return (
-    <li className="route-row" data-chosen={chosen || undefined}>
-      <div className="route-row-line">
-        <span className="route-row-name">
-          <Button
-            kind="link"
-            onPress={() => {
-              choose(workbench, { kind: 'standoff', id });
-              workbench.canvas.current?.show([id]);
-            }}
-          >
-            {name}
-          </Button>
-          <span className="soft small">{words}</span>
-        </span>
-        <SeenChoice id={id} name={name} seen={seen} />
-      </div>
+    <PartRow
+      part={{ kind: 'standoff', id }}
+      name={name}
+      words={words}
+      control={<SeenChoice id={id} name={name} seen={seen} />}
+    >
       {found && <Found found={found} />}
-    </li>
+    </PartRow>
   );
 }
 
