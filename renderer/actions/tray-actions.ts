@@ -1,4 +1,6 @@
-import { beginNew, chosenPart, lookFromOther, remove, turnBoard } from '../areas/route/tray/tray-moves';
+import { beginNew } from '../areas/route/tray/tray-additions';
+import { chosenPart } from '../areas/route/tray/tray-bench';
+import { lookFromOther, remove, turnBoard } from '../areas/route/tray/tray-moves';
 import { TRAY_TOOLS } from '../store/session';
 import { TOOL_WORDS, trayPartName } from '../words/tray-words';
 import type { Workbench } from '../workbench';

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { Button } from '../../look/button';
 import type { TrayPart } from '../../store/session';
 import { useSession, useWorkbench } from '../../workbench';
-import { choose } from './tray/tray-moves';
+import { choose } from './tray/tray-bench';
 
 interface RowGroupProps {
   readonly title: string;

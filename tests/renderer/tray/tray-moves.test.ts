@@ -1,17 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import type { Tray } from '../../../boards/document/tray';
 import { trayPathOf, trayPlaceOf } from '../../../boards/document/tray-places';
+import { beginNew, beginPath, join, makePlace, put } from '../../../renderer/areas/route/tray/tray-additions';
+import { choose } from '../../../renderer/areas/route/tray/tray-bench';
 import {
-  beginNew,
-  beginPath,
   cancel,
-  choose,
   drop,
   grow,
-  join,
-  makePlace,
   nudge,
-  put,
   remove,
   turnBoard,
   walk,

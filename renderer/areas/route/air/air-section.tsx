@@ -14,7 +14,8 @@ import { blowsWords, WALL_WORDS } from '../../../words/tray-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
 import { Fold } from '../fold';
 import { PartRow, RowGroup } from '../rows';
-import { choose, write } from '../tray/tray-moves';
+import { choose } from '../tray/tray-bench';
+import { write } from '../tray/tray-moves';
 import './air.css';
 
 /** Which way each fan blows, and what goes in against what goes out. What else is known of a fan is changed above, once it is chosen. */

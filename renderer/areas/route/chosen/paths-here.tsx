@@ -5,7 +5,8 @@ import { Button } from '../../../look/button';
 import { SearchChoice } from '../../../look/search-choice';
 import { mmWords } from '../../../words/length-words';
 import { useWorkbench } from '../../../workbench';
-import { choose, join } from '../tray/tray-moves';
+import { join } from '../tray/tray-additions';
+import { choose } from '../tray/tray-bench';
 
 /** The paths that lead to a place, and the way to draw another without pointing at it. */
 export function PathsHere({ tray, id }: { readonly tray: Tray; readonly id: string }) {

@@ -1,52 +1,13 @@
 import type { Mm } from '../../../../boards/base/units';
-import type { Build } from '../../../../boards/document/build';
 import { SIDES } from '../../../../boards/document/connector';
-import { placesOf, sidesOfPoints } from '../../../../boards/document/place-names';
+import { placesOf } from '../../../../boards/document/place-names';
 import type { Tray } from '../../../../boards/document/tray';
-import { hasPaths, type TrayPlace, trayPathOf, trayPlaceOf } from '../../../../boards/document/tray-places';
-import type { Point } from '../../../../boards/drawing/geometry';
-import {
-  draftedTray,
-  nearestWall,
-  placeAt,
-  placeWith,
-  rectOfPlace,
-  within,
-} from '../../../canvas/tray/drafted';
-import { pathShapes } from '../../../canvas/tray/path-shapes';
+import { hasPaths, type TrayPlace, trayPlaceOf } from '../../../../boards/document/tray-places';
+import { nearestWall, placeAt, placeWith, rectOfPlace, within } from '../../../canvas/tray/drafted';
 import { doCommand } from '../../../do-command';
-import { freshId } from '../../../files/file-name';
-import type { TrayDraft, TrayPart, TrayTool } from '../../../store/session';
-import { SUPPLY_THERE_WORDS, trayPartName, trayPartWords } from '../../../words/tray-words';
-import type { Workbench } from '../../../workbench';
-import { newPlace, straightMm } from './new-place';
-
-export type Bench = Pick<Workbench, 'editor' | 'session'>;
-
-function buildOf({ editor }: Bench): Build | undefined {
-  return editor.getState().open?.history.present;
-}
-
-function trayOf(bench: Bench): Tray | undefined {
-  return buildOf(bench)?.case.tray;
-}
-
-/** The part of the tray that is chosen, while it is there. */
-export function chosenPart(bench: Bench): TrayPart | undefined {
-  const { selection } = bench.session.getState();
-  const tray = trayOf(bench);
-  if (tray === undefined || selection.kind !== 'on-tray') return undefined;
-  return isThere(tray, selection.part) ? selection.part : undefined;
-}
-
-function isThere(tray: Tray, { kind, id }: TrayPart): boolean {
-  if (kind === 'board') return tray.board !== undefined;
-  return kind === 'path' ? trayPathOf(tray, id) !== undefined : trayPlaceOf(tray, id) !== undefined;
-}
-
-export function choose({ session }: Bench, part: TrayPart): void {
-  session.getState().select({ kind: 'on-tray', part });
-}
+import type { TrayDraft, TrayPart } from '../../../store/session';
+import { trayPartWords } from '../../../words/tray-words';
+import { type Bench, buildOf, choose, chosenPart, trayOf } from './tray-bench';
 
 /** Puts down what is on its way. One command, or none where it is as before. */
 export function drop(bench: Bench): void {
@@ -132,116 +93,6 @@ function onItsWay(bench: Bench): Exclude<TrayDraft, { kind: 'path' }> | undefine
   if (part.kind === 'board') return tray.board && { kind: 'board', board: tray.board };
   const place = trayPlaceOf(tray, part.id);
   return place && { kind: 'place', place };
-}
-
-/** A place as a tool makes it; says so where the tray can have no second one. */
-export function makePlace(bench: Bench, tool: TrayTool, from: Point, to: Point | null): TrayPlace | null {
-  const tray = trayOf(bench);
-  if (tray === undefined) return null;
-  if (tool === 'supply' && tray.supply !== undefined) {
-    bench.session.getState().tell(SUPPLY_THERE_WORDS);
-    return null;
-  }
-  return newPlace(tray, tool, from, to) ?? null;
-}
-
-/** Takes a tool for the pointer. */
-export function takeTool(bench: Bench, tool: TrayTool): void {
-  drop(bench);
-  bench.session.getState().pickTool(tool);
-}
-
-/** Begins a new place for the keys: in the middle of the tray, or beside what is chosen. */
-export function beginNew(bench: Bench, tool: TrayTool): void {
-  drop(bench);
-  const tray = trayOf(bench);
-  if (tray === undefined) return;
-  const { session } = bench;
-  if (tool === 'choose' || tool === 'path') {
-    session.getState().pickTool(tool);
-    if (tool === 'path') beginPath(bench);
-    return;
-  }
-  session.getState().pickTool('choose');
-  const place = makePlace(bench, tool, besideChosen(bench, tray), null);
-  if (place === null) return;
-  session.getState().draft({ kind: 'new', place });
-  const build = buildOf(bench);
-  const would = draftedTray(tray, { kind: 'new', place });
-  const said = build && trayPartWords(build, would, { kind: place.what, id: place.place.id });
-  session.getState().tell(`New: ${said}. Arrow keys move it, Enter puts it there, Escape drops it.`);
-}
-
-/** How far a new place is set off from the one that is chosen. */
-const BESIDE_MM: Mm = 20;
-
-function besideChosen(bench: Bench, tray: Tray): Point {
-  const part = chosenPart(bench);
-  const chosen = part && trayPlaceOf(tray, part.id);
-  const rect = chosen && rectOfPlace(chosen);
-  if (rect === undefined) return { x: Math.round(tray.widthMm / 2), y: Math.round(tray.heightMm / 2) };
-  return {
-    x: Math.round(rect.x + rect.width / 2 + BESIDE_MM),
-    y: Math.round(rect.y + rect.height / 2 + BESIDE_MM),
-  };
-}
-
-/** Begins a path at the chosen place, where paths lead to it. */
-export function beginPath(bench: Bench): void {
-  const build = buildOf(bench);
-  const tray = trayOf(bench);
-  const part = chosenPart(bench);
-  if (build === undefined || tray === undefined) return;
-  const { draft, tell } = bench.session.getState();
-  if (part === undefined || part.kind === 'path' || part.kind === 'board' || !hasPaths(part.kind)) {
-    tell('Choose the place where the path begins, then the one where it ends.');
-    return;
-  }
-  draft({ kind: 'path', from: part.id });
-  tell(`A path from ${trayPartName(build, tray, part)}. Choose the place where it ends; Enter draws it.`);
-}
-
-/**
- * Draws a path between two places and chooses it. Its length is at first that of the straight line; its side
- * is that of a point at its ends, otherwise the one that is looked at.
- */
-export function join(bench: Bench, from: string, to: string): void {
-  const tray = trayOf(bench);
-  if (tray === undefined) return;
-  const { traySide, draft } = bench.session.getState();
-  draft(null);
-  const sides = sidesOfPoints(tray);
-  const side = sides.get(from) ?? sides.get(to) ?? traySide;
-  const id = freshId(`${from}-to-${to}`, 'path', new Set(tray.paths.map((path) => path.id)));
-  const path = { id, from, to, lengthMm: 1, side };
-  const [shape] = pathShapes({ ...tray, paths: [path] }, { side: 'front', widthMm: tray.widthMm });
-  if (shape === undefined) return;
-  const measured = { ...path, lengthMm: straightMm(shape.line) };
-  if (!doCommand(bench, { name: 'add-to-tray', args: { places: [], paths: [measured] } })) return;
-  choose(bench, { kind: 'path', id });
-  const build = buildOf(bench);
-  const after = trayOf(bench);
-  const words = build && after && trayPartWords(build, after, { kind: 'path', id });
-  bench.session.getState().tell(`${words}: the straight way. Measure it, and type its length.`);
-}
-
-/** Enter: puts down what is on its way, or ends a path at the chosen place; false where nothing is on its way. */
-export function put(bench: Bench): boolean {
-  const { trayDraft } = bench.session.getState();
-  if (trayDraft?.kind !== 'path') {
-    drop(bench);
-    return trayDraft !== null;
-  }
-  const part = chosenPart(bench);
-  if (
-    part &&
-    part.kind !== 'path' &&
-    part.kind !== 'board' &&
-    hasPaths(part.kind) &&
-    part.id !== trayDraft.from
-  )
-    join(bench, trayDraft.from, part.id);
-  return true;
 }
 
 /** Takes the chosen part off the tray; with a place go the paths that lead to it. */

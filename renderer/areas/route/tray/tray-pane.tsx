@@ -17,22 +17,10 @@ import { mapWords } from '../../../words/tray-words';
 import { useBuild, useSession, useWorkbench, type Workbench } from '../../../workbench';
 import { goOnTo } from '../cables/cable-moves';
 import { toFields } from './to-and-fro';
+import { beginNew, join, makePlace, put } from './tray-additions';
 import { TRAY_CANVAS } from './tray-canvas-part';
 import { trayKey } from './tray-keys';
-import {
-  beginNew,
-  cancel,
-  drop,
-  grow,
-  join,
-  lookFromOther,
-  makePlace,
-  nudge,
-  put,
-  remove,
-  turnBoard,
-  walk,
-} from './tray-moves';
+import { cancel, drop, grow, lookFromOther, nudge, remove, turnBoard, walk } from './tray-moves';
 
 const KEYS =
   'Tab goes from place to place, arrows move the chosen one by a millimetre, Shift by ten, Alt makes it larger, letters add places, P draws a path from the chosen one, Enter puts down or goes on to the fields of the chosen one, Delete removes, M looks from the other side, Escape and then Tab leaves the map';

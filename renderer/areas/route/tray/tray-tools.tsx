@@ -18,8 +18,8 @@ import type { TraySide } from '../../../../boards/document/tray';
 import { TRAY_TOOLS, type TrayTool } from '../../../store/session';
 import { TOOL_WORDS } from '../../../words/tray-words';
 import { useSession, useWorkbench } from '../../../workbench';
+import { beginNew, takeTool } from './tray-additions';
 import { OTHER_SIDE_KEY, TOOL_KEYS } from './tray-keys';
-import { beginNew, takeTool } from './tray-moves';
 
 /** From which side the tray is looked at, and what a press on it does. */
 export function TrayTools() {
