@@ -9,9 +9,6 @@ import { counted } from './list-words';
 
 const NBSP = '\u00a0';
 
-/** From which side, as a button says it. */
-const SIDE_WORDS: Readonly<Record<TraySide, string>> = { front: 'front', back: 'back' };
-
 export const EDGE_WORDS: Readonly<Record<Opening['edge'], string>> = {
   grommet: 'rubber grommet',
   rolled: 'rolled edge',
@@ -53,7 +50,7 @@ export function trayPartSaid(build: Build, tray: Tray, { kind, id }: TrayPart): 
       const point = tray.points.find((each) => each.id === id);
       if (point === undefined) return undefined;
       const side = sidesOfPoints(tray).get(id);
-      const said = side === undefined ? 'no path yet' : `on the ${SIDE_WORDS[side]}`;
+      const said = side === undefined ? 'no path yet' : `on the ${side}`;
       return `${POINT_KINDS_SAID[point.kind]}, ${said}, ${placeWords(point)}`;
     }
     case 'opening': {
@@ -89,7 +86,7 @@ export function trayPartSaid(build: Build, tray: Tray, { kind, id }: TrayPart): 
 
 /** What is known of a path. */
 export function pathSaid({ side, lengthMm }: Tray['paths'][number]): string {
-  return `path on the ${SIDE_WORDS[side]}, ${mmWords(lengthMm)} long`;
+  return `path on the ${side}, ${mmWords(lengthMm)} long`;
 }
 
 /** Which way a fan blows, as far as it is known. */
@@ -119,7 +116,7 @@ export function mapWords(tray: Tray, side: TraySide): string {
     counted(fans.length, 'fan'),
     counted(paths.length, 'path'),
   ];
-  return `The tray from the ${SIDE_WORDS[side]}, ${sizeWords(tray)}, with ${listed(counts)}`;
+  return `The tray from the ${side}, ${sizeWords(tray)}, with ${listed(counts)}`;
 }
 
 /** What each tool does, as its button and the menu say it. */

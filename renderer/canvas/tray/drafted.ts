@@ -1,8 +1,8 @@
 import type { Mm } from '../../../boards/base/units';
 import type { FanPlace, Tray } from '../../../boards/document/tray';
-import { type TrayPlace, trayPlaces, withPlaces } from '../../../boards/document/tray-places';
+import { hasPaths, type TrayPlace, trayPlaces, withPlaces } from '../../../boards/document/tray-places';
 import type { Point, Rect } from '../../../boards/drawing/geometry';
-import type { TrayDraft } from '../../store/session';
+import type { TrayDraft, TrayPart } from '../../store/session';
 import { edgeOfWall } from './fan-shapes';
 
 /** The tray as it would be with what is on its way. */
@@ -22,6 +22,11 @@ export function draftedTray(tray: Tray, draft: TrayDraft | null): Tray {
     default:
       return tray;
   }
+}
+
+/** Whether paths lead to a part of the tray. */
+export function isStation({ kind }: TrayPart): boolean {
+  return kind !== 'path' && kind !== 'board' && hasPaths(kind);
 }
 
 /** No tray is made, and no ruler read, more closely than this; adding nought turns minus nought into nought. */
@@ -96,14 +101,7 @@ export function nearestWall(tray: Tray, { x, y }: Point): FanPlace['wall'] {
   const away = { top: y, bottom: heightMm - y, left: x, right: widthMm - x };
   const walls = (['rear', 'front', 'top', 'bottom'] as const).map((wall) => ({
     wall,
-    away: away[edgeAsDrawn(wall, board?.rear)],
+    away: away[edgeOfWall(wall, board?.rear)],
   }));
   return walls.toSorted((a, b) => a.away - b.away)[0]?.wall ?? 'rear';
-}
-
-function edgeAsDrawn(
-  wall: FanPlace['wall'],
-  rear: NonNullable<Tray['board']>['rear'] | undefined,
-): 'top' | 'bottom' | 'left' | 'right' {
-  return edgeOfWall(wall, rear);
 }

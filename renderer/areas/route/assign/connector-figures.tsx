@@ -3,7 +3,7 @@ import { doCommand } from '../../../do-command';
 import { Choice } from '../../../look/choice';
 import { Tick } from '../../../look/tick';
 import { useBuild, useWorkbench } from '../../../workbench';
-import { Figure } from './figure';
+import { Figure } from '../figure';
 import type { SubjectOf } from './figure-entries';
 import { LineRateChoice, UNREAD } from './line-rate-choice';
 

@@ -2,7 +2,7 @@ import type { DriveRating } from '../../../../boards/document/rating';
 import { USUAL_DRIVE } from '../../../../boards/routing/assign/build-drives';
 import { doCommand } from '../../../do-command';
 import { useWorkbench } from '../../../workbench';
-import { Figure } from './figure';
+import { Figure } from '../figure';
 import type { SubjectOf } from './figure-entries';
 import { LineRateChoice } from './line-rate-choice';
 

@@ -2,7 +2,7 @@ import type { FanRating } from '../../../../boards/document/rating';
 import { doCommand } from '../../../do-command';
 import { Choice } from '../../../look/choice';
 import { useWorkbench } from '../../../workbench';
-import { Figure } from './figure';
+import { Figure } from '../figure';
 import type { SubjectOf } from './figure-entries';
 
 /** A fan by its label: nothing is kept until a current was read. */

@@ -3,7 +3,7 @@ import type { HubRating } from '../../../../boards/document/rating';
 import { doCommand } from '../../../do-command';
 import { Choice } from '../../../look/choice';
 import { useBuild, useWorkbench } from '../../../workbench';
-import { Figure } from './figure';
+import { Figure } from '../figure';
 import type { SubjectOf } from './figure-entries';
 
 /** A hub by its maker's sheet. */

@@ -1,8 +1,7 @@
-import { ok, refuse } from '../../../../boards/base/result';
 import type { FanPlace } from '../../../../boards/document/tray';
 import { Choice } from '../../../look/choice';
-import { ReadLine } from '../../../look/read-line';
 import { blowsWords, WALL_WORDS } from '../../../words/tray-words';
+import { Figure } from '../figure';
 
 const WALLS = (['front', 'rear', 'top', 'bottom', 'side'] as const).map((id) => ({
   id,
@@ -45,20 +44,13 @@ export function FanFields({ fan, onChange }: FanFieldsProps) {
           ? 'Look at the fan: air leaves on the side with the struts.'
           : `So it ${blowsWords(fan)}: air leaves on the side with the struts.`}
       </p>
-      <ReadLine<number | null>
+      <Figure
         label="Flow by its maker, m³/h"
-        shown={flowM3PerHour === undefined ? '' : String(flowM3PerHour)}
-        placeholder="not known"
-        read={readFlow}
-        onDone={(flow) => onChange(flow === null ? unmeasured : { ...fan, flowM3PerHour: flow })}
+        value={flowM3PerHour}
+        most={MOST_FLOW}
+        unit="cubic metres an hour"
+        onDone={(flow) => onChange(flow === undefined ? unmeasured : { ...fan, flowM3PerHour: flow })}
       />
     </>
   );
-}
-
-function readFlow(typed: string) {
-  if (typed.trim() === '') return ok(null);
-  const flow = Number(typed.trim().replace(',', '.'));
-  if (flow > 0 && flow <= MOST_FLOW) return ok(flow);
-  return refuse(`Type cubic metres an hour, more than 0 and at most ${MOST_FLOW}, or nothing.`);
 }

@@ -1,9 +1,9 @@
 import type { Mm } from '../../../../boards/base/units';
 import { sidesOfPoints } from '../../../../boards/document/place-names';
 import type { Tray } from '../../../../boards/document/tray';
-import { hasPaths, type TrayPlace, trayPlaceOf } from '../../../../boards/document/tray-places';
+import { type TrayPlace, trayPlaceOf } from '../../../../boards/document/tray-places';
 import type { Point } from '../../../../boards/drawing/geometry';
-import { draftedTray, rectOfPlace } from '../../../canvas/tray/drafted';
+import { draftedTray, isStation, rectOfPlace } from '../../../canvas/tray/drafted';
 import { pathShapes } from '../../../canvas/tray/path-shapes';
 import { doCommand } from '../../../do-command';
 import { freshId } from '../../../files/file-name';
@@ -72,7 +72,7 @@ export function beginPath(bench: Bench): void {
   const part = chosenPart(bench);
   if (build === undefined || tray === undefined) return;
   const { draft, tell } = bench.session.getState();
-  if (part === undefined || part.kind === 'path' || part.kind === 'board' || !hasPaths(part.kind)) {
+  if (part === undefined || !isStation(part)) {
     tell('Choose the place where the path begins, then the one where it ends.');
     return;
   }
@@ -112,13 +112,6 @@ export function put(bench: Bench): boolean {
     return trayDraft !== null;
   }
   const part = chosenPart(bench);
-  if (
-    part &&
-    part.kind !== 'path' &&
-    part.kind !== 'board' &&
-    hasPaths(part.kind) &&
-    part.id !== trayDraft.from
-  )
-    join(bench, trayDraft.from, part.id);
+  if (part && isStation(part) && part.id !== trayDraft.from) join(bench, trayDraft.from, part.id);
   return true;
 }

@@ -2,8 +2,15 @@ import type { Mm } from '../../../../boards/base/units';
 import { SIDES } from '../../../../boards/document/connector';
 import { placesOf } from '../../../../boards/document/place-names';
 import type { Tray } from '../../../../boards/document/tray';
-import { hasPaths, type TrayPlace, trayPlaceOf } from '../../../../boards/document/tray-places';
-import { nearestWall, placeAt, placeWith, rectOfPlace, within } from '../../../canvas/tray/drafted';
+import { type TrayPlace, trayPlaceOf } from '../../../../boards/document/tray-places';
+import {
+  isStation,
+  nearestWall,
+  placeAt,
+  placeWith,
+  rectOfPlace,
+  within,
+} from '../../../canvas/tray/drafted';
 import { doCommand } from '../../../do-command';
 import type { TrayDraft, TrayPart } from '../../../store/session';
 import { trayPartWords } from '../../../words/tray-words';
@@ -122,9 +129,7 @@ export function walk(bench: Bench, by: 1 | -1): boolean {
   if (build === undefined || tray === undefined) return false;
   const drawing = bench.session.getState().trayDraft?.kind === 'path';
   if (!drawing) drop(bench);
-  const parts = walkedParts(tray).filter(
-    ({ kind }) => !drawing || (kind !== 'path' && kind !== 'board' && hasPaths(kind)),
-  );
+  const parts = walkedParts(tray).filter((part) => !drawing || isStation(part));
   const chosen = chosenPart(bench);
   const at = chosen ? parts.findIndex(({ kind, id }) => kind === chosen.kind && id === chosen.id) : -1;
   const part = parts[at < 0 ? (by === 1 ? 0 : parts.length - 1) : at + by];

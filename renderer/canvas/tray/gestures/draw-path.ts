@@ -1,6 +1,6 @@
-import { hasPaths } from '../../../../boards/document/tray-places';
 import type { Point } from '../../../../boards/drawing/geometry';
 import type { Gesture } from '../../gestures/gesture';
+import { isStation } from '../drafted';
 import type { TrayTarget } from '../tray-hits';
 import type { TrayBench } from './tray-bench';
 
@@ -28,7 +28,5 @@ export function drawPath(bench: TrayBench, down: Point): Gesture {
 
 /** The id of a place that paths lead to. */
 export function stationOf(target: TrayTarget | null): string | null {
-  if (target?.kind !== 'on-tray') return null;
-  const { kind, id } = target.part;
-  return kind !== 'path' && kind !== 'board' && hasPaths(kind) ? id : null;
+  return target?.kind === 'on-tray' && isStation(target.part) ? target.part.id : null;
 }

@@ -1,5 +1,5 @@
-import { ok, type Result, refuse } from '../../../../boards/base/result';
-import { ReadLine } from '../../../look/read-line';
+import { ok, type Result, refuse } from '../../../boards/base/result';
+import { ReadLine } from '../../look/read-line';
 
 const MOST_AMPS = 100;
 
