@@ -1,12 +1,12 @@
 import { Plus } from 'lucide-react';
 import { useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
-import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import { ListLayout, Virtualizer } from 'react-aria-components/Virtualizer';
 import type { Build } from '../../../boards/document/build';
 import { leadsOf, unitsOf, unitWith } from '../../../boards/document/lookup';
 import { connectorName } from '../../../boards/document/names';
 import { Button } from '../../look/button';
+import { ShelfTabs } from '../../look/shelf-tabs';
 import { chosenPlug, type DocumentPage, type Selection } from '../../store/session';
 import { counted } from '../../words/list-words';
 import { shapeWords } from '../../words/plug-words';
@@ -45,7 +45,7 @@ export function DocumentShelf() {
   const workbench = useWorkbench();
   const build = useBuild();
   const selected = useSession(({ selection }) => tabOf(build, selection));
-  const [tab, setTab] = useState<string>(selected);
+  const [tab, setTab] = useState(selected);
   return (
     <section className="shelf" aria-label="Sheets">
       <div className="document-names">
@@ -53,30 +53,16 @@ export function DocumentShelf() {
           Names and notes
         </Button>
       </div>
-      <Tabs className="shelf-tabs" selectedKey={tab} onSelectionChange={(key) => setTab(String(key))}>
-        <div className="panel-head">
-          <TabList className="tab-list" aria-label="Sheets">
-            <Tab id="board" className="tab">
-              Board
-            </Tab>
-            <Tab id="case" className="tab">
-              Case
-            </Tab>
-            <Tab id="units" className="tab">
-              Units
-            </Tab>
-          </TabList>
-        </div>
-        <TabPanel id="board" className="tab-panel">
-          <Connectors />
-        </TabPanel>
-        <TabPanel id="case" className="tab-panel">
-          <Leads />
-        </TabPanel>
-        <TabPanel id="units" className="tab-panel">
-          <UnitConnectors />
-        </TabPanel>
-      </Tabs>
+      <ShelfTabs
+        label="Sheets"
+        open={tab}
+        onOpen={setTab}
+        tabs={[
+          { id: 'board', name: 'Board', shown: <Connectors /> },
+          { id: 'case', name: 'Case', shown: <Leads /> },
+          { id: 'units', name: 'Units', shown: <UnitConnectors /> },
+        ]}
+      />
     </section>
   );
 }

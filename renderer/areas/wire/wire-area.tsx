@@ -1,6 +1,5 @@
 import { lazy, Suspense } from 'react';
-import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
-import type { ShelfTab } from '../../store/session';
+import { ShelfTabs } from '../../look/shelf-tabs';
 import { useSession, useWorkbench } from '../../workbench';
 import { CanvasPane } from './canvas-pane';
 import { ConnectorsTree } from './connectors-tree';
@@ -17,8 +16,6 @@ import './wire.css';
 const SeatingPanel = lazy(() =>
   import('./seating/seating-panel').then((part) => ({ default: part.SeatingPanel })),
 );
-
-const TABS: readonly ShelfTab[] = ['leads', 'connectors', 'units'];
 
 /** Leads on the left, the board in the middle, what it means on the right. */
 export function WireArea() {
@@ -56,37 +53,16 @@ function Shelf() {
   const shelf = useSession((state) => state.shelf);
   return (
     <section ref={section} className="shelf" aria-label="Shelf">
-      <Tabs
-        className="shelf-tabs"
-        selectedKey={shelf}
-        onSelectionChange={(key) => {
-          const tab = TABS.find((each) => each === key);
-          if (tab) session.getState().showShelf(tab);
-        }}
-      >
-        <div className="panel-head">
-          <TabList className="tab-list" aria-label="What the shelf lists">
-            <Tab id="leads" className="tab">
-              Leads
-            </Tab>
-            <Tab id="connectors" className="tab">
-              Connectors
-            </Tab>
-            <Tab id="units" className="tab">
-              Units
-            </Tab>
-          </TabList>
-        </div>
-        <TabPanel id="leads" className="tab-panel">
-          <LeadsList />
-        </TabPanel>
-        <TabPanel id="connectors" className="tab-panel">
-          <ConnectorsTree />
-        </TabPanel>
-        <TabPanel id="units" className="tab-panel">
-          <UnitsList />
-        </TabPanel>
-      </Tabs>
+      <ShelfTabs
+        label="What the shelf lists"
+        open={shelf}
+        onOpen={session.getState().showShelf}
+        tabs={[
+          { id: 'leads', name: 'Leads', shown: <LeadsList /> },
+          { id: 'connectors', name: 'Connectors', shown: <ConnectorsTree /> },
+          { id: 'units', name: 'Units', shown: <UnitsList /> },
+        ]}
+      />
       <ShelfFoot />
       <PlugCard />
     </section>

@@ -1,9 +1,7 @@
 import { useMemo } from 'react';
-import { Header } from 'react-aria-components/Header';
-import { ListBox, ListBoxItem, ListBoxSection } from 'react-aria-components/ListBox';
+import { ListBoxItem } from 'react-aria-components/ListBox';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
-import { ListLayout, Virtualizer } from 'react-aria-components/Virtualizer';
 import { leadOf } from '../../../../boards/document/lookup';
 import { runId } from '../../../../boards/routing/laid/laying-ids';
 import { Button } from '../../../look/button';
@@ -11,6 +9,7 @@ import { SeveritySign } from '../../../look/severity-sign';
 import { chosenPlug } from '../../../store/session';
 import { CABLE_FAMILY_WORDS } from '../../../words/cable-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
+import { SectionedList } from '../sectioned-list';
 import { CABLE_HEADING } from './cable-heading';
 import { type CableGroup, type CableRow, cableGroups } from './cable-rows';
 
@@ -54,54 +53,28 @@ export function CablesList() {
   );
 }
 
-/** Of a longer list only the rows in sight are on the page. */
-const MANY = 100;
-const LAYOUT = { estimatedRowSize: 76, estimatedHeadingSize: 36, padding: 8 } as const;
-
 function Rows({ groups }: { readonly groups: readonly CableGroup[] }) {
   const { session } = useWorkbench();
   const build = useBuild();
   const chosen = useSession(({ selection }) => chosenPlug(selection));
   const all = groups.flatMap(({ rows }) => rows);
   // A lead is chosen by any of its plugs in other areas.
-  const key =
+  const row =
     chosen &&
-    (all.find((row) => row.key === runId(chosen)) ?? all.find((row) => row.plug.lead === chosen.lead));
-  const list = (
-    <ListBox
-      className={`shelf-list tray-list${all.length > MANY ? ' tray-list-long' : ''}`}
-      aria-label="Cables"
-      items={groups.map((group) => ({ ...group, id: group.family }))}
-      selectionMode="single"
-      selectionBehavior="replace"
-      selectedKeys={key && leadOf(build, key.plug.lead) ? [key.key] : []}
-      onSelectionChange={(keys) => {
-        const picked = keys === 'all' ? undefined : [...keys][0];
-        const row = all.find((each) => each.key === picked);
-        if (row) session.getState().select({ kind: 'plug', plug: row.plug });
-      }}
-      // Enter leads on to what is known of it, past the map.
-      onAction={() => document.getElementById(CABLE_HEADING)?.focus()}
-      renderEmptyState={() => <p className="soft window-list-empty">No cable of these kinds.</p>}
-    >
-      {({ family, rows }) => (
-        <ListBoxSection id={family} items={rows}>
-          <Header className="shelf-heading">
-            {CABLE_FAMILY_WORDS[family]}
-            <span>{rows.length}</span>
-          </Header>
-          {rows.map((row) => (
-            <Row key={row.key} row={row} />
-          ))}
-        </ListBoxSection>
-      )}
-    </ListBox>
-  );
-  if (all.length <= MANY) return list;
+    (all.find(({ key }) => key === runId(chosen)) ?? all.find(({ plug }) => plug.lead === chosen.lead));
   return (
-    <Virtualizer layout={ListLayout} layoutOptions={LAYOUT}>
-      {list}
-    </Virtualizer>
+    <SectionedList<CableRow>
+      label="Cables"
+      sections={groups.map(({ family, rows }) => ({ title: CABLE_FAMILY_WORDS[family], rows }))}
+      empty="No cable of these kinds."
+      chosen={row && leadOf(build, row.plug.lead) ? row.key : undefined}
+      onChoose={({ plug }) => session.getState().select({ kind: 'plug', plug })}
+      // On to what is known of it, past the map.
+      onEnter={() => document.getElementById(CABLE_HEADING)?.focus()}
+      rowPx={76}
+    >
+      {(each) => <Row key={each.key} row={each} />}
+    </SectionedList>
   );
 }
 

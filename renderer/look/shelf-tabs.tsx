@@ -1,0 +1,45 @@
+import type { ReactNode } from 'react';
+import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
+
+interface ShelfTab<Id extends string> {
+  readonly id: Id;
+  readonly name: string;
+  readonly shown: ReactNode;
+}
+
+interface ShelfTabsProps<Id extends string> {
+  readonly label: string;
+  readonly tabs: readonly ShelfTab<Id>[];
+  /** Where it is decided elsewhere which one is open; otherwise the first is, until another is chosen. */
+  readonly open?: Id;
+  readonly onOpen?: (id: Id) => void;
+}
+
+/** What a shelf lists, one list at a time. */
+export function ShelfTabs<Id extends string>({ label, tabs, open, onOpen }: ShelfTabsProps<Id>) {
+  return (
+    <Tabs
+      className="shelf-tabs"
+      {...(open !== undefined && { selectedKey: open })}
+      onSelectionChange={(key) => {
+        const tab = tabs.find(({ id }) => id === key);
+        if (tab) onOpen?.(tab.id);
+      }}
+    >
+      <div className="panel-head">
+        <TabList className="tab-list" aria-label={label}>
+          {tabs.map(({ id, name }) => (
+            <Tab key={id} id={id} className="tab">
+              {name}
+            </Tab>
+          ))}
+        </TabList>
+      </div>
+      {tabs.map(({ id, shown }) => (
+        <TabPanel key={id} id={id} className="tab-panel">
+          {shown}
+        </TabPanel>
+      ))}
+    </Tabs>
+  );
+}
