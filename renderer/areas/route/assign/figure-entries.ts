@@ -12,7 +12,7 @@ interface ConnectorSubject<Kind extends 'header' | 'port'> {
 }
 
 /** What figures can be told of. */
-export type FigureSubject =
+type FigureSubject =
   | {
       readonly kind: 'fan';
       readonly lead: string;
