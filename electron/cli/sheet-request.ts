@@ -150,15 +150,13 @@ function wantedFrom(values: Values): Result<Wanted, string> {
   for (const only of ['label-size', 'flat'] as const)
     if (values[only] !== undefined) return refuse(`“--${only}” goes with “--labels”.`);
   if (header !== undefined) {
-    const given = { pinout, trouble, part, connector, paper, page };
-    const stray = Object.entries(given).find(([, value]) => value !== undefined)?.[0];
+    const stray = givenIn({ pinout, trouble, part, connector, paper, page });
     if (stray !== undefined)
       return refuse(`“--header” is one picture by itself: it does not go with “--${stray}”.`);
     return ok({ kind: 'header', connector: header });
   }
   if (trouble) {
-    const given = { pinout, part, connector, turn, mirror };
-    const stray = Object.entries(given).find(([, value]) => value !== undefined)?.[0];
+    const stray = givenIn({ pinout, part, connector, turn, mirror });
     if (stray !== undefined)
       return refuse(`“--trouble” is a paper of its own: it does not go with “--${stray}”.`);
     return ok({ kind: 'trouble-sheet' });
@@ -174,12 +172,11 @@ function wantedFrom(values: Values): Result<Wanted, string> {
 }
 
 /** Labels of a size, folded round the cable where nothing else is said. */
-function labelsFrom({ pinout, trouble, part, header, connector, ...values }: Values): Result<Wanted, string> {
-  const stray = Object.entries({ pinout, trouble, part, header, connector }).find(
-    ([, value]) => value !== undefined,
-  );
+function labelsFrom(values: Values): Result<Wanted, string> {
+  const { pinout, trouble, part, header, connector, turn, mirror } = values;
+  const stray = givenIn({ pinout, trouble, part, header, connector, turn, mirror });
   if (stray !== undefined)
-    return refuse(`“--labels” is a paper of its own: it does not go with “--${stray[0]}”.`);
+    return refuse(`“--labels” is a paper of its own: it does not go with “--${stray}”.`);
   const { usual: widthMm } = LABEL_SIZES.widthMm;
   const { usual: heightMm } = LABEL_SIZES.heightMm;
   const said = values['label-size'] ?? `${widthMm}x${heightMm}`;
@@ -191,6 +188,11 @@ function labelsFrom({ pinout, trouble, part, header, connector, ...values }: Val
   };
   if (!LabelOptionsZ.safeParse({ paper: 'a4', ...label }).success) return wrong('label-size', said);
   return ok({ kind: 'labels', label });
+}
+
+/** The first of some options that was given. */
+function givenIn(options: Values): string | undefined {
+  return Object.entries(options).find(([, value]) => value !== undefined)?.[0];
 }
 
 function listedParts(): string {

@@ -117,6 +117,7 @@ describe('Of a build it is the bench sheet', () => {
       [build, '--labels', '--part', 'list'],
       '“--labels” is a paper of its own: it does not go with “--part”.',
     ],
+    [[build, '--labels', '--turn', '90'], '“--labels” is a paper of its own: it does not go with “--turn”.'],
     [
       [build, '--labels', '--label-size', '600x1'],
       'Expected width x height in millimetres, such as 80x16, from 20x8 to 120x60 after “--label-size”, found “600x1”.',

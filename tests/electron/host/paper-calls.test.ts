@@ -49,6 +49,20 @@ test('A page is drawn to be looked at, with how many there are', async () => {
   expect(drawn.value.svg).toContain('<title>Pin 6: power switch');
 });
 
+test('Of several documents in turn each is drawn as itself', async () => {
+  const { calls } = makeMachine();
+  const other = BOARD.replace('"power-switch"', '"reset-switch"');
+  const svgOf = async (document: string) => {
+    const drawn = await calls.drawPaper({ document, print: PINOUT, page: 1 });
+    return drawn.ok ? drawn.value.svg : drawn.problem.code;
+  };
+  const first = await svgOf(BOARD);
+  const second = await svgOf(other);
+  expect(second).not.toBe(first);
+  expect(await svgOf('{}')).toBe('not-a-board');
+  expect([await svgOf(BOARD), await svgOf(BOARD), await svgOf(other)]).toEqual([first, first, second]);
+});
+
 describe('What cannot be printed is said by code, and no file is touched', () => {
   test.each([
     ['what is no board', { document: '{}' }, 'not-a-board'],
