@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { parse as parseCsv } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -8,6 +9,8 @@ import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { NameZ } from '../../boards/document/text';
 import { measureByTable } from '../../boards/drawing/measure';
 import { BENCH_PARTS } from '../../boards/handover/bench-sheet/options';
+import { CABLE_COLUMNS, cableCsv, cableRows } from '../../boards/handover/cables/cable-list';
+import { LABEL_SIZES } from '../../boards/handover/cables/label-options';
 import { fromToOf } from '../../boards/handover/from-to';
 import { fromToCsv } from '../../boards/handover/from-to-csv';
 import { layPaper } from '../../boards/handover/lay-paper';
@@ -19,6 +22,7 @@ import { reportText } from '../../electron/cli/report-words';
 import { visibleJson } from '../../electron/cli/terminal';
 import type { PaperKit } from '../../electron/paper/kit';
 import { makePaper } from '../../electron/paper/make-paper';
+import { inRoot } from '../../electron/start/place.mjs';
 import { wired } from '../boards/library/demo-files';
 import { HAS_POPPLER, kitFromPackages, readByPoppler } from '../electron/paper/kit';
 import { withEveryText } from './every-text';
@@ -32,20 +36,16 @@ const TAKEN = HOSTILE_TEXTS.filter((text) => NameZ.safeParse(text).success);
 const REFUSED = HOSTILE_TEXTS.filter((text) => !NameZ.safeParse(text).success);
 
 const UNSEEN = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u;
-const PRINTS: readonly Print[] = [
-  { kind: 'bench-sheet', options: { paper: 'a4', turn: 0, mirrored: false, parts: [...BENCH_PARTS] } },
-  { kind: 'pinout', options: PLAIN_OPTIONS },
-];
 
-function opened(build: Build): Build {
-  const result = parseDocument(JSON.stringify(build));
+function opened(text: string): Build {
+  const result = parseDocument(text);
   if (!result.ok || result.value.format !== 'leadwright/build') throw new Error(JSON.stringify(result));
   return result.value;
 }
 
-/** Every text of the demo is that one. */
-function buildOf(text: string): Build {
-  return opened(withEveryText(BuildZ, small, () => text));
+/** Every text of the build is that one. */
+function buildOf(text: string, build: Build): Build {
+  return opened(JSON.stringify(withEveryText(BuildZ, build, () => text)));
 }
 
 /** Many at once, so that each comes to stand in many fields and a paper is made a tenth as often. */
@@ -57,8 +57,8 @@ function batches(texts: readonly string[]): readonly (readonly string[])[] {
   );
 }
 
-function buildOfAll(texts: readonly string[]): Build {
-  return opened(withEveryText(BuildZ, small, (place) => texts[place % texts.length] ?? ''));
+function buildOfAll(texts: readonly string[], build: Build): Build {
+  return opened(JSON.stringify(withEveryText(BuildZ, build, (place) => texts[place % texts.length] ?? '')));
 }
 
 /** The panel header and what is seated on it: every kind of field, and a hundredth of the work. */
@@ -76,6 +76,31 @@ const small: Build = (() => {
     seats,
   };
 })();
+
+/** With a tray, cables and what was noticed: every field that there is. */
+const whole = opened(readFileSync(inRoot('tests', 'golden', 'version-1', 'everything.build.json'), 'utf8'));
+
+/** Every kind of paper, and the build that it is made of. */
+const PRINTS: readonly (readonly [Build, Print])[] = [
+  [
+    small,
+    { kind: 'bench-sheet', options: { paper: 'a4', turn: 0, mirrored: false, parts: [...BENCH_PARTS] } },
+  ],
+  [small, { kind: 'pinout', options: PLAIN_OPTIONS }],
+  [whole, { kind: 'trouble-sheet', options: { paper: 'a4' } }],
+  [
+    whole,
+    {
+      kind: 'labels',
+      options: {
+        paper: 'a4',
+        widthMm: LABEL_SIZES.widthMm.usual,
+        heightMm: LABEL_SIZES.heightMm.usual,
+        style: 'flag',
+      },
+    },
+  ],
+];
 
 interface Tag {
   readonly name: string;
@@ -124,11 +149,10 @@ describe('text out of a stranger’s file', () => {
   );
 
   it('is in a picture nothing but text: no tag, attribute or entity that a quiet build has not', () => {
-    const quiet = buildOf('quiet');
-    for (const print of PRINTS) {
-      const wanted = shapeOf(svgFor(quiet, print)).tags;
+    for (const [build, print] of PRINTS) {
+      const wanted = shapeOf(svgFor(buildOf('quiet', build), print)).tags;
       for (const texts of batches(TAKEN)) {
-        const { tags } = shapeOf(svgFor(buildOfAll(texts), print));
+        const { tags } = shapeOf(svgFor(buildOfAll(texts, build), print));
         const drawn = /^(?:text|g|path|rect|circle|line)\b/;
         expect(
           tags.filter((tag) => !wanted.includes(tag) && !drawn.test(tag)),
@@ -141,20 +165,26 @@ describe('text out of a stranger’s file', () => {
 
   it('is in a table of a spreadsheet never a formula, and is otherwise as it was', () => {
     for (const text of TAKEN) {
-      const build = buildOf(text);
-      const [, ...rows]: string[][] = parseCsv(fromToCsv(build));
-      const wanted = fromToOf(build).map((row) => Object.values(row));
-      expect(
-        rows.map((row) => row.map((cell) => cell.replace(/^'/, ''))),
-        text,
-      ).toEqual(wanted.map((row) => row.map((cell) => String(cell).replace(/^'/, ''))));
-      for (const cell of rows.flat()) expect(cell, text).not.toMatch(/^[\s\p{Cf}]*[=+\-@−＝＋－＠|]/u);
+      const [wires, cables] = [buildOf(text, small), buildOf(text, whole)];
+      const listed = cableRows(cables);
+      expect(listed).not.toEqual([]);
+      for (const [table, wanted] of [
+        [fromToCsv(wires), fromToOf(wires).map((row) => Object.values(row))],
+        [cableCsv(cables), listed.map((row) => CABLE_COLUMNS.map(([column]) => row[column]))],
+      ] as const) {
+        const [, ...rows]: string[][] = parseCsv(table);
+        expect(
+          rows.map((row) => row.map((cell) => cell.replace(/^'/, ''))),
+          text,
+        ).toEqual(wanted.map((row) => row.map((cell) => String(cell).replace(/^'/, ''))));
+        for (const cell of rows.flat()) expect(cell, text).not.toMatch(/^[\s\p{Cf}]*[=+\-@−＝＋－＠|]/u);
+      }
     }
   }, 300_000);
 
   it('is on a terminal what can be seen of it, in words and in JSON', () => {
     for (const text of TAKEN) {
-      const report = reportOn('desk.build.json', buildOf(text));
+      const report = reportOn('desk.build.json', buildOf(text, small));
       const printed = reportText(report, (word) => word);
       expect(printed.replaceAll('\n', '').replaceAll('\u00a0', ' '), text).not.toMatch(UNSEEN);
       const json = visibleJson(report);
@@ -174,9 +204,9 @@ describe('in a PDF', () => {
     'it runs nothing, leads nowhere, and is only read (poppler)',
     async () => {
       for (const texts of batches(TAKEN)) {
-        const build = buildOfAll(texts);
-        for (const print of PRINTS) {
-          const order = { document: build, print, format: 'pdf', page: null, scale: 1 } as const;
+        for (const [build, print] of PRINTS) {
+          const document = buildOfAll(texts, build);
+          const order = { document, print, format: 'pdf', page: null, scale: 1 } as const;
           const made = await makePaper(kit, order, new Date(Date.UTC(2026, 10, 26)));
           if (!made.ok) throw new Error(made.problem.code);
           const bytes = Buffer.from(made.value.bytes).toString('latin1');
