@@ -18,7 +18,8 @@ export function documentCalls(host: Host): DocumentCalls {
     open: async ({ handle }) => {
       const path = handles.pathOf(handle);
       if (path === null) return refuse({ code: 'stale-handle', name: 'this file' });
-      const found = await readTextFile(fs, path);
+      // Not before a save that was asked for earlier: what is opened would be old at once.
+      const found = await saving.take(path, () => readTextFile(fs, path));
       if (!found.ok) return found;
       const readOnly = !(await mayWrite(host, path));
       return ok({ handle, name: basename(path), folder: dirname(path), ...found.value, readOnly });

@@ -82,7 +82,11 @@ async function use(workbench: Workbench, read: ReadDocument | null): Promise<voi
 
 /** Puts a build that was read on the bench, when what lies there may go. */
 async function openBuild(workbench: Workbench, build: Build, file: BuildFile): Promise<void> {
+  const stamp = () => workbench.editor.getState().open?.file.stamp;
+  const before = stamp();
   if (!(await mayLeave(workbench))) return;
+  // What was left has been saved, maybe to this very file: what was read of it is old then.
+  if (file.handle !== null && stamp() !== before) return openHandle(workbench, file.handle);
   workbench.recovery.begin();
   workbench.session.getState().beginAnew();
   workbench.session.getState().goTo('wire');

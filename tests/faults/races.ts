@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { serialize } from '../../boards/document/serialize';
 import type { Input, Output } from '../../boards/host';
+import { makeTurns } from '../../electron/host/turns';
 import { saveBuild } from '../../renderer/files/save-build';
 import { bench, handleOf, wiredBuild } from '../renderer/stand-in';
 
@@ -11,8 +12,8 @@ const STEPS = ['edit', 'undo', 'save', 'keep', 'open another', 'reload'] as cons
 type Step = (typeof STEPS)[number];
 
 /**
- * Autosave, saving, editing, undoing and opening something else, the machine answering each call in any order
- * that it may: one call of a kind after the other, as its queues have it, and everything else as it comes.
+ * Autosave, saving, editing, undoing and opening something else, the machine doing what each call asks at any
+ * time after it, in any order, and answering at any time after that.
  *
  * @returns how many schedules were tried, and those after which something was lost or written over
  */
@@ -40,9 +41,11 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
   const disk = new Map<string, { text: string; stamp: string }>();
   let stamps = 0;
   disk.set(handleOf('demo'), { text: serialize(b.build()), stamp: 'stamp-0' });
-  // The machine: each call does its work at some time after it was made.
-  const save = scheduler.scheduleFunction(async (asked: Input<'save'>): Promise<Output<'save'>> => {
-    const { handle, text, expected } = asked;
+  // A file is saved and opened in the order asked for, as the host has it; its copies come as they like.
+  const turns = makeTurns();
+  const lateInTurn = <In extends { handle: string }, Out>(work: (asked: In) => Promise<Out>) =>
+    late(scheduler, work, ({ handle }, done) => turns.take(handle, done));
+  const save = lateInTurn(async ({ handle, text, expected }: Input<'save'>): Promise<Output<'save'>> => {
     const there = disk.get(handle);
     if (expected !== null && there?.stamp !== expected)
       return { ok: false, problem: { code: 'changed-outside', name: handle } };
@@ -51,12 +54,13 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
     disk.set(handle, { text, stamp });
     return { ok: true, value: { handle, name: handle, folder: '/bench', stamp, durable: true } };
   });
+  const read = lateInTurn(async ({ handle }: Input<'open'>) => disk.get(handle) ?? { text: '', stamp: '' });
   const copies = new Map<string, string>();
-  const keep = scheduler.scheduleFunction(async ({ session, text }: Input<'keepRecovery'>) => {
+  const keep = late(scheduler, async ({ session, text }: Input<'keepRecovery'>) => {
     copies.set(session, text);
     return { ok: true, value: null } as const;
   });
-  const drop = scheduler.scheduleFunction(async ({ id }: Input<'dropRecovery'>) => void copies.delete(id));
+  const drop = late(scheduler, async ({ id }: Input<'dropRecovery'>) => void copies.delete(id));
   Object.assign(b.host, { save, keepRecovery: keep, dropRecovery: drop });
 
   let edits = 0;
@@ -84,10 +88,9 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
           owners.set(handle, own);
           const build = { ...DEMO, name: own };
           if (!disk.has(handle)) disk.set(handle, { text: serialize(build), stamp: `stamp-${++stamps}` });
-          const { text, stamp } = disk.get(handle) ?? { text: '', stamp: '' };
+          const { text, stamp } = await read({ handle });
           b.recovery.begin();
-          const read = JSON.parse(text);
-          const shown = { ...build, name: read.name };
+          const shown = { ...build, name: JSON.parse(text).name };
           b.editor.getState().load(shown, { handle, name, folder: '/bench', stamp, readOnly: false }, shown);
         }
       }
@@ -110,6 +113,22 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
     wrongs.push('unsaved work is in no recovery copy');
   if (isSafe && copies.size > 0) wrongs.push('a copy of work that is saved is left');
   return wrongs;
+}
+
+/** The scheduler's own way delays only the answer of a call, and has its work done at once. */
+function late<In, Out>(
+  scheduler: fc.Scheduler,
+  work: (asked: In) => Promise<Out>,
+  turn: (asked: In, done: () => Promise<Out>) => Promise<Out> = (_, done) => done(),
+) {
+  return async (asked: In): Promise<Out> => {
+    const answer = await turn(asked, async () => {
+      await scheduler.schedule(Promise.resolve(), 'work');
+      return work(asked);
+    });
+    await scheduler.schedule(Promise.resolve(), 'answer');
+    return answer;
+  };
 }
 
 /** Lets everything happen that was asked for, also what is only asked for once something else has happened. */
