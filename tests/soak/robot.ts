@@ -1,7 +1,7 @@
 import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type CDPSession, chromium, type Page } from 'playwright-core';
+import { type CDPSession, chromium, type Locator, type Page } from 'playwright-core';
 import type { openBuiltDoor } from '../../electron/browser/main';
 import { findBrowser } from '../../electron/start/find-browser.mjs';
 import { inRoot } from '../../electron/start/place.mjs';
@@ -30,14 +30,14 @@ const MINUTE_MS = 60_000;
 const BETWEEN_SAMPLES = { mostMinutes: 5, least: 8 };
 
 /**
- * A robot at work in the window as built, for so many minutes: it goes through the areas, takes plugs off,
- * renames, turns the board, opens and closes windows, saves, and takes all of it back, again and again. What
+ * A robot at work in the window as built, for so many minutes: it goes through the areas, takes plugs off
+ * and turns them, answers questions, lays all cables, opens and closes windows, saves, and takes all of it back, again and again. What
  * it does is drawn by chance from a seed.
  */
 export async function workFor(minutes: number, seed: number): Promise<Soak> {
   const home = mkdtempSync(join(tmpdir(), 'lw-soak-'));
   const file = join(home, 'bench.build.json');
-  copyFileSync(inRoot('boards', 'library', 'demo', 'wired.build.json'), file);
+  copyFileSync(inRoot('boards', 'library', 'demo', 'every-cable.build.json'), file);
   Object.assign(process.env, { HOME: home, LEADWRIGHT_DATA: `${home}-data` });
   const built: { readonly openBuiltDoor: typeof openBuiltDoor } = await import(
     /* @vite-ignore */ inRoot('dist', 'browser-door.mjs')
@@ -119,13 +119,42 @@ async function closeAll(page: Page): Promise<void> {
   }
 }
 
+/** A plug taken off or turned, an answer given, or all cables laid anew. */
 async function oneEdit(page: Page, dice: Dice): Promise<void> {
-  const rows = page.getByRole('grid', { name: 'Leads' }).locator('[role="row"][aria-label]');
-  const many = await rows.count();
-  if (many === 0) return;
-  await rows.nth(dice.below(many)).click();
+  if (dice.oneIn(4)) await answer(page, dice);
+  else if (dice.oneIn(6)) await layAll(page);
+  else await movePlug(page, dice);
+}
+
+async function movePlug(page: Page, dice: Dice): Promise<void> {
+  await page.keyboard.press('Control+2');
+  const row = await oneOf(
+    page.getByRole('grid', { name: 'Leads' }).locator('[role="row"][aria-label]'),
+    dice,
+  );
+  await row?.click();
   await page.keyboard.press(dice.pick(['Delete', 'Delete', 'r', 'Shift+R']) ?? 'Delete');
   await page.keyboard.press('Escape');
+}
+
+async function answer(page: Page, dice: Dice): Promise<void> {
+  await page.keyboard.press('Control+4');
+  const questions = page.getByRole('grid', { name: 'All questions' });
+  await questions.waitFor();
+  const button = await oneOf(questions.getByRole('button', { name: /^(Yes|No):/ }), dice);
+  await button?.click();
+  await page.locator('main[aria-busy="false"]').waitFor({ timeout: MINUTE_MS });
+}
+
+async function layAll(page: Page): Promise<void> {
+  await page.keyboard.press('Control+3');
+  await page.getByRole('button', { name: 'Lay all' }).click();
+  await page.waitForTimeout(500);
+}
+
+async function oneOf(those: Locator, dice: Dice): Promise<Locator | null> {
+  const many = await those.count();
+  return many === 0 ? null : those.nth(dice.below(many));
 }
 
 /** More steps than a round ever leaves undone. */
