@@ -1,3 +1,4 @@
+import type { Seat } from '../../document/build';
 import type { Machine } from '../start-chain/machine';
 import type { Signs } from '../start-chain/signs-of-end';
 import type { CauseId } from './causes';
@@ -21,6 +22,8 @@ export interface Fault {
   readonly weight: number;
   /** The lead that it is about; undefined where it is none of the build's. */
   readonly lead?: string;
+  /** Where the plug would then be, of a wrong seat; undefined where it is off. */
+  readonly seat?: Seat;
   readonly ways: readonly Way[];
 }
 

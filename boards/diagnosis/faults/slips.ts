@@ -15,7 +15,7 @@ export interface Slip {
   readonly kind: SlipKind;
   readonly build: Build;
   readonly leads: readonly string[];
-  /** Where the plug went; undefined when it is off. */
+  /** Where the plug went, of two that changed places the first; undefined when it is off. */
   readonly seat?: Seat;
   /** The connectors on which something is otherwise. */
   readonly connectors: readonly string[];
@@ -79,7 +79,8 @@ function middle(build: Build, seat: Seat): string {
 
 /** The id of the fault that a wrong seating is, from the seat that is right. */
 export function slipId(seat: Seat, { kind, seat: to, leads }: Slip): string {
-  const where = to ? `${to.connector}:${to.at.join('.')}:${to.turn}` : leads.slice(1).join('+');
+  const placed = to && kind !== 'exchanged';
+  const where = placed ? `${to.connector}:${to.at.join('.')}:${to.turn}` : leads.slice(1).join('+');
   return [seat.lead, seat.plug, kind, where].join('/');
 }
 
@@ -102,6 +103,7 @@ function exchangesOf(build: Build, seat: Seat): readonly Slip[] {
         kind: 'exchanged' as const,
         build: put,
         leads: [seat.lead, other.lead],
+        seat: here,
         connectors: [seat.connector, other.connector],
         name: `${leadName(build, seat.lead)} and ${leadName(build, other.lead)} have changed places.`,
       },

@@ -132,6 +132,7 @@ function seatingFaults(build: Build, seat: Seat, consequences: Consequences): re
       name: slip.name,
       weight: weight / (shares.get(slip.kind) ?? 1),
       lead: seat.lead,
+      ...(slip.seat ? { seat: slip.seat } : {}),
       ways: consequences.ofSeats(slip.leads, slip.build.seats),
     };
   });

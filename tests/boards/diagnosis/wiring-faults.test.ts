@@ -103,6 +103,16 @@ describe('the faults of a build', () => {
     expect(off.sort()).toEqual(build.seats.map(({ lead }) => lead).sort());
   });
 
+  it('carry where the plug would be then: of two that changed places, the place of the other', () => {
+    const turned = faults.find(({ id }) => id.startsWith('power-led/plug/turned'));
+    expect(turned?.seat).toMatchObject({ lead: 'power-led', plug: 'plug', connector: 'panel', turn: 180 });
+    const reset = build.seats.find(({ lead }) => lead === 'reset-switch');
+    const { connector, at } = one('power-switch/plug/exchanged/reset-switch').seat ?? {};
+    expect({ connector, at }).toEqual({ connector: reset?.connector, at: reset?.at });
+    expect(one('power-switch/plug/off/').seat).toBeUndefined();
+    expect(one('power-switch/switch/stuck').seat).toBeUndefined();
+  });
+
   it('never are the build as it stands', () => {
     for (const { lead, plug, connector, at, turn } of build.seats) {
       const now = `${connector}:${at.join('.')}:${turn}`;
