@@ -55,7 +55,13 @@ const ReadProblemZ = z.discriminatedUnion('code', [
 
 const SaveProblemZ = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('changed-outside'), name: z.string() }),
-  z.strictObject({ code: z.literal('no-space'), name: z.string() }),
+  /** With what the file takes there and what is free; null where that could not be asked, or is not what is short. */
+  z.strictObject({
+    code: z.literal('no-space'),
+    name: z.string(),
+    room: z.strictObject({ neededBytes: z.number(), freeBytes: z.number() }).nullable(),
+  }),
+  z.strictObject({ code: z.literal('quota-used'), name: z.string() }),
   z.strictObject({ code: z.literal('no-permission'), name: z.string() }),
   z.strictObject({ code: z.literal('read-only-disk'), name: z.string() }),
   z.strictObject({ code: z.literal('folder-gone'), name: z.string() }),
@@ -318,6 +324,8 @@ export type Saved = z.infer<typeof SavedZ>;
 export type ReadProblem = z.infer<typeof ReadProblemZ>;
 export type FileKind = z.infer<typeof FileKindZ>;
 export type SaveProblem = z.infer<typeof SaveProblemZ>;
+/** What a file takes on a disk that is full, and what is free there; null where it is not known. */
+export type ScarceRoom = Extract<SaveProblem, { code: 'no-space' }>['room'];
 export type Settings = z.infer<typeof SettingsZ>;
 export type Folder = z.infer<typeof FolderZ>;
 export type Library = z.infer<typeof LibraryZ>;

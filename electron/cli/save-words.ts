@@ -1,11 +1,17 @@
 import { never } from '../../boards/base/never';
-import type { SaveProblem } from '../../boards/host';
+import { roomWords } from '../../boards/document/problem/room-words';
+import type { SaveProblem, ScarceRoom } from '../../boards/host';
 
 /** Why a file could not be written, and what to do, for a person who named it. */
 export function saveProblemSentences(problem: SaveProblem): readonly [line: string, advice: string] {
   switch (problem.code) {
     case 'no-space':
-      return ['The disk is full.', 'Free some space, or name a file on another disk.'];
+      return noSpaceSentences(problem.room);
+    case 'quota-used':
+      return [
+        'What your account may use of that disk is used up.',
+        'Remove files of yours there, or name a file on another disk.',
+      ];
     case 'no-permission':
       return ['Your account may not write there.', 'Name a file in a folder of your own.'];
     case 'read-only-disk':
@@ -25,4 +31,13 @@ export function saveProblemSentences(problem: SaveProblem): readonly [line: stri
     default:
       return never(problem);
   }
+}
+
+function noSpaceSentences(room: ScarceRoom): readonly [line: string, advice: string] {
+  if (room === null) return ['The disk is full.', 'Free some space, or name a file on another disk.'];
+  const { needed, free, missing } = roomWords(room);
+  return [
+    `The disk is full: ${free === null ? 'nothing is free' : `there is room for ${free}`}, and ${needed} is needed.`,
+    `Make at least ${missing} free there, or name a file on another disk.`,
+  ];
 }

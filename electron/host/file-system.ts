@@ -1,5 +1,5 @@
 import { constants } from 'node:fs';
-import { lstat, mkdir, open, readdir, realpath, rename, stat, unlink } from 'node:fs/promises';
+import { lstat, mkdir, open, readdir, realpath, rename, stat, statfs, unlink } from 'node:fs/promises';
 import { dirname } from 'node:path';
 
 /** What is known of a file without reading it. */
@@ -27,6 +27,12 @@ export interface FolderEntry {
   readonly kind: FileFacts['kind'];
 }
 
+/** What is free on a disk for this account, and in pieces of what size it is given out. */
+export interface DiskRoom {
+  readonly freeBytes: number;
+  readonly blockBytes: number;
+}
+
 /**
  * The few file operations the host uses. A port, so that a test can make each of them fail in turn.
  * Failures are thrown as Node throws them, with a `code`.
@@ -44,6 +50,8 @@ export interface FileSystem {
   readonly remove: (path: string) => Promise<void>;
   readonly makeFolder: (path: string) => Promise<void>;
   readonly list: (path: string) => Promise<readonly FolderEntry[]>;
+  /** Of the disk that a folder lies on. */
+  readonly room: (folder: string) => Promise<DiskRoom>;
 }
 
 interface Kinds {
@@ -129,4 +137,8 @@ export const DISK: FileSystem = {
       name: entry.name,
       kind: kindOf(entry),
     })),
+  room: async (folder) => {
+    const { bavail, bsize } = await statfs(folder);
+    return { freeBytes: bavail * bsize, blockBytes: bsize };
+  },
 };

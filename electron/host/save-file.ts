@@ -1,6 +1,6 @@
 import { basename, dirname, join } from 'node:path';
 import { ok, type Result, refuse } from '../../boards/base/result';
-import type { SaveProblem } from '../../boards/host';
+import type { SaveProblem, ScarceRoom } from '../../boards/host';
 import { orNullIfMissing } from './errno';
 import type { FileFacts, FileSystem } from './file-system';
 import { flushFolder } from './flush-folder';
@@ -39,6 +39,13 @@ export function saveFile(fs: FileSystem, { text, ...save }: Save): Promise<Resul
 
 /** As above, for what is not text. */
 export async function saveBytes(fs: FileSystem, save: SaveBytes): Promise<Result<Written, SaveProblem>> {
+  const tried = await trySave(fs, save);
+  if (tried.ok || tried.problem.code !== 'no-space') return tried;
+  // Asked only now that the part which was written is gone again, and its room free.
+  return refuse({ ...tried.problem, room: await scarceRoom(fs, save.path, save.bytes.length) });
+}
+
+async function trySave(fs: FileSystem, save: SaveBytes): Promise<Result<Written, SaveProblem>> {
   const name = basename(save.path);
   try {
     const target = await targetOf(fs, save.path);
@@ -75,7 +82,8 @@ async function replace(
   let renamed = false;
   try {
     const facts = await writeNew(fs, temporary, bytes, former?.mode ?? null, save.mode ?? 0o666);
-    if (facts.size !== BigInt(bytes.length)) return refuse({ code: 'no-space', name: basename(save.path) });
+    if (facts.size !== BigInt(bytes.length))
+      return refuse({ code: 'no-space', name: basename(save.path), room: null });
     if (await changedOutside(fs, target, save)) {
       return refuse({ code: 'changed-outside', name: basename(save.path) });
     }
@@ -84,6 +92,23 @@ async function replace(
     return ok({ stamp: stampOf(facts, sha256(bytes)), durable: await flushFolder(fs, folder) });
   } finally {
     if (!renamed) await fs.remove(temporary).catch(() => undefined);
+  }
+}
+
+/**
+ * What a file of so many bytes takes at a place, and what is free there. Null where the disk does not say, or has
+ * room enough by now: then it is full of something else, or somebody has just made room.
+ */
+async function scarceRoom(fs: FileSystem, path: string, bytes: number): Promise<ScarceRoom> {
+  try {
+    const target = await targetOf(fs, path);
+    if (target === null) return null;
+    const { freeBytes, blockBytes } = await fs.room(dirname(target));
+    // Whole pieces, and one more, since the folder may have to grow by one to hold the name.
+    const neededBytes = (Math.ceil(bytes / blockBytes) + 1) * blockBytes;
+    return neededBytes > freeBytes ? { neededBytes, freeBytes } : null;
+  } catch {
+    return null;
   }
 }
 

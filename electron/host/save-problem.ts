@@ -8,9 +8,9 @@ export function saveProblemOf(thrown: unknown, name: string): SaveProblem {
     case null:
       throw thrown;
     case 'ENOSPC':
+      return { code: 'no-space', name, room: null };
     case 'EDQUOT':
-    case 'EFBIG':
-      return { code: 'no-space', name };
+      return { code: 'quota-used', name };
     case 'EACCES':
     case 'EPERM':
       return { code: 'no-permission', name };

@@ -1,5 +1,6 @@
 import { never } from '../../boards/base/never';
-import type { ReadProblem, SaveProblem } from '../../boards/host';
+import { roomWords } from '../../boards/document/problem/room-words';
+import type { ReadProblem, SaveProblem, ScarceRoom } from '../../boards/host';
 import type { Message } from '../store/dialog';
 
 const KEPT = 'What you have open stays as it is.';
@@ -98,6 +99,16 @@ export function recoveryTroubleWords(problem: SaveProblem | null): string {
   return `No recovery copy could be written: ${why} Save your work now, to another disk if need be.`;
 }
 
+function noSpaceWords(name: string, room: ScarceRoom): Message {
+  const title = `${name} was not saved`;
+  const stays = 'The file on disk is as it was.';
+  if (room === null)
+    return message(title, `The disk is full. ${stays}`, 'Free some space, or save to another disk.', SAFE);
+  const { needed, free, missing } = roomWords(room);
+  const line = `The disk is full: ${free === null ? 'nothing is free' : `there is room for ${free}`}, and ${needed} is needed. ${stays}`;
+  return message(title, line, `Make at least ${missing} free there, or save to another disk.`, SAFE);
+}
+
 /** Why a file could not be saved, and what to do. */
 export function saveProblemWords(problem: SaveProblem): Message {
   const name = `“${problem.name}”`;
@@ -110,10 +121,12 @@ export function saveProblemWords(problem: SaveProblem): Message {
         SAFE,
       );
     case 'no-space':
+      return noSpaceWords(name, problem.room);
+    case 'quota-used':
       return message(
         `${name} was not saved`,
-        'The disk is full. The file on disk is as it was.',
-        'Free some space, or save to another disk.',
+        'What your account may use of that disk is used up. The file on disk is as it was.',
+        'Remove files of yours there, or save to another disk.',
         SAFE,
       );
     case 'no-permission':

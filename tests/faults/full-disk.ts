@@ -12,7 +12,7 @@ export function whyNoSmallDisk(): string | null {
 
 /**
  * Saving on a real disk of one megabyte that is really full: the former file is untouched, it is said that the
- * disk is full, and saving works again once there is room.
+ * disk is full, and saving works again once there is as much room as the message asks for.
  *
  * @param sizes how much is left free, in bytes, one case for each
  */

@@ -49,5 +49,6 @@ export function memoryFile(bytes: Uint8Array): MemoryFile {
     remove: never('remove'),
     makeFolder: never('make folder'),
     list: never('list'),
+    room: never('room'),
   };
 }

@@ -91,5 +91,6 @@ export function faultyDisk({ at, fault, lasting }: Trouble): FaultyDisk {
     remove: (path) => step('remove', () => DISK.remove(path)),
     makeFolder: (path) => step('make folder', () => DISK.makeFolder(path)),
     list: (path) => step('list', () => DISK.list(path)),
+    room: (folder) => step('room', () => DISK.room(folder)),
   };
 }

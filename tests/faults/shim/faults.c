@@ -22,6 +22,7 @@
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <sys/statfs.h>
 #include <sys/syscall.h>
 #include <sys/uio.h>
 #include <unistd.h>
@@ -259,6 +260,8 @@ int link(const char *from, const char *to) { REAL(int, "link", const char *, con
 int unlink(const char *path) { REAL(int, "unlink", const char *); AROUND("unlink", path, real(path)); }
 int rmdir(const char *path) { REAL(int, "rmdir", const char *); AROUND("rmdir", path, real(path)); }
 int mkdir(const char *path, mode_t mode) { REAL(int, "mkdir", const char *, mode_t); AROUND("mkdir", path, real(path, mode)); }
+int statfs(const char *path, struct statfs *into) { REAL(int, "statfs", const char *, struct statfs *); AROUND("room", path, real(path, into)); }
+int statfs64(const char *path, struct statfs64 *into) { REAL(int, "statfs64", const char *, struct statfs64 *); AROUND("room", path, real(path, into)); }
 int chmod(const char *path, mode_t mode) { REAL(int, "chmod", const char *, mode_t); AROUND("chmod", path, real(path, mode)); }
 
 /* A file is closed even where closing says that something went wrong, as Linux does it. */

@@ -67,7 +67,7 @@ describe('saving', () => {
   test('that fails says why, keeps the work and a recovery copy', async () => {
     const b = bench();
     b.run(takeOff);
-    b.host.refusal = { code: 'no-space', name: 'demo' };
+    b.host.refusal = { code: 'no-space', name: 'demo', room: null };
     expect(await saveBuild(b)).toBe(false);
     expect(await dialog(b)).toMatchObject({ kind: 'message', message: { title: '“demo” was not saved' } });
     expect([unsaved(b), b.host.copies.size]).toEqual([true, 1]);

@@ -133,7 +133,7 @@ describe('keeping a sheet', () => {
 
   test('that the disk does not take says why, and that the library is as it was', async () => {
     const b = bench();
-    b.host.refusal = { code: 'no-space', name: 'new.board.json' };
+    b.host.refusal = { code: 'no-space', name: 'new.board.json', room: null };
     expect(await keepSheet(b, await whole(b), named(b, 'new'))).toBeNull();
     expect(b.session.getState().dialogs.at(-1)).toMatchObject({
       kind: 'message',

@@ -43,7 +43,7 @@ describe('the recovery copy', () => {
     let tries = 0;
     const full = async () => {
       tries += 1;
-      return { ok: false, problem: { code: 'no-space', name: 'demo' } } as const;
+      return { ok: false, problem: { code: 'no-space', name: 'demo', room: null } } as const;
     };
     b.host.keepRecovery = full;
     b.run(takeOff);

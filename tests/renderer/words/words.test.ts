@@ -110,8 +110,10 @@ describe('every refusal of the machine', () => {
     readProblemWords({ code: 'too-large', name, bytes: 52_428_800, limitBytes: 33_554_432 }),
     readProblemWords({ code: 'unreadable', name, detail: 'EIO' }),
     ...(
-      ['changed-outside', 'no-space', 'no-permission', 'read-only-disk', 'folder-gone', 'special'] as const
+      ['changed-outside', 'quota-used', 'no-permission', 'read-only-disk', 'folder-gone', 'special'] as const
     ).map((code) => saveProblemWords({ code, name })),
+    saveProblemWords({ code: 'no-space', name, room: null }),
+    saveProblemWords({ code: 'no-space', name, room: { neededBytes: 20_480, freeBytes: 12_288 } }),
     saveProblemWords({ code: 'bad-name', name, expected: 'a name that ends in .build.json' }),
     saveProblemWords({ code: 'invalid', name, path: 'seats[0]', expected: 'a plug' }),
     saveProblemWords({ code: 'stale-handle', name }),

@@ -8,7 +8,7 @@ export const ROWS: readonly TrustRow[] = [
   {
     id: 'R6',
     promise:
-      'On a disk that is really full the former file is untouched, it is said why nothing was saved, and saving works again when there is room',
+      'On a disk that is really full the former file is untouched, it is said how much room is missing, and saving works again when so much is made free',
     target: { count: SIZES.length, what: 'saves with so many pages free' },
     run: async () => {
       const notRun = whyNoSmallDisk();
