@@ -1,8 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { Worker } from 'node:worker_threads';
+import { fileURLToPath } from 'node:url';
 import { inRoot } from '../../electron/start/place.mjs';
-import { domain } from '../bench/bundled/domain.mjs';
+import { inThread } from './in-thread.mjs';
 
 /**
  * Damaged files of every kind, each read as the program reads it.
@@ -10,10 +9,6 @@ import { domain } from '../bench/bundled/domain.mjs';
  * node tests/strangers/mutants.mjs [--count 100000] [--seed 1] [--from 0]
  */
 const COUNT = 100_000;
-/** No file takes the program longer, not even on a busy machine; one that does hangs it. */
-const HANGS_MS = 30_000;
-const LOOK_MS = 500;
-
 /** @typedef {import('./run-mutants').MutantReport & { hung: number | null }} Mutants */
 
 /**
@@ -22,25 +17,11 @@ const LOOK_MS = 500;
  * @returns {Promise<Mutants>} `hung` is the number of one that hung; then the rest was not tried
  */
 export async function mutants({ seed = 1, from = 0, count = COUNT } = {}) {
-  await domain('strangers', { '/tests/strangers/run-mutants.ts': ['runMutants'] });
-  const bundle = pathToFileURL(inRoot('out', 'bench', 'strangers.mjs')).href;
-  const at = new Int32Array(new SharedArrayBuffer(4));
   const run = { seed, from, count, frozen: frozen() };
-  const worker = new Worker(new URL('worker.mjs', import.meta.url), { workerData: { bundle, run, at } });
-  const report = await new Promise((resolve, reject) => {
-    let [last, since] = [-1, performance.now()];
-    const timer = setInterval(() => {
-      const now = Atomics.load(at, 0);
-      if (now !== last) [last, since] = [now, performance.now()];
-      else if (performance.now() - since > HANGS_MS) resolve({ hung: now });
-    }, LOOK_MS);
-    worker.once('message', (report) => resolve({ ...report, hung: null }));
-    worker.once('error', reject);
-    worker.once('exit', () => clearInterval(timer));
-  });
-  await worker.terminate();
-  const whole = { outcomes: {}, failures: [], used: 0, slowestMs: 0, slowest: 0, ...report };
-  keep(seed, whole.failures);
+  /** @type {Awaited<ReturnType<typeof inThread<import('./run-mutants').MutantReport>>>} */
+  const { report, hung } = await inThread('/tests/strangers/run-mutants.ts', 'runMutants', run);
+  const whole = { outcomes: {}, failures: [], used: 0, slowestMs: 0, slowest: 0, ...report, hung };
+  keepFailures(seed, whole.failures);
   return whole;
 }
 
@@ -63,7 +44,7 @@ export function frozen() {
  * @param {number} seed
  * @param {readonly import('./run-mutants').MutantFailure[]} failures
  */
-function keep(seed, failures) {
+export function keepFailures(seed, failures) {
   const folder = inRoot('out', 'strangers');
   mkdirSync(folder, { recursive: true });
   for (const { number, kind, data } of failures)

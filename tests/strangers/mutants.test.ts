@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { guided } from './guided.mjs';
 import { judge } from './judges';
 import { mutants } from './mutants.mjs';
 import { KINDS } from './originals';
@@ -27,6 +28,14 @@ describe('files from strangers', () => {
     }
     expect(used).toBeGreaterThan(COUNT / 400);
   }, 3_600_000);
+
+  it('led by the places of the code that they reach get further than sound ones, and still do no harm', async () => {
+    const { failures, hung, kept, reachedAtFirst, reached } = await guided({ seed: SEED, minutes: 0.1 });
+    expect(failures.map(({ number, kind, reason }) => `${number} ${kind}: ${reason}`)).toEqual([]);
+    expect(hung).toBeNull();
+    expect(kept).not.toEqual([]);
+    expect(reached).toBeGreaterThan(reachedAtFirst);
+  }, 600_000);
 });
 
 /** What failed once. Each was written down by `mutants.mjs` in out/strangers, and moved here when it was mended. */

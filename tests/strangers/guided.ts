@@ -1,0 +1,157 @@
+import { Session } from 'node:inspector';
+import { Dice } from '../boards/dice';
+import { damagedBytes } from './damage/bytes';
+import { bentText } from './damage/tree';
+import { judge } from './judges';
+import { KINDS, type Kind, originals } from './originals';
+import type { MutantFailure, MutantRun } from './run-mutants';
+
+export interface GuidedRun extends Pick<MutantRun, 'seed' | 'frozen'> {
+  readonly minutes: number;
+  /** What earlier runs kept, in base64, by kind. */
+  readonly corpus: Readonly<Partial<Record<Kind, readonly string[]>>>;
+}
+
+export interface GuidedReport {
+  readonly tried: number;
+  readonly minutes: number;
+  /** Places of the program that were reached by sound files, and by anything at all. */
+  readonly reachedAtFirst: number;
+  readonly reached: number;
+  /** What reached a place that nothing before it did, in base64. */
+  readonly kept: readonly { readonly kind: Kind; readonly data: string }[];
+  readonly failures: readonly MutantFailure[];
+}
+
+const MINUTE_MS = 60_000;
+const FAILURES_KEPT = 50;
+/** How often damage begins from what reached something new, not from a sound file. */
+const FROM_KEPT = { of: 4, times: 3 };
+const TREES: readonly Kind[] = ['build', 'board', 'case', 'settings', 'recent files'];
+
+/**
+ * Damages files for so many minutes, led by what the program does with them: whatever reaches a place of
+ * its code that nothing before it reached is kept, and damaged again. So it gets, step by step, behind checks
+ * that no single damage would get behind.
+ *
+ * @param began told of the number of each before it is read
+ */
+export async function runGuided(
+  { seed, minutes, frozen, corpus }: GuidedRun,
+  began: (number: number) => void = () => undefined,
+): Promise<GuidedReport> {
+  const dice = new Dice(seed);
+  const sound = originals(frozen);
+  const pool = poolOf(corpus);
+  const reached = reachedCode();
+  const kept: { kind: Kind; data: string }[] = [];
+  const failures: MutantFailure[] = [];
+  const read = async (number: number, kind: Kind, bytes: Uint8Array): Promise<void> => {
+    began(number);
+    try {
+      await judge(kind, bytes, false);
+    } catch (thrown) {
+      const reason = thrown instanceof Error ? thrown.message : String(thrown);
+      if (failures.length < FAILURES_KEPT) failures.push({ number, kind, reason, data: base64(bytes) });
+    }
+  };
+  let tried = 0;
+  for (const kind of KINDS)
+    for (const bytes of [...sound[kind], ...(pool.get(kind) ?? [])]) await read(tried++, kind, bytes);
+  reached.look();
+  const reachedAtFirst = reached.count();
+  const start = performance.now();
+  while (performance.now() - start < minutes * MINUTE_MS) {
+    const kind = dice.pick(KINDS) ?? 'build';
+    const bytes = damaged(kind, sound, pool, dice);
+    await read(tried++, kind, bytes);
+    if (!reached.look()) continue;
+    pool.get(kind)?.push(bytes);
+    kept.push({ kind, data: base64(bytes) });
+  }
+  const took = (performance.now() - start) / MINUTE_MS;
+  return { tried, minutes: took, reachedAtFirst, reached: reached.count(), kept, failures };
+}
+
+type Pool = ReadonlyMap<Kind, Uint8Array[]>;
+
+function poolOf(corpus: GuidedRun['corpus']): Pool {
+  return new Map(
+    KINDS.map((kind) => [kind, (corpus[kind] ?? []).map((data) => Buffer.from(data, 'base64'))]),
+  );
+}
+
+function damaged(
+  kind: Kind,
+  sound: Readonly<Record<Kind, readonly Uint8Array[]>>,
+  pool: Pool,
+  dice: Dice,
+): Uint8Array {
+  const nothing = new Uint8Array();
+  const fromPool = dice.below(FROM_KEPT.of) < FROM_KEPT.times ? dice.pick(pool.get(kind) ?? []) : undefined;
+  const bytes = fromPool ?? dice.pick(sound[kind]) ?? nothing;
+  const other = dice.pick(sound[kind]) ?? nothing;
+  if (!TREES.includes(kind) || dice.oneIn(3)) return damagedBytes(bytes, other, dice);
+  // What was kept may be no JSON any more: then it is damaged as bytes.
+  const text = new TextDecoder().decode(bytes);
+  if (!isJson(text)) return damagedBytes(bytes, other, dice);
+  return new TextEncoder().encode(bentText(text, new TextDecoder().decode(other), dice));
+}
+
+function isJson(text: string): boolean {
+  try {
+    JSON.parse(text);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function base64(bytes: Uint8Array): string {
+  return Buffer.from(bytes).toString('base64');
+}
+
+/** The places of this bundle's code that have run, as the engine counts them block by block. */
+function reachedCode() {
+  const session = new Session();
+  session.connect();
+  const places = new Set<string>();
+  const ask = (method: string, params: object = {}): unknown => {
+    let answer: unknown;
+    session.post(method, params, (failed, given) => {
+      if (failed) throw failed;
+      answer = given;
+    });
+    return answer;
+  };
+  ask('Profiler.enable');
+  ask('Profiler.startPreciseCoverage', { callCount: true, detailed: true });
+  return {
+    count: () => places.size,
+    /** Whether anything has run since the last look that never had before. */
+    look: (): boolean => {
+      const before = places.size;
+      const { result } = ask('Profiler.takePreciseCoverage') as Coverage;
+      for (const { url, functions } of result) {
+        if (url !== import.meta.url) continue;
+        for (const { ranges } of functions)
+          for (const { startOffset, endOffset, count } of ranges)
+            if (count > 0) places.add(`${startOffset}-${endOffset}`);
+      }
+      return places.size > before;
+    },
+  };
+}
+
+interface Coverage {
+  readonly result: readonly {
+    readonly url: string;
+    readonly functions: readonly {
+      readonly ranges: readonly {
+        readonly startOffset: number;
+        readonly endOffset: number;
+        readonly count: number;
+      }[];
+    }[];
+  }[];
+}
