@@ -9,7 +9,7 @@ const SECOND_SHARE = 0.06;
 const PAIRED_MOST = 100;
 
 /** Pairs that are predicted between two reports of progress. */
-const PIECE = 100;
+const PIECE = 25;
 
 export interface PairLimits {
   /** Single hypotheses that are paired with each other, the heaviest first. */

@@ -39,7 +39,8 @@ async function diagnose(build: Build | null): Promise<{ readonly page: Page; rea
 const suspectsIn = (page: Page) => page.getByRole('listbox', { name: /^Suspects/ }).getByRole('option');
 const firstIn = async (page: Page) => plain(await suspectsIn(page).first().textContent());
 /** Until what was said last is reckoned with. */
-const reckoned = (page: Page) => page.locator('main[aria-busy="false"]').waitFor({ timeout: 60_000 });
+const reckoned = (page: Page) =>
+  page.locator('.diagnose-area:not(:has([aria-busy="true"]))').waitFor({ timeout: 60_000 });
 const trialIn = (page: Page) => page.getByRole('complementary', { name: 'What to do' });
 const buttonFor = (page: Page, id: ObservationId, said: 'Yes' | 'No' | 'Not looked') =>
   page.getByRole('grid', { name: 'All questions' }).getByRole('button', { name: `${said}: ${asked(id)}` });

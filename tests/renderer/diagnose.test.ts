@@ -3,7 +3,7 @@ import { dictionaryOf } from '../../boards/diagnosis/dictionary';
 import { faultsAsWritten } from '../../boards/diagnosis/faults/as-written';
 import type { CauseId } from '../../boards/diagnosis/faults/causes';
 import { readLog } from '../../boards/diagnosis/log/read-log';
-import { type Reckoning, reckon } from '../../boards/diagnosis/log/reckoning';
+import { type ReckoningPart, reckon, type Suspects } from '../../boards/diagnosis/log/reckoning';
 import { withPairs } from '../../boards/diagnosis/pairs';
 import { trialsOf } from '../../boards/diagnosis/trials/trials';
 import type { Build } from '../../boards/document/build';
@@ -18,26 +18,14 @@ import { demo } from '../boards/findings/demo';
 import { bench, grid, posts } from '../boards/fixtures/bench';
 
 const machine = bench([posts('panel', grid(2, 5))], []);
-const RECKONING: Reckoning = {
-  suspects: [],
-  doubles: [],
-  noneOfThese: 1,
-  noneLikeliest: true,
-  contradicted: [],
-  excluding: [],
-  stops: [],
-  looks: [],
-  trials: [],
-  effects: [],
-  worksNow: false,
-};
+const LAST_PART: ReckoningPart = { kind: 'effects', effects: [] };
 
 const said = (build: Build, ...what: readonly string[]): Build => ({
   ...build,
   trouble: { log: what.map((each) => ({ kind: 'noticed', what: each, answer: 'yes' })) },
 });
 
-/** A worker that answers when it is told to. */
+/** A worker that answers when it is told to, always to what it was asked last. */
 function standIn() {
   const posted: ReckonTask[] = [];
   let ended = 0;
@@ -49,39 +37,61 @@ function standIn() {
       ended += 1;
     },
   };
-  const tell = (data: ReckonTold) =>
-    worker.onmessage?.call(worker as Worker, new MessageEvent('message', { data }));
+  const tell = (part: ReckoningPart, asking = posted.at(-1)?.asking ?? 0) =>
+    worker.onmessage?.call(worker as Worker, new MessageEvent('message', { data: { ...part, asking } }));
   return {
     worker,
     posted,
     tell,
-    done: () => tell({ kind: 'done', reckoning: RECKONING }),
+    done: () => tell(LAST_PART),
     fail: () => worker.onerror?.call(worker as Worker, new Event('error') as ErrorEvent),
     ended: () => ended,
   };
 }
 
 describe('the desk where a log is reckoned with', () => {
-  it('sends a wiring once, and of the logs that wait only the newest', () => {
-    const { worker, posted, done } = standIn();
+  it('sends a wiring once, and every log at once', () => {
+    const { worker, posted } = standIn();
     const desk = deskOver(() => worker);
     desk.ask(said(machine, 'smoke'));
     desk.ask(said(machine, 'smoke', 'smell'));
     desk.ask(said(machine, 'smoke', 'smell', 'pop'));
-    expect(posted).toHaveLength(1);
-    done();
-    done();
     expect(posted.map(({ build, log }) => [build !== undefined, log.length])).toEqual([
       [true, 1],
+      [false, 2],
       [false, 3],
     ]);
-    expect(desk.state.getState().last?.log).toHaveLength(3);
+  });
+
+  it('hears nothing that is told to an older asking', () => {
+    const { worker, posted, tell, done } = standIn();
+    const desk = deskOver(() => worker);
+    desk.ask(said(machine, 'smoke'));
+    desk.ask(said(machine, 'smoke', 'smell'));
+    tell(LAST_PART, posted[0]?.asking);
+    tell({ kind: 'pairs', share: 0.5 }, posted[0]?.asking);
+    expect(desk.state.getState()).toMatchObject({ effects: null, pairs: null });
+    done();
+    expect(desk.state.getState().effects?.of.log).toHaveLength(2);
+  });
+
+  it('keeps the former of each part until the next one is told', () => {
+    const { worker, tell } = standIn();
+    const desk = deskOver(() => worker);
+    desk.ask(said(machine, 'smoke'));
+    tell({ kind: 'reasons', reasons: [] });
+    tell(LAST_PART);
+    desk.ask(said(machine, 'smoke', 'smell'));
+    tell({ kind: 'reasons', reasons: [] });
+    const { reasons, effects } = desk.state.getState();
+    expect([reasons?.of.log.length, effects?.of.log.length]).toEqual([2, 1]);
   });
 
   it('does not ask again for a build that only has another name, and does for another wiring', () => {
     const { worker, posted, done } = standIn();
     const desk = deskOver(() => worker);
     desk.ask(machine);
+    desk.ask({ ...machine, name: 'A name while it is at work' });
     done();
     desk.ask({ ...machine, name: 'Another name' });
     expect(posted).toHaveLength(1);
@@ -115,31 +125,31 @@ describe('the desk where a log is reckoned with', () => {
     expect(desk.state.getState().pairs).toBe(0.25);
     desk.stop();
     expect(first.ended()).toBe(1);
-    expect(desk.state.getState()).toMatchObject({ stopped: true, pairs: null, last: null });
+    expect(desk.state.getState()).toMatchObject({ stopped: true, pairs: null, effects: null });
     first.done();
-    expect(desk.state.getState().last).toBeNull();
+    expect(desk.state.getState().effects).toBeNull();
     desk.ask(machine);
     expect(second.posted[0]?.build).toBeDefined();
     second.done();
-    expect(desk.state.getState()).toMatchObject({ stopped: false, last: { reckoning: RECKONING } });
+    expect(desk.state.getState()).toMatchObject({ stopped: false, effects: { told: LAST_PART } });
   });
 
-  it('does it in the window where no worker can be had, or where one fails', async () => {
+  it('does it in the window where no worker can be had, or where one fails', () => {
     const asked: number[] = [];
-    const inWindow = ({ log }: ReckonTask, tell: (told: ReckonTold) => void) => {
+    const inWindow = ({ log, asking }: ReckonTask, tell: (told: ReckonTold) => void) => {
       asked.push(log.length);
-      tell({ kind: 'done', reckoning: RECKONING });
+      tell({ ...LAST_PART, asking });
     };
     const none = deskOver(() => {
       throw new Error('No worker here');
     }, inWindow);
     none.ask(said(machine, 'smoke'));
-    await expect.poll(() => none.state.getState().last?.log.length).toBe(1);
+    expect(none.state.getState().effects?.of.log.length).toBe(1);
     const failing = standIn();
     const other = deskOver(() => failing.worker, inWindow);
     other.ask(said(machine, 'smoke', 'smell'));
     failing.fail();
-    await expect.poll(() => other.state.getState().last?.log.length).toBe(2);
+    expect(other.state.getState().effects?.of.log.length).toBe(2);
     expect(asked).toEqual([1, 2]);
   });
 });
@@ -147,41 +157,44 @@ describe('the desk where a log is reckoned with', () => {
 describe('a cause that is met more or less often here than is usual', () => {
   const build = demo('wired');
   const log = [{ kind: 'noticed', what: 'clock-wrong', answer: 'yes' }] as const;
-  const answered = (
-    ask: ReturnType<typeof reckoner>,
-    task: Omit<ReckonTask, 'wiring' | 'log'>,
-  ): Reckoning => {
-    let told: ReckonTold | undefined;
-    ask({ ...task, wiring: 1, log }, (one) => {
-      told = one;
-    });
-    if (told?.kind !== 'done') throw new Error('It was not answered');
-    return told.reckoning;
+  const reckonerAtOnce = () => {
+    const waiting: (() => void)[] = [];
+    const ask = reckoner((goOn) => waiting.push(goOn));
+    return (task: Pick<ReckonTask, 'build' | 'priors'>): Suspects => {
+      let told: Suspects | undefined;
+      ask({ ...task, asking: 1, wiring: 1, log }, (one) => {
+        if (one.kind === 'suspects') told = one.suspects;
+      });
+      for (let next = waiting.shift(); next; next = waiting.shift()) next();
+      if (told === undefined) throw new Error('It was not answered');
+      return told;
+    };
   };
-  const oddsOf = ({ suspects }: Reckoning, one: CauseId, other: CauseId) => {
+  const oddsOf = ({ suspects }: Suspects, one: CauseId, other: CauseId) => {
     const chanceOf = (cause: CauseId) => suspects.find((each) => each.cause === cause)?.chance ?? 0;
     return chanceOf(one) / chanceOf(other);
   };
 
   it('has its odds against every other cause times the factor, by Bayes’ rule, and back when that is undone', () => {
-    const ask = reckoner();
-    const usual = answered(ask, { build, priors: [] });
-    const often = answered(ask, { priors: [{ cause: 'coin-cell', factor: 10 }] });
+    const ask = reckonerAtOnce();
+    const usual = ask({ build, priors: [] });
+    const often = ask({ priors: [{ cause: 'coin-cell', factor: 10 }] });
     for (const other of ['memory', 'board-fault', 'psu-fault', 'firmware'] as const)
       expect(oddsOf(often, 'coin-cell', other) / oddsOf(usual, 'coin-cell', other)).toBeCloseTo(10, 9);
-    expect(answered(ask, { priors: [] })).toEqual(usual);
+    expect(ask({ priors: [] })).toEqual(usual);
   });
 
   it('is reckoned with as if the build had been opened so', () => {
-    const ask = reckoner();
-    answered(ask, { build, priors: [] });
+    const ask = reckonerAtOnce();
+    ask({ build, priors: [] });
     const weighed = carriedOut(
       build,
       { name: 'weigh-cause', args: { cause: 'coin-cell', factor: 0.3 } },
       { name: 'weigh-cause', args: { cause: 'memory', factor: 10 } },
     );
-    expect(answered(ask, { priors: weighed.priors ?? [] })).toEqual(
-      reckon(dictionaryOf(faultsAsWritten(weighed)), log, trialsOf(weighed), withPairs),
+    const { suspects } = reckon(dictionaryOf(faultsAsWritten(weighed)), log, trialsOf(weighed), withPairs);
+    expect(ask({ priors: weighed.priors ?? [] }).suspects).toMatchObject(
+      suspects.map(({ cause, chance }) => ({ cause, chance })),
     );
   });
 

@@ -22,7 +22,7 @@ export function LargeResults({ diagnosis, shown, onClose }: LargeResultsProps) {
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what does not fit is scrolled to by keys */}
       <section className="large-scroll" aria-label="Trial" tabIndex={0}>
-        {diagnosis.reckoning?.worksNow && (
+        {diagnosis.believed?.worksNow && (
           <p className="large-caution">
             {WORKS_NOW.proves} {WORKS_NOW.provesNot}
           </p>

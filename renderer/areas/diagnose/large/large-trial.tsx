@@ -32,14 +32,15 @@ interface LargeTrialProps {
 export function LargeTrial({ diagnosis, onClose }: LargeTrialProps) {
   const workbench = useWorkbench();
   const [skipped, setSkipped] = useState<readonly ObservationId[]>([]);
-  const { reckoning, stops } = diagnosis;
+  const { next, awaited, stops } = diagnosis;
   const shown = useShownTrial(diagnosis);
   useUndoKeys();
-  const look = (reckoning?.looks ?? []).find(
+  const look = (next?.looks ?? []).find(
     ({ id, gainBits }) => !skipped.includes(id) && gainBits >= WORTH_A_LOOK_BITS,
   );
   const answerKey = (key: string): boolean => {
-    if (stops.length > 0) return false;
+    // A key pressed twice is no answer to the question after.
+    if (stops.length > 0 || awaited.has('next')) return false;
     if (look !== undefined) {
       if (key === 'y') answer(workbench, look.id, 'yes');
       else if (key === 'n') answer(workbench, look.id, 'no');
@@ -88,9 +89,9 @@ export function LargeTrial({ diagnosis, onClose }: LargeTrialProps) {
 
 /** What is likeliest now, or that it is none of these. */
 function headWords(diagnosis: Diagnosis): readonly string[] {
-  const { reckoning, stops } = diagnosis;
+  const { believed, stops } = diagnosis;
   if (stops.length > 0) return [];
-  if (reckoning === null) return ['Working out what each fault would show.'];
-  if (reckoning.noneLikeliest) return [`None of the known faults: ${percent(reckoning.noneOfThese)}`];
-  return reckoning.suspects.slice(0, TOLD).map(({ cause, chance }) => `${CAUSES[cause]}: ${percent(chance)}`);
+  if (believed === null) return ['Working out what each fault would show.'];
+  if (believed.noneLikeliest) return [`None of the known faults: ${percent(believed.noneOfThese)}`];
+  return believed.suspects.slice(0, TOLD).map(({ cause, chance }) => `${CAUSES[cause]}: ${percent(chance)}`);
 }

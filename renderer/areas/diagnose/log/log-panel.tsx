@@ -1,9 +1,9 @@
 import { Trash2, Undo2 } from 'lucide-react';
 import { listed } from '../../../../boards/base/listed';
 import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
+import type { LineEffect } from '../../../../boards/diagnosis/log/effects';
 import { lineWords } from '../../../../boards/diagnosis/log/log-words';
 import type { ReadLine } from '../../../../boards/diagnosis/log/read-log';
-import type { LineEffect } from '../../../../boards/diagnosis/log/reckoning';
 import { LIMITS } from '../../../../boards/document/limits';
 import { useAction } from '../../../actions/actions';
 import { Button, IconButton } from '../../../look/button';
@@ -16,10 +16,7 @@ import type { Diagnosis } from '../use-diagnosis';
 export function LogPanel({ diagnosis }: { readonly diagnosis: Diagnosis }) {
   const workbench = useWorkbench();
   const undo = useAction('edit.undo');
-  const { lines, reckoning, state } = diagnosis;
-  const effects = new Map(
-    (state === 'ready' ? (reckoning?.effects ?? []) : []).map((each) => [each.at, each]),
-  );
+  const { lines, effects, awaited } = diagnosis;
   return (
     <section className="log" aria-label="Log">
       <TextLine
@@ -44,9 +41,14 @@ export function LogPanel({ diagnosis }: { readonly diagnosis: Diagnosis }) {
           build.
         </p>
       ) : (
-        <ol className="log-lines" aria-label="Lines of the log, the last first" reversed>
+        <ol
+          className="log-lines"
+          aria-label="Lines of the log, the last first"
+          aria-busy={awaited.has('effects')}
+          reversed
+        >
           {lines.toReversed().map((line) => (
-            <Line key={line.at} diagnosis={diagnosis} line={line} effect={effects.get(line.at)} />
+            <Line key={line.at} diagnosis={diagnosis} line={line} effect={effects.get(line.entry)} />
           ))}
         </ol>
       )}

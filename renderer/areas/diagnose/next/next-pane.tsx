@@ -16,7 +16,7 @@ export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
   const shown = useShownTrial(diagnosis);
   const said = diagnosis.lines.filter(({ current }) => current).length;
   return (
-    <aside className="findings next-pane" aria-label="What to do">
+    <aside className="findings next-pane" aria-label="What to do" aria-busy={diagnosis.awaited.has('next')}>
       <Tabs className="shelf-tabs">
         <div className="panel-head">
           <TabList className="tab-list" aria-label="What to do">
@@ -29,7 +29,7 @@ export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
           </TabList>
         </div>
         <TabPanel id="next" className="tab-panel next-scroll">
-          {diagnosis.reckoning?.worksNow && <WorksNow />}
+          {diagnosis.believed?.worksNow && <WorksNow />}
           {diagnosis.stops.length > 0 ? (
             <p className="next-none">
               No trial: something burned, smoked, sparked or gave a shock. Do what stands at the top.
@@ -62,7 +62,7 @@ export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
 
 function NoTrial({ diagnosis }: { readonly diagnosis: Diagnosis }) {
   // Right after a stop was taken back the trials are not worked out again yet.
-  if (diagnosis.reckoning === null || diagnosis.reckoning.stops.length > 0) return null;
+  if (diagnosis.awaited.has('next')) return null;
   return (
     <p className="next-none">
       No trial that may be made would tell more. Look again at what is noticed, or ask somebody qualified.

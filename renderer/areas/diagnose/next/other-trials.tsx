@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-words';
 import { tellingLines } from '../../../../boards/diagnosis/log/read-log';
-import type { ReasonedTrial } from '../../../../boards/diagnosis/log/reckoning';
+import type { ReasonedTrial } from '../../../../boards/diagnosis/log/reasoned-trials';
 import type { Trial } from '../../../../boards/diagnosis/trials/trial';
 import { Button } from '../../../look/button';
 import { effortWords, gainWords, RISK_WORDS, TELLS_NOTHING, waitsWords } from '../../../words/trouble-words';
@@ -20,13 +20,13 @@ interface OtherTrialsProps {
 export function OtherTrials({ diagnosis, shown }: OtherTrialsProps) {
   const { session } = useWorkbench();
   const [all, setAll] = useState(false);
-  const { build, trials, reckoning, lines } = diagnosis;
-  if (reckoning === null) return null;
-  const reasoned = new Map(reckoning.trials.map((each) => [each.trial, each]));
+  const { build, trials, next, lines } = diagnosis;
+  if (next === null) return null;
+  const reasoned = new Map(next.trials.map((each) => [each.trial, each]));
   const made = new Set(
     tellingLines(lines).flatMap(({ told }) => (told.kind === 'tried' ? [told.tried.trial.id] : [])),
   );
-  const open = reckoning.trials.flatMap((each): readonly (readonly [Trial, ReasonedTrial])[] => {
+  const open = next.trials.flatMap((each): readonly (readonly [Trial, ReasonedTrial])[] => {
     const trial = trials.find(({ id }) => id === each.trial);
     return trial && each.risk === undefined && each.trial !== shown ? [[trial, each]] : [];
   });

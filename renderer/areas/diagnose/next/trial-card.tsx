@@ -17,11 +17,11 @@ interface TrialCardProps {
 }
 
 /** One trial: how it is made, what to mind, and what each result would say. */
-export function TrialCard({ diagnosis: { build, reckoning }, shown: { trial, reasoned } }: TrialCardProps) {
+export function TrialCard({ diagnosis: { build, next }, shown: { trial, reasoned } }: TrialCardProps) {
   const workbench = useWorkbench();
   const { title, steps } = trialWordsIn(build, trial);
   const card = useInSight(trial.id);
-  const isBest = reckoning?.trials[0]?.trial === trial.id;
+  const isBest = next?.trials[0]?.trial === trial.id;
   return (
     <section ref={card} className="trial" aria-label={title} tabIndex={-1}>
       <p className="soft small">

@@ -1,4 +1,4 @@
-import type { ReasonedTrial } from '../../../../boards/diagnosis/log/reckoning';
+import type { ReasonedTrial } from '../../../../boards/diagnosis/log/reasoned-trials';
 import type { Trial } from '../../../../boards/diagnosis/trials/trial';
 import { useSession } from '../../../workbench';
 import type { Diagnosis } from '../use-diagnosis';
@@ -10,9 +10,9 @@ export interface ShownTrial {
 }
 
 /** The chosen trial while it may be made, otherwise the best one; undefined where there is none. */
-export function useShownTrial({ reckoning, trials }: Diagnosis): ShownTrial | undefined {
+export function useShownTrial({ next, trials }: Diagnosis): ShownTrial | undefined {
   const chosen = useSession((session) => session.trial);
-  const open = (reckoning?.trials ?? []).filter(({ risk }) => risk === undefined);
+  const open = (next?.trials ?? []).filter(({ risk }) => risk === undefined);
   const reasoned = open.find(({ trial }) => trial === chosen) ?? open[0];
   const trial = trials.find(({ id }) => id === reasoned?.trial);
   return reasoned && trial && { trial, reasoned };

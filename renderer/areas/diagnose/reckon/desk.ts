@@ -1,33 +1,41 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { byIdentity } from '../../../../boards/base/by-identity';
 import { machineOf, NO_PRIORS } from '../../../../boards/diagnosis/faults/faults';
-import type { Reckoning } from '../../../../boards/diagnosis/log/reckoning';
+import type { ReckoningPart } from '../../../../boards/diagnosis/log/reckoning';
 import type { Build } from '../../../../boards/document/build';
 import { logOf } from '../../../../boards/document/trouble';
+import { laterByMessages } from './later';
 import { type ReckonTask, type ReckonTold, reckoner, samePriors } from './work-out';
 
 /** What the desk needs of a worker. */
 export type WorkerLike = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
 
+/** All that a reckoning is of; the wiring stands for the build. */
+export type Question = Omit<ReckonTask, 'asking' | 'build'>;
+
 type Asked = Required<ReckonTask>;
 
-/** All that a reckoning is of; the wiring stands for the build. */
-type Question = Omit<Asked, 'build'>;
+/** The parts of a reckoning, in the order in which they are told. */
+export const PARTS = ['suspects', 'reasons', 'next', 'effects'] as const;
+export type Part = (typeof PARTS)[number];
 
-/** A reckoning, and what it is of. */
-interface Reckoned extends Question {
-  readonly reckoning: Reckoning;
+/** A part of a reckoning, and what it is of. */
+export interface Reckoned<Kind extends Part> {
+  readonly of: Question;
+  readonly told: Extract<ReckoningPart, { readonly kind: Kind }>;
 }
 
-interface DeskState {
-  readonly last: Reckoned | null;
+/** The last of each part: until the next one is told the former stands. */
+export type Parts = { readonly [Kind in Part]: Reckoned<Kind> | null };
+
+interface DeskState extends Parts {
   /** The share of the pairs of faults that is worked out, while they are; null otherwise. */
   readonly pairs: number | null;
   /** Whether the person stopped what was being worked out. */
   readonly stopped: boolean;
 }
 
-/** Where the log of a build is reckoned with, one after the other; of those that wait only the newest counts. */
+/** Where the log of a build is reckoned with. What is asked ends what was being reckoned for an older asking. */
 export interface Desk {
   readonly state: StoreApi<DeskState>;
   /** What is asked about a build: a number for its wiring and its tray, the same for builds that differ in names and notes alone. */
@@ -37,15 +45,24 @@ export interface Desk {
   readonly stop: () => void;
 }
 
-/** Where no worker can be had the window does it itself, and stands still meanwhile. */
-export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
-  const state = createStore<DeskState>()(() => ({ last: null, pairs: null, stopped: false }));
+/** Where no worker can be had the window does it itself, in pieces. */
+export function deskOver(open: () => WorkerLike, inWindow?: ReturnType<typeof reckoner>): Desk {
+  const state = createStore<DeskState>()(() => ({
+    suspects: null,
+    reasons: null,
+    next: null,
+    effects: null,
+    pairs: null,
+    stopped: false,
+  }));
   let worker: WorkerLike | null = null;
   /** The wiring that the worker has the build of. */
   let sent: number | null = null;
+  /** What was asked last; it stays when it is answered. */
   let asked: Asked | null = null;
-  let waiting: Asked | null = null;
   let broken = false;
+  let ownHands = inWindow;
+  let askings = 0;
   let wirings = 0;
   const numberOf = byIdentity((_: Build) => ++wirings, machineOf);
   const taskOf = (build: Build): Question => ({
@@ -54,21 +71,19 @@ export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
     log: logOf(build),
   });
 
-  const hear = (task: Asked, told: ReckonTold) => {
+  const hear = ({ asking, ...told }: ReckonTold) => {
+    // What is told to an older asking is of what was said before.
+    if (asked?.asking !== asking) return;
     if (told.kind === 'pairs') {
       state.setState({ pairs: told.share });
       return;
     }
-    const { build: _, ...question } = task;
-    asked = null;
-    state.setState({ last: { ...question, reckoning: told.reckoning }, pairs: null });
-    const next = waiting;
-    waiting = null;
-    if (next !== null) put(next);
+    const { wiring, priors, log } = asked;
+    state.setState({ [told.kind]: { of: { wiring, priors, log }, told }, pairs: null });
   };
   const byHand = (task: Asked) => {
-    // Not at once: the window shows first that it is at work.
-    setTimeout(() => asked === task && inWindow(task, (told) => hear(task, told)));
+    ownHands ??= reckoner(laterByMessages());
+    ownHands(task, hear);
   };
   const failed = () => {
     worker?.terminate();
@@ -77,8 +92,8 @@ export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
   };
   const opened = (): WorkerLike => {
     const fresh = open();
-    fresh.onmessage = ({ data }: MessageEvent<ReckonTold>) => asked !== null && hear(asked, data);
-    fresh.onerror = failed;
+    fresh.onmessage = ({ data }: MessageEvent<ReckonTold>) => worker === fresh && hear(data);
+    fresh.onerror = () => worker === fresh && failed();
     return fresh;
   };
   const put = (task: Asked) => {
@@ -100,30 +115,30 @@ export function deskOver(open: () => WorkerLike, inWindow = reckoner()): Desk {
     state,
     taskOf,
     ask: (build) => {
-      const task = { ...taskOf(build), build };
-      const newest = waiting ?? asked ?? state.getState().last;
-      if (newest && isOf(newest, task)) return;
-      state.setState({ stopped: false });
-      if (asked === null) put(task);
-      else waiting = task;
+      const question = taskOf(build);
+      const newest = asked ?? state.getState().effects?.of;
+      if (newest && isOf(newest, question)) return;
+      state.setState({ stopped: false, pairs: null });
+      askings += 1;
+      put({ ...question, asking: askings, build });
     },
     stop: () => {
       if (asked === null) return;
       worker?.terminate();
-      [worker, sent, asked, waiting] = [null, null, null, null];
+      [worker, sent, asked] = [null, null, null];
       state.setState({ stopped: true, pairs: null });
     },
   };
 }
 
 /** Whether a reckoning is of just this wiring, this weighing and this log. */
-export function isOf(reckoned: Question, task: Question): boolean {
-  const { length } = task.log;
+export function isOf(reckoned: Question, question: Question): boolean {
+  const { length } = question.log;
   return (
-    reckoned.wiring === task.wiring &&
-    samePriors(reckoned.priors, task.priors) &&
+    reckoned.wiring === question.wiring &&
+    samePriors(reckoned.priors, question.priors) &&
     reckoned.log.length === length &&
-    reckoned.log.every((entry, at) => entry === task.log[at])
+    reckoned.log.every((entry, at) => entry === question.log[at])
   );
 }
 

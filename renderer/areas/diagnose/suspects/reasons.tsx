@@ -2,31 +2,33 @@ import { capital } from '../../../../boards/base/capital';
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
 import { lineWords } from '../../../../boards/diagnosis/log/log-words';
-import type { ReasonedSuspect } from '../../../../boards/diagnosis/log/reckoning';
+import type { Suspect } from '../../../../boards/diagnosis/log/reckoning';
 import type { Diagnosis } from '../use-diagnosis';
 import { HowOften } from './how-often';
 
 interface ReasonsProps {
   readonly diagnosis: Diagnosis;
-  readonly suspect: ReasonedSuspect;
+  readonly suspect: Suspect;
 }
 
 /** What of a cause is likeliest, what was said for it, against it, and of neither, and how often it is met here. */
 export function Reasons({ diagnosis, suspect }: ReasonsProps) {
-  const { build, lines } = diagnosis;
-  const { cause, faults, chance, speaksFor, speaksAgainst, silent } = suspect;
-  const said = (places: readonly number[]) =>
+  const { build, why, awaited } = diagnosis;
+  const { cause, faults, chance } = suspect;
+  // Until the new reasons are there those for the same suspect stand, of what was said before.
+  const reasons = why?.of.get(cause);
+  const said = (places: readonly number[] = []) =>
     places.flatMap((at) => {
-      const line = lines[at];
+      const line = why?.lines[at];
       return line === undefined ? [] : [{ at, ...lineWords(build, line) }];
     });
   const groups = [
-    { title: 'For it', sign: '+', said: said(speaksFor) },
-    { title: 'Against it', sign: '−', said: said(speaksAgainst) },
-    { title: 'Says nothing of it', sign: '·', said: said(silent) },
+    { title: 'For it', sign: '+', said: said(reasons?.speaksFor) },
+    { title: 'Against it', sign: '−', said: said(reasons?.speaksAgainst) },
+    { title: 'Says nothing of it', sign: '·', said: said(reasons?.silent) },
   ].filter((group) => group.said.length > 0);
   return (
-    <section className="reasons" aria-label={`Reasons: ${CAUSES[cause]}`}>
+    <section className="reasons" aria-label={`Reasons: ${CAUSES[cause]}`} aria-busy={awaited.has('reasons')}>
       <h3>
         {capital(CAUSES[cause])}, {percent(chance)}
       </h3>

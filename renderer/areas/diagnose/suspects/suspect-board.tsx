@@ -1,6 +1,6 @@
 import { Suspense, useEffect, useMemo } from 'react';
 import { listed } from '../../../../boards/base/listed';
-import type { ReasonedSuspect } from '../../../../boards/diagnosis/log/reckoning';
+import type { Suspect } from '../../../../boards/diagnosis/log/reckoning';
 import type { Build } from '../../../../boards/document/build';
 import { leadName } from '../../../../boards/document/names';
 import type { Mark, Target } from '../../../canvas/canvas-props';
@@ -11,8 +11,8 @@ import { useBuild, useSession, useWorkbench } from '../../../workbench';
 import { BOARD_CANVAS } from '../../wire/board-canvas-part';
 
 interface SuspectBoardProps {
-  readonly suspects: readonly ReasonedSuspect[];
-  readonly shown: ReasonedSuspect | undefined;
+  readonly suspects: readonly Suspect[];
+  readonly shown: Suspect | undefined;
 }
 
 /** A fault that is less likely than this is not marked on the board. */
@@ -88,7 +88,7 @@ function Board({ suspects, shown }: SuspectBoardProps) {
 }
 
 /** The leads of the build that the likeliest faults of a suspect are about. */
-function leadsWithPlace(build: Build, suspect: ReasonedSuspect | undefined): readonly string[] {
+function leadsWithPlace(build: Build, suspect: Suspect | undefined): readonly string[] {
   const [first] = suspect?.faults ?? [];
   const worth = (suspect?.faults ?? []).filter(({ chance }) => chance >= (first?.chance ?? 0) / 3);
   return [...new Set(worth.flatMap(({ lead }) => lead ?? []))].filter((lead) =>
@@ -96,7 +96,7 @@ function leadsWithPlace(build: Build, suspect: ReasonedSuspect | undefined): rea
   );
 }
 
-function marksOf(suspects: readonly ReasonedSuspect[]): readonly Mark[] {
+function marksOf(suspects: readonly Suspect[]): readonly Mark[] {
   const leads = new Set(
     suspects.flatMap(({ faults }) =>
       faults.flatMap(({ lead, chance }) => (lead !== undefined && chance >= MARKED_FROM ? [lead] : [])),

@@ -4,7 +4,7 @@ import { capital } from '../../../../boards/base/capital';
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES, type CauseId } from '../../../../boards/diagnosis/faults/causes';
 import { factorOf } from '../../../../boards/diagnosis/faults/priors';
-import type { Reckoning } from '../../../../boards/diagnosis/log/reckoning';
+import type { Suspects } from '../../../../boards/diagnosis/log/reckoning';
 import { doubleWords } from '../../../../boards/diagnosis/words';
 import type { Build } from '../../../../boards/document/build';
 import { Button } from '../../../look/button';
@@ -21,7 +21,7 @@ const DOUBLE_FROM = 0.02;
 
 interface SuspectListProps {
   readonly build: Build;
-  readonly reckoning: Reckoning;
+  readonly believed: Suspects;
   readonly shown: CauseId;
 }
 
@@ -38,10 +38,10 @@ interface Row {
 }
 
 /** Causes with bar and number, and that it is none of them; the chosen one is told below. */
-export function SuspectList({ build, reckoning, shown }: SuspectListProps) {
+export function SuspectList({ build, believed, shown }: SuspectListProps) {
   const { session } = useWorkbench();
   const [all, setAll] = useState(false);
-  const { suspects, noneOfThese } = reckoning;
+  const { suspects, noneOfThese } = believed;
   const listed = all ? suspects : suspects.slice(0, FIRST);
   const isListed = listed.some(({ cause }) => cause === shown);
   const others = isListed ? [] : suspects.filter(({ cause }) => cause === shown);
@@ -55,7 +55,7 @@ export function SuspectList({ build, reckoning, shown }: SuspectListProps) {
       told: false,
     }),
   );
-  const doubles = reckoning.doubles.map(
+  const doubles = believed.doubles.map(
     ({ causes, chance, names }): Row => ({
       id: causes.join(' and '),
       words: doubleWords({ causes }),

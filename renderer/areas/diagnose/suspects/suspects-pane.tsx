@@ -12,65 +12,68 @@ import { SuspectList } from './suspect-list';
 
 /** What may be wrong, by how likely it is; the reasons for the chosen one; where on the board it sits. */
 export function SuspectsPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
-  const { reckoning, state, pairs, stop, again, lines } = diagnosis;
+  const { believed, awaited, state, lines } = diagnosis;
   const chosen = useSession(({ suspect }) => suspect);
-  const suspects = reckoning?.suspects ?? [];
+  const suspects = believed?.suspects ?? [];
   const shown = suspects.find(({ cause }) => cause === chosen) ?? suspects[0];
   const nothingSaid = !lines.some(({ counts }) => counts);
   useFirstAnnounced(diagnosis);
   return (
-    <main className="suspects-pane" aria-label="Suspects" aria-busy={state !== 'ready'}>
+    <main className="suspects-pane" aria-label="Suspects" aria-busy={awaited.has('suspects')}>
       <header className="panel-head">
         <h2>What it may be</h2>
         <p className="soft small">likeliest first</p>
       </header>
       <div className="suspects-scroll">
-        {(state === 'long' || state === 'stopped') && (
-          <div className="suspects-wait" role="status">
-            <p>
-              {state === 'stopped'
-                ? 'Stopped. What stands here is of what was said before.'
-                : pairs === null
-                  ? 'Working out what each fault would show on this build.'
-                  : `One fault alone explains it badly. Working out two at once: ${percent(pairs)}.`}
-            </p>
-            <Button onPress={state === 'stopped' ? again : stop}>
-              {state === 'stopped' ? 'Go on' : 'Stop'}
-            </Button>
-          </div>
-        )}
-        {reckoning === null && state === 'working' && <p className="suspects-note soft">One moment.</p>}
-        {reckoning && nothingSaid && <p className="suspects-note">{NOTHING_SAID}</p>}
-        {reckoning?.noneLikeliest && (
+        {believed === null && state === 'working' && <p className="suspects-note soft">One moment.</p>}
+        {believed && nothingSaid && <p className="suspects-note">{NOTHING_SAID}</p>}
+        {believed?.noneLikeliest && (
           <p className="suspects-note suspects-none" role="note">
             {NONE_LIKELIEST}
           </p>
         )}
-        {(reckoning ? contradictionWords(reckoning) : []).map((words) => (
+        {(believed ? contradictionWords(believed) : []).map((words) => (
           <p key={words} className="suspects-note suspects-none" role="note">
             {words}
           </p>
         ))}
-        {reckoning && shown && (
+        {believed && shown && (
           <>
-            <SuspectList build={diagnosis.build} reckoning={reckoning} shown={shown.cause} />
+            <SuspectList build={diagnosis.build} believed={believed} shown={shown.cause} />
             <Reasons diagnosis={diagnosis} suspect={shown} />
           </>
         )}
+        <Wait diagnosis={diagnosis} />
       </div>
       <SuspectBoard suspects={suspects} shown={shown} />
     </main>
   );
 }
 
+/** What it waits for, once that takes long: below everything else, so that nothing moves when it comes. */
+function Wait({ diagnosis: { awaited, state, pairs, stop, again } }: { readonly diagnosis: Diagnosis }) {
+  if (state !== 'long' && state !== 'stopped') return null;
+  const what = awaited.has('suspects')
+    ? pairs === null
+      ? 'Working out what each fault would show on this build.'
+      : `One fault alone explains it badly. Working out two at once: ${percent(pairs)}.`
+    : 'Working out the reasons and what to do next.';
+  return (
+    <div className="suspects-wait" role="status">
+      <p>{state === 'stopped' ? 'Stopped. Not all that stands here is of what was said last.' : what}</p>
+      <Button onPress={state === 'stopped' ? again : stop}>{state === 'stopped' ? 'Go on' : 'Stop'}</Button>
+    </div>
+  );
+}
+
 /** Says aloud what is likeliest once it has become another; nothing at the first look. */
 function useFirstAnnounced(diagnosis: Diagnosis): void {
   const { session } = useWorkbench();
-  const { reckoning, state } = diagnosis;
-  const [first] = reckoning?.suspects ?? [];
-  const none = reckoning?.noneLikeliest === true;
+  const { believed, awaited } = diagnosis;
+  const [first] = believed?.suspects ?? [];
+  const none = believed?.noneLikeliest === true;
   const words =
-    first === undefined || state !== 'ready'
+    first === undefined || awaited.has('suspects')
       ? null
       : none
         ? NONE_LIKELIEST

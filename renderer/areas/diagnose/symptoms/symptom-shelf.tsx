@@ -13,7 +13,7 @@ const FIRST = 3;
 /** What there is to notice, by when it shows; the most telling questions first. */
 export function SymptomShelf({ diagnosis }: { readonly diagnosis: Diagnosis }) {
   const [wanted, setWanted] = useState('');
-  const { lines, reckoning } = diagnosis;
+  const { lines, next, awaited } = diagnosis;
   const answers = answersIn(lines);
   const words = wanted.trim().toLowerCase().split(/\s+/);
   const found = OBSERVATIONS.filter(({ id, question, sign, codes }) => {
@@ -24,7 +24,7 @@ export function SymptomShelf({ diagnosis }: { readonly diagnosis: Diagnosis }) {
     title: MOMENT_WORDS[moment],
     asked: found.filter((each) => each.moment === moment),
   })).filter(({ asked }) => asked.length > 0);
-  const looks = (reckoning?.looks ?? []).slice(0, FIRST).flatMap(({ id }) => observationNamed(id) ?? []);
+  const looks = (next?.looks ?? []).slice(0, FIRST).flatMap(({ id }) => observationNamed(id) ?? []);
   const first = wanted.trim() === '' && looks.length > 0;
   return (
     <section className="shelf symptoms" aria-label="What is noticed">
@@ -42,7 +42,7 @@ export function SymptomShelf({ diagnosis }: { readonly diagnosis: Diagnosis }) {
       </div>
       <div className="symptom-scroll">
         {first && (
-          <section className="look-first" aria-label="Look first">
+          <section className="look-first" aria-label="Look first" aria-busy={awaited.has('next')}>
             <h3>
               Look first <span className="soft small">the answers that tell most</span>
             </h3>
