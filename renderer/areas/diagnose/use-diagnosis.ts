@@ -63,7 +63,8 @@ const deskOf = byIdentity((_: Workbench): Desk => {
 });
 
 export function useDiagnosis(): Diagnosis {
-  const desk = deskOf(useWorkbench());
+  const workbench = useWorkbench();
+  const desk = deskOf(workbench);
   const build = useBuild();
   const { suspects, reasons, next, effects, pairs, stopped } = useStore(desk.state);
   const trials = useMemo(() => trialsOf(build), [build]);
@@ -75,6 +76,11 @@ export function useDiagnosis(): Diagnosis {
   const ready = awaited.size === 0;
   const [long, setLong] = useState(false);
   useEffect(() => desk.ask(build), [desk, build]);
+  // An answer is on its way before anything is drawn of it.
+  useEffect(
+    () => workbench.editor.subscribe(({ open }) => open && desk.ask(open.history.present)),
+    [desk, workbench],
+  );
   useEffect(() => {
     if (ready) return;
     const timer = setTimeout(() => setLong(true), LONG_MS);

@@ -14,6 +14,7 @@ export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
   const large = useAction('view.large-steps');
   const print = useAction('file.print-trouble');
   const shown = useShownTrial(diagnosis);
+  const { build, lines, trials, next } = diagnosis;
   const said = diagnosis.lines.filter(({ current }) => current).length;
   return (
     <aside className="findings next-pane" aria-label="What to do" aria-busy={diagnosis.awaited.has('next')}>
@@ -36,8 +37,12 @@ export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
             </p>
           ) : (
             <>
-              {shown ? <TrialCard diagnosis={diagnosis} shown={shown} /> : <NoTrial diagnosis={diagnosis} />}
-              <OtherTrials diagnosis={diagnosis} shown={shown?.trial.id} />
+              {shown ? (
+                <TrialCard build={build} next={next} shown={shown} />
+              ) : (
+                <NoTrial diagnosis={diagnosis} />
+              )}
+              <OtherTrials build={build} lines={lines} trials={trials} next={next} shown={shown?.trial.id} />
             </>
           )}
         </TabPanel>

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-words';
 import { tellingLines } from '../../../../boards/diagnosis/log/read-log';
 import type { ReasonedTrial } from '../../../../boards/diagnosis/log/reasoned-trials';
@@ -11,16 +11,20 @@ import type { Diagnosis } from '../use-diagnosis';
 /** So many stand in the list at first: what comes after tells less for its work. */
 const FIRST = 6;
 
-interface OtherTrialsProps {
-  readonly diagnosis: Diagnosis;
+interface OtherTrialsProps extends Pick<Diagnosis, 'build' | 'lines' | 'trials' | 'next'> {
   readonly shown: string | undefined;
 }
 
 /** What else may be tried, the best first, and what is held back, with the reason. */
-export function OtherTrials({ diagnosis, shown }: OtherTrialsProps) {
+export const OtherTrials = memo(function OtherTrials({
+  build,
+  lines,
+  trials,
+  next,
+  shown,
+}: OtherTrialsProps) {
   const { session } = useWorkbench();
   const [all, setAll] = useState(false);
-  const { build, trials, next, lines } = diagnosis;
   if (next === null) return null;
   const reasoned = new Map(next.trials.map((each) => [each.trial, each]));
   const made = new Set(
@@ -34,7 +38,7 @@ export function OtherTrials({ diagnosis, shown }: OtherTrialsProps) {
   // What follows on another trial is listed once that was made; of the leads that go back one line says it.
   const idle = trials.filter(({ id, after }) => !made.has(id) && !reasoned.has(id) && after === undefined);
   const back = trials.filter(({ id, lead }) => !made.has(id) && !reasoned.has(id) && lead !== undefined);
-  const waits = (trial: Trial) => whyNot(diagnosis, trial);
+  const waits = (trial: Trial) => whyNot({ build, trials, lines }, trial);
   return (
     <section className="other-trials" aria-label="Other trials">
       <h3>Other trials</h3>
@@ -75,10 +79,13 @@ export function OtherTrials({ diagnosis, shown }: OtherTrialsProps) {
       )}
     </section>
   );
-}
+});
 
 /** Why a trial is not among those to be made. */
-function whyNot({ build, trials, lines }: Diagnosis, { after }: Trial): string {
+function whyNot(
+  { build, trials, lines }: Pick<Diagnosis, 'build' | 'trials' | 'lines'>,
+  { after }: Trial,
+): string {
   const before = after && trials.find(({ id }) => id === after.trial);
   const isMet = tellingLines(lines).some(
     ({ told }) =>

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { memo, useEffect, useRef } from 'react';
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
 import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-words';
@@ -11,13 +11,16 @@ import { noteResult } from '../doings';
 import type { Diagnosis } from '../use-diagnosis';
 import type { ShownTrial } from './use-shown-trial';
 
-interface TrialCardProps {
-  readonly diagnosis: Diagnosis;
+interface TrialCardProps extends Pick<Diagnosis, 'build' | 'next'> {
   readonly shown: ShownTrial;
 }
 
 /** One trial: how it is made, what to mind, and what each result would say. */
-export function TrialCard({ diagnosis: { build, next }, shown: { trial, reasoned } }: TrialCardProps) {
+export const TrialCard = memo(function TrialCard({
+  build,
+  next,
+  shown: { trial, reasoned },
+}: TrialCardProps) {
   const workbench = useWorkbench();
   const { title, steps } = trialWordsIn(build, trial);
   const card = useInSight(trial.id);
@@ -58,7 +61,7 @@ export function TrialCard({ diagnosis: { build, next }, shown: { trial, reasoned
       </ul>
     </section>
   );
-}
+});
 
 /**
  * Begins another trial at its head. The button that brought it is gone then, so the focus comes along, unless it is

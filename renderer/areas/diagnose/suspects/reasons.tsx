@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { capital } from '../../../../boards/base/capital';
 import { percent } from '../../../../boards/base/percent';
 import { CAUSES } from '../../../../boards/diagnosis/faults/causes';
@@ -6,14 +7,14 @@ import type { Suspect } from '../../../../boards/diagnosis/log/reckoning';
 import type { Diagnosis } from '../use-diagnosis';
 import { HowOften } from './how-often';
 
-interface ReasonsProps {
-  readonly diagnosis: Diagnosis;
+interface ReasonsProps extends Pick<Diagnosis, 'build' | 'why'> {
+  /** Whether the reasons are still those of what was said before. */
+  readonly awaited: boolean;
   readonly suspect: Suspect;
 }
 
 /** What of a cause is likeliest, what was said for it, against it, and of neither, and how often it is met here. */
-export function Reasons({ diagnosis, suspect }: ReasonsProps) {
-  const { build, why, awaited } = diagnosis;
+export const Reasons = memo(function Reasons({ build, why, awaited, suspect }: ReasonsProps) {
   const { cause, faults, chance } = suspect;
   // Until the new reasons are there those for the same suspect stand, of what was said before.
   const reasons = why?.of.get(cause);
@@ -28,7 +29,7 @@ export function Reasons({ diagnosis, suspect }: ReasonsProps) {
     { title: 'Says nothing of it', sign: '·', said: said(reasons?.silent) },
   ].filter((group) => group.said.length > 0);
   return (
-    <section className="reasons" aria-label={`Reasons: ${CAUSES[cause]}`} aria-busy={awaited.has('reasons')}>
+    <section className="reasons" aria-label={`Reasons: ${CAUSES[cause]}`} aria-busy={awaited}>
       <h3>
         {capital(CAUSES[cause])}, {percent(chance)}
       </h3>
@@ -62,4 +63,4 @@ export function Reasons({ diagnosis, suspect }: ReasonsProps) {
       <HowOften build={build} cause={cause} />
     </section>
   );
-}
+});

@@ -1,4 +1,4 @@
-import { Suspense, useEffect, useMemo } from 'react';
+import { memo, Suspense, useEffect, useMemo } from 'react';
 import { listed } from '../../../../boards/base/listed';
 import type { Suspect } from '../../../../boards/diagnosis/log/reckoning';
 import type { Build } from '../../../../boards/document/build';
@@ -19,13 +19,13 @@ interface SuspectBoardProps {
 const MARKED_FROM = 0.05;
 
 /** The board with what is suspected marked on it, and the shown suspect outlined where it sits. */
-export function SuspectBoard(props: SuspectBoardProps) {
+export const SuspectBoard = memo(function SuspectBoard(props: SuspectBoardProps) {
   return (
     <Suspense fallback={<div className="suspect-board" />}>
       <Board {...props} />
     </Suspense>
   );
-}
+});
 
 function Board({ suspects, shown }: SuspectBoardProps) {
   const BoardCanvas = usePart(BOARD_CANVAS);

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
 import { capital } from '../../../../boards/base/capital';
 import { percent } from '../../../../boards/base/percent';
@@ -38,7 +38,7 @@ interface Row {
 }
 
 /** Causes with bar and number, and that it is none of them; the chosen one is told below. */
-export function SuspectList({ build, believed, shown }: SuspectListProps) {
+export const SuspectList = memo(function SuspectList({ build, believed, shown }: SuspectListProps) {
   const { session } = useWorkbench();
   const [all, setAll] = useState(false);
   const { suspects, noneOfThese } = believed;
@@ -114,4 +114,4 @@ export function SuspectList({ build, believed, shown }: SuspectListProps) {
       )}
     </>
   );
-}
+});

@@ -12,7 +12,7 @@ import { SuspectList } from './suspect-list';
 
 /** What may be wrong, by how likely it is; the reasons for the chosen one; where on the board it sits. */
 export function SuspectsPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
-  const { believed, awaited, state, lines } = diagnosis;
+  const { build, believed, why, awaited, state, lines } = diagnosis;
   const chosen = useSession(({ suspect }) => suspect);
   const suspects = believed?.suspects ?? [];
   const shown = suspects.find(({ cause }) => cause === chosen) ?? suspects[0];
@@ -39,8 +39,8 @@ export function SuspectsPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
         ))}
         {believed && shown && (
           <>
-            <SuspectList build={diagnosis.build} believed={believed} shown={shown.cause} />
-            <Reasons diagnosis={diagnosis} suspect={shown} />
+            <SuspectList build={build} believed={believed} shown={shown.cause} />
+            <Reasons build={build} why={why} awaited={awaited.has('reasons')} suspect={shown} />
           </>
         )}
         <Wait diagnosis={diagnosis} />

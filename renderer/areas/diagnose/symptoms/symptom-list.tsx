@@ -1,4 +1,4 @@
-import type { KeyboardEvent } from 'react';
+import { type KeyboardEvent, memo } from 'react';
 import { GridList, GridListHeader, GridListSection } from 'react-aria-components/GridList';
 import type { Observation } from '../../../../boards/diagnosis/observations/observation';
 import { type ObservationId, observationNamed } from '../../../../boards/diagnosis/observations/observations';
@@ -10,7 +10,7 @@ import { SymptomRow } from './symptom-row';
 type Asked = Observation<ObservationId>;
 
 /** Questions under a heading; without one they stand by themselves. */
-interface SymptomSection {
+export interface SymptomSection {
   readonly title?: string;
   readonly asked: readonly Asked[];
 }
@@ -29,7 +29,7 @@ const SAID: Readonly<Record<string, 'yes' | 'no' | null>> = {
 };
 
 /** Questions to be answered by buttons, or by Y, N and Delete on the one that has the focus. */
-export function SymptomList({ label, sections, answers }: SymptomListProps) {
+export const SymptomList = memo(function SymptomList({ label, sections, answers }: SymptomListProps) {
   const workbench = useWorkbench();
   const onKeyDown = (event: KeyboardEvent) => {
     const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
@@ -65,7 +65,7 @@ export function SymptomList({ label, sections, answers }: SymptomListProps) {
       </GridList>
     </div>
   );
-}
+});
 
 function countWords(asked: readonly Asked[], answers: ReadonlyMap<ObservationId, Answer>): string {
   const said = asked.filter(({ id }) => answers.has(id)).length;

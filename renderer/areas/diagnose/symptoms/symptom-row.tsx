@@ -1,4 +1,5 @@
 import { BookOpen, Ear, Eye, Gauge, Hand, type LucideIcon, Pointer, Wind } from 'lucide-react';
+import { memo } from 'react';
 import { GridListItem } from 'react-aria-components/GridList';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import type { Observation, Sense } from '../../../../boards/diagnosis/observations/observation';
@@ -30,7 +31,7 @@ const CHOICES = [
 ] as const;
 
 /** One question: what to notice, what yes is like, and the three answers. */
-export function SymptomRow({ asked, answer }: SymptomRowProps) {
+export const SymptomRow = memo(function SymptomRow({ asked, answer }: SymptomRowProps) {
   const workbench = useWorkbench();
   const { id, question, sign, sense, stop } = asked;
   const Icon = ICONS[sense];
@@ -67,4 +68,4 @@ export function SymptomRow({ asked, answer }: SymptomRowProps) {
       </span>
     </GridListItem>
   );
-}
+});
