@@ -41,9 +41,10 @@ export const FOLDERS: Readonly<Record<string, readonly string[]>> = {
     'boards/routing',
   ],
   // What a fault would show is the circuit's answer and the stories told from it, weighed by inference. Which
-  // standoffs may touch the board is what the tray says.
+  // standoffs may touch the board is what the tray says, how another supply orders its wires what the library says.
   'boards/diagnosis': [
     ...DOMAIN_FLOOR,
+    'boards/library',
     'boards/diagnosis/observations',
     'boards/diagnosis/faults/causes.ts',
     'boards/fit',

@@ -22,7 +22,7 @@ export const GROUNDED_BY_CABLE: readonly SignalId[] = [
 ];
 
 /** How what arrives at a pin agrees with what it is made for. */
-type Fed =
+export type Fed =
   | 'right'
   /** Nothing arrives: no wire, or one that ends in the air. */
   | 'nothing'
@@ -109,10 +109,22 @@ function largest(one: Span | undefined, other: Span | undefined): Span | undefin
 }
 
 function verdict(build: Build, signal: SignalId, from: readonly PinRef[], arrives: Span | undefined): Fed {
-  const given = from.map((ref) => signalAt(build, ref));
+  return fedBy(
+    signal,
+    from.map((ref) => signalAt(build, ref)),
+    arrives?.usual ?? 0,
+  );
+}
+
+/**
+ * How what is given to a pin agrees with what it is made for.
+ *
+ * @param given what the pins carry that the wires come from
+ * @param volts what arrives against ground
+ */
+export function fedBy(signal: SignalId, given: readonly SignalId[], volts: Volts): Fed {
   if (given.length === 0) return 'nothing';
   if (given.includes('unknown')) return 'untold';
-  const volts = arrives?.usual ?? 0;
   const { nature, volts: wanted } = signalOf(signal);
   if (nature === 'open' || nature === 'unknown' || signal === 'drive-power-disable') return 'right';
   if (nature === 'ground' || GROUNDED_BY_CABLE.includes(signal))

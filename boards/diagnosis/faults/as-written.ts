@@ -5,16 +5,16 @@ import { findingsOf } from '../../findings/findings';
 import { properSeats } from '../../fit/proper-seats';
 import type { Fault } from './fault';
 import { faultsHang, machineOf, NO_PRIORS, plainFaultsOf } from './faults';
+import { writtenFaults } from './own/own-faults';
 import { weighedBy } from './priors';
-import { writtenStandoffs } from './standoff-faults';
 
 /** How likely what is written down as wrong is the trouble, beside everything else together. */
 const WRITTEN_SHARE = 0.5;
 
 /**
  * Everything that may be wrong with a machine, taken from its wiring as it is meant: where the build itself has a
- * plug on wrong pins, or off, or a standoff that touches the board, that is one of the faults, and weighs as much
- * as all the others together. Only then come the factors of the build, so that they count for what is written too.
+ * plug on wrong pins, or off, a cable of another supply, or a standoff that touches the board, that is one of the
+ * faults, and weighs as much as all the others together. Only then come the factors of the build, so that they count for what is written too.
  */
 export const faultsAsWritten = byIdentity(
   (build: Build): readonly Fault[] => weighedBy(plainAsWritten(build), build.priors ?? NO_PRIORS),
@@ -24,14 +24,14 @@ export const faultsAsWritten = byIdentity(
 /** Kept while the machine stays the same: to weigh a cause otherwise solves nothing anew. */
 const plainAsWritten = byIdentity((build: Build): readonly Fault[] => {
   const wrong = wrongPlugs(build);
-  const standoffs = new Set(writtenStandoffs(build));
-  if (wrong.length + standoffs.size === 0) return plainFaultsOf(build);
   const meant = wrong.reduce(putRight, build);
+  const own = new Set(writtenFaults(meant));
+  if (wrong.length + own.size === 0) return plainFaultsOf(build);
   const written = new Set(wrong.map((plug) => writtenAs(plug, seatOf(build, plug))));
   const faults = plainFaultsOf(meant);
   const isWritten = ({ id }: Fault) => {
     const [lead, plug, , where] = id.split('/');
-    return standoffs.has(id) || written.has(`${lead}/${plug}/${where}`);
+    return own.has(id) || written.has(`${lead}/${plug}/${where}`);
   };
   const count = faults.filter(isWritten).length;
   if (count === 0) return faults;

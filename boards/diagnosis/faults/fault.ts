@@ -16,6 +16,8 @@ export interface Way {
 export interface Fault {
   readonly id: string;
   readonly cause: CauseId;
+  /** The fault of any machine that it is the build's own case of, by id; undefined for one of any machine. */
+  readonly caseOf?: string;
   /** What is wrong, as a sentence about it. */
   readonly name: string;
   /** How often it is met among all that goes wrong at a bench, in any common measure. */

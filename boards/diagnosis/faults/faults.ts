@@ -4,8 +4,8 @@ import { wiringOf } from '../../fit/seated-plug';
 import { BOARD_FAULTS } from './board-faults';
 import type { Fault } from './fault';
 import { FRONT_FAULTS } from './front-faults';
+import { asBuilt } from './own/own-faults';
 import { weighedBy } from './priors';
-import { standoffFaults } from './standoff-faults';
 import { SUPPLY_FAULTS } from './supply-faults';
 import { wiringFaults } from './wiring-faults';
 
@@ -25,23 +25,18 @@ export function faultsHang(build: Build): readonly object[] {
 
 /** The same weighed as is usual: kept while the machine stays the same, however the build weighs it. */
 export const plainFaultsOf = byIdentity(
-  (build: Build): readonly Fault[] => [...wiringFaultsKept(build), ...besidesWiring(build)],
+  (build: Build): readonly Fault[] => [...wiringFaultsKept(build), ...asBuilt(build, OF_ANY_MACHINE)],
   machineOf,
 );
 
 /** A tray that changes solves nothing anew. */
 const wiringFaultsKept = byIdentity(wiringFaults, wiringOf);
 
-/** What any machine may have, whatever its wiring; of standoffs what this tray says. */
-function besidesWiring(build: Build): readonly Fault[] {
-  return [...FRONT_FAULTS, ...SUPPLY_FAULTS, ...BOARD_FAULTS].flatMap((fault) =>
-    fault.cause === 'short-standoff' ? standoffFaults(build, fault) : [fault],
-  );
-}
+const OF_ANY_MACHINE: readonly Fault[] = [...FRONT_FAULTS, ...SUPPLY_FAULTS, ...BOARD_FAULTS];
 
 /**
- * Everything that may be wrong with a machine: what its own seats, switches and standoffs may have, and what any
- * machine may have, weighed as the build has it.
+ * Everything that may be wrong with a machine: what its own seats and switches may have, and what any machine may
+ * have, by name where the build tells of it and weighed as the build has it.
  */
 export const faultsOf = byIdentity(
   (build: Build): readonly Fault[] => weighedBy(plainFaultsOf(build), build.priors ?? NO_PRIORS),

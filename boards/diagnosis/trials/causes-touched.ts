@@ -3,7 +3,7 @@ import type { Fault } from '../faults/fault';
 
 /**
  * How often a trial takes a fault away, or a look finds it: a share for each cause, or for one of its faults by
- * id, which goes before that of its cause. What is not named is not touched. All of them: common practice, no
+ * id, which goes before that of its cause and counts for what a build has of it by name. What is not named is not touched. All of them: common practice, no
  * source.
  */
 export interface Touched {
@@ -11,8 +11,8 @@ export interface Touched {
   readonly faults?: Readonly<Record<string, number>>;
 }
 
-export function shareIn({ causes = {}, faults = {} }: Touched, { id, cause }: Fault): number {
-  return faults[id] ?? causes[cause] ?? 0;
+export function shareIn({ causes = {}, faults = {} }: Touched, { id, caseOf = id, cause }: Fault): number {
+  return faults[caseOf] ?? causes[cause] ?? 0;
 }
 
 /** Goes away when every plug of the front panel is off the board, where it concerns the machine at all. */

@@ -1,0 +1,44 @@
+import { byIdentity } from '../../../base/by-identity';
+import type { Build } from '../../../document/build';
+import { wiringOf } from '../../../fit/seated-plug';
+import type { Fault } from '../fault';
+import { standoffFaults } from '../standoff-faults';
+import { type OwnFaults, sharedOut } from './share-out';
+import { supplyCableFaults } from './supply-cable-faults';
+
+/** Those that its wiring tells of; a tray that changes works nothing out anew. */
+const ofWiring = byIdentity((build: Build): OwnFaults => alike({ ...supplyCableFaults(build) }), wiringOf);
+
+/** Ways that come to the same are the same object, so that what is derived from them is found again. */
+function alike(faults: OwnFaults): OwnFaults {
+  const known = new Map<string, Fault['ways']>();
+  const one = (ways: Fault['ways']): Fault['ways'] => {
+    const key = JSON.stringify(ways);
+    const before = known.get(key) ?? ways;
+    known.set(key, before);
+    return before;
+  };
+  return Object.fromEntries(
+    Object.entries(faults).map(([id, own]) => [
+      id,
+      own?.map((fault) => (fault.ways ? { ...fault, ways: one(fault.ways) } : fault)),
+    ]),
+  );
+}
+
+function ownFaultsOf(build: Build): OwnFaults {
+  return { ...ofWiring(build), standoff: standoffFaults(build) };
+}
+
+/** Faults of any machine as this build has them: by name where it tells of them. */
+export function asBuilt(build: Build, faults: readonly Fault[]): readonly Fault[] {
+  const own = ownFaultsOf(build);
+  return faults.flatMap((any) => sharedOut(any, own[any.id]));
+}
+
+/** Ids of the faults that the build itself says are there. */
+export function writtenFaults(build: Build): readonly string[] {
+  return Object.values(ownFaultsOf(build)).flatMap((own = []) =>
+    own.filter(({ isThere }) => isThere === true).map(({ id }) => id),
+  );
+}

@@ -1,0 +1,115 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { grouped } from '../../../boards/base/grouped';
+import { BOARD_FAULTS } from '../../../boards/diagnosis/faults/board-faults';
+import type { Fault } from '../../../boards/diagnosis/faults/fault';
+import { FRONT_FAULTS } from '../../../boards/diagnosis/faults/front-faults';
+import { feedOf } from '../../../boards/diagnosis/faults/own/feed';
+import { asBuilt, writtenFaults } from '../../../boards/diagnosis/faults/own/own-faults';
+import { SUPPLY_FAULTS } from '../../../boards/diagnosis/faults/supply-faults';
+import type { Build } from '../../../boards/document/build';
+import { leadOf, plugOf, unitsOf } from '../../../boards/document/lookup';
+import { contextOf } from '../../../boards/findings/context';
+import { fedPinsUnder, isHarmful } from '../../../boards/findings/fed-pins';
+import { seatedPlug } from '../../../boards/fit/seated-plug';
+import { demo } from '../findings/demo';
+import { anyMachine } from './machines-with-units';
+
+const ANY: readonly Fault[] = [...FRONT_FAULTS, ...SUPPLY_FAULTS, ...BOARD_FAULTS];
+const sumsOf = (faults: readonly Fault[]) =>
+  new Map(
+    [...grouped(faults, ({ cause }) => cause)].map(([cause, those]) => [
+      cause,
+      those.reduce((sum, { weight }) => sum + weight, 0),
+    ]),
+  );
+
+const hasNoHub = (build: Build) => unitsOf(build).every(({ kind }) => kind !== 'hub');
+
+describe('faults of any machine as a build has them', () => {
+  it('are those of any machine where there is nothing but a board and its front leads', () => {
+    const { tray: _, ...bare } = demo('wired').case;
+    expect(asBuilt({ ...demo('wired'), case: bare }, SUPPLY_FAULTS)).toEqual(SUPPLY_FAULTS);
+  });
+
+  it('have ids of their own, and name no lead and no plug that is not there', () => {
+    fc.assert(
+      fc.property(anyMachine, (build) => {
+        const faults = asBuilt(build, ANY);
+        expect(new Set(faults.map(({ id }) => id)).size).toBe(faults.length);
+        for (const { id, lead, seat, name, weight, ways, caseOf } of faults) {
+          expect(name).toMatch(/^\S.*\.$/);
+          expect(weight).toBeGreaterThan(0);
+          expect(ways.length).toBeGreaterThan(0);
+          if (caseOf !== undefined) expect(ANY.some((any) => any.id === caseOf)).toBe(true);
+          if (lead === undefined) continue;
+          const found = leadOf(build, lead);
+          expect(found).toBeDefined();
+          expect(name).toContain(found?.name);
+          const [, plug = ''] = id.split('/');
+          const parts = found?.parts.map((part) => part.id) ?? [];
+          expect(plugOf(build, { lead, plug }) !== undefined || parts.includes(plug)).toBe(true);
+          if (seat) expect(() => seatedPlug(build, seat)).not.toThrow();
+        }
+      }),
+      { numRuns: 15 },
+    );
+  });
+
+  it('make no cause more frequent than it is on any machine, nor ten times less', () => {
+    const any = sumsOf(ANY);
+    fc.assert(
+      fc.property(anyMachine, (build) => {
+        for (const [cause, sum] of sumsOf(asBuilt(build, ANY))) {
+          const usual = any.get(cause) ?? 0;
+          expect(sum).toBeLessThanOrEqual(usual * (1 + 1e-9));
+          expect(sum).toBeGreaterThanOrEqual(usual / 10 - 1e-9);
+        }
+      }),
+      { numRuns: 15 },
+    );
+  });
+
+  it('are the same objects while wiring and tray stay, and the same list for a machine made anew', () => {
+    fc.assert(
+      fc.property(anyMachine, (build) => {
+        const ids = asBuilt(build, ANY).map(({ id }) => id);
+        const renamed = asBuilt({ ...build, name: 'Another name' }, ANY);
+        renamed.forEach((fault, at) => {
+          expect(fault.ways).toBe(asBuilt(build, ANY)[at]?.ways);
+        });
+        expect(asBuilt(structuredClone(build), ANY).map(({ id }) => id)).toEqual(ids);
+        const written = writtenFaults(build);
+        for (const id of written) expect(ids).toContain(id);
+      }),
+      { numRuns: 12 },
+    );
+  });
+});
+
+describe('what the wires bring to an inlet', () => {
+  // The circuit solver follows the same wires and solves for volts: the rules of the window ask it.
+  it('is by the names of the rails what the circuit says by volts', () => {
+    let compared = 0;
+    fc.assert(
+      fc.property(anyMachine.filter(hasNoHub), (build) => {
+        const context = contextOf(build);
+        const feeds = new Map(feedOf(build).map((feed) => [feed.connector.id, feed]));
+        const pairs = context.plugs.flatMap((plug) => {
+          const pins = plug.connector.pins.filter(({ missing }) => missing !== true);
+          return fedPinsUnder(context, plug).map(({ pin, fed }) => ({
+            fed,
+            own: feeds.get(plug.connector.id)?.pins[pins.findIndex((each) => each.pin === pin.pin)]?.fed,
+          }));
+        });
+        compared += pairs.length;
+        // What flows through a short lifts the grounds beside it, which names do not tell.
+        if (pairs.some(({ own }) => own === 'short'))
+          expect(pairs.some(({ fed }) => isHarmful({ fed }))).toBe(true);
+        else for (const { own, fed } of pairs) expect(own).toBe(fed);
+      }),
+      { numRuns: 15 },
+    );
+    expect(compared).toBeGreaterThan(30);
+  });
+});
