@@ -1,5 +1,6 @@
 import type { HostRequest } from '../boards/host';
 import { runAction } from './actions/actions';
+import { finishTyping } from './actions/finish-typing';
 import { mayLeave } from './files/leave-build';
 import { openHandle } from './files/open-document';
 import type { Workbench } from './workbench';
@@ -22,6 +23,7 @@ async function answer(workbench: Workbench, request: HostRequest): Promise<void>
 
 /** The machine's window closes only after the person has said what becomes of unsaved work. */
 async function closeWindow(workbench: Workbench): Promise<void> {
+  finishTyping();
   const { dialogs } = workbench.session.getState();
   if (dialogs.some(({ kind }) => kind === 'question') || !(await mayLeave(workbench))) return;
   await workbench.recovery.drop();

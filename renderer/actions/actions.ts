@@ -4,6 +4,7 @@ import type { Action } from './action';
 import { documentActions } from './document-actions';
 import { editActions } from './edit-actions';
 import { fileActions } from './file-actions';
+import { finishTyping } from './finish-typing';
 import { libraryActions } from './library-actions';
 import { paperActions } from './paper-actions';
 import { planActions } from './plan-actions';
@@ -48,8 +49,12 @@ export function actionsOf(workbench: Workbench): readonly Action[] {
   ];
 }
 
-/** Does what an action says, where it may be done now. False: there is no such action, or not now. */
+/**
+ * Does what an action says, where it may be done now, after what is being typed was taken. False: there is no such
+ * action, or not now.
+ */
 export function runAction(workbench: Workbench, id: string): boolean {
+  finishTyping();
   const action = actionsOf(workbench).find((each) => each.id === id);
   if (!action?.enabled) return false;
   action.run();

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { useWorkbench, type Workbench } from '../workbench';
 import type { Action } from './action';
-import { actionsOf } from './actions';
+import { actionsOf, runAction } from './actions';
 import { isPressed } from './shortcut';
 
 /** Shortcuts that a text field has its own use for. */
@@ -25,7 +25,7 @@ export function useKeys(): void {
       if (!action.enabled && isBare(action)) return;
       event.preventDefault();
       event.stopPropagation();
-      if (action.enabled) action.run();
+      runAction(workbench, action.id);
     };
     window.addEventListener('keydown', onKey, { capture: true });
     return () => window.removeEventListener('keydown', onKey, { capture: true });

@@ -2,7 +2,7 @@ import { copyFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { beforeAll, beforeEach, expect, it } from 'vitest';
-import { demoFile } from './bench-work';
+import { buildIn, demoFile } from './bench-work';
 import { plain, stateOf } from './reading';
 import { workplaceFor } from './workplace';
 
@@ -68,6 +68,28 @@ it('what was typed into one line is one step', async () => {
   await page.keyboard.press('Tab');
   await expect.poll(heading).toBe('Study machine 12');
   await throughUndoAndRedo(heading);
+});
+
+it('what is being typed is in the file that is saved by keys, and goes along to another area', async () => {
+  const name = page.getByRole('textbox', { name: 'Name of the machine' });
+  const heading = () => page.getByRole('heading', { level: 1 }).textContent();
+  const before = await name.inputValue();
+  await name.fill('Typed and saved');
+  await page.keyboard.press('Control+S');
+  await expect.poll(heading).toBe('Typed and saved');
+  await expect.poll(() => stateOf(page)).toBe(SAVED);
+  expect(buildIn(join(workplace.home, 'wired.build.json')).name).toBe('Typed and saved');
+  // The line is typed on where it was left.
+  await page.keyboard.press('End');
+  await page.keyboard.type(', twice');
+  await page.keyboard.press('Control+2');
+  await expect.poll(heading).toBe('Typed and saved, twice');
+  await page.keyboard.press('Control+Z');
+  await page.keyboard.press('Control+Z');
+  await expect.poll(heading).toBe(before);
+  await page.keyboard.press('Control+S');
+  await expect.poll(() => stateOf(page)).toBe(SAVED);
+  await page.keyboard.press('Control+1');
 });
 
 /** One step back shows the file as it was saved, one forward what was just done, and one back again. */
