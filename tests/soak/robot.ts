@@ -1,12 +1,12 @@
-import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { copyFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type CDPSession, chromium, type Locator, type Page } from 'playwright-core';
-import type { openBuiltDoor } from '../../electron/browser/main';
-import { findBrowser } from '../../electron/start/find-browser.mjs';
+import type { CDPSession, Page } from 'playwright-core';
 import { inRoot } from '../../electron/start/place.mjs';
 import { Dice } from '../boards/dice';
-import { gatherComplaints } from '../e2e/complaints';
+import { withBuiltWindow } from './built-window';
+import { answer } from './gestures/diagnose';
+import { layAll } from './gestures/route';
+import { takeOffOrTurn } from './gestures/wire';
 
 /** What the window held at some moment, after everything that nothing needs was given back. */
 export interface Sample {
@@ -34,31 +34,19 @@ const BETWEEN_SAMPLES = { mostMinutes: 5, least: 8 };
  * and turns them, answers questions, lays all cables, opens and closes windows, saves, and takes all of it back, again and again. What
  * it does is drawn by chance from a seed.
  */
-export async function workFor(minutes: number, seed: number): Promise<Soak> {
-  const home = mkdtempSync(join(tmpdir(), 'lw-soak-'));
-  const file = join(home, 'bench.build.json');
-  copyFileSync(inRoot('boards', 'library', 'demo', 'every-cable.build.json'), file);
-  Object.assign(process.env, { HOME: home, LEADWRIGHT_DATA: `${home}-data` });
-  const built: { readonly openBuiltDoor: typeof openBuiltDoor } = await import(
-    /* @vite-ignore */ inRoot('dist', 'browser-door.mjs')
-  );
-  const door = await built.openBuiltDoor([file]);
-  const browser = await chromium.launch({ executablePath: findBrowser() ?? '', args: ['--disable-gpu'] });
-  const complaints: string[] = [];
-  try {
-    const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-    await gatherComplaints(context, complaints);
-    const page = await context.newPage();
-    await page.goto(door.startUrl());
+export function workFor(minutes: number, seed: number): Promise<Soak> {
+  const everyCable = inRoot('boards', 'library', 'demo', 'every-cable.build.json');
+  const bench = (home: string) => {
+    const file = join(home, 'bench.build.json');
+    copyFileSync(everyCable, file);
+    return [file];
+  };
+  return withBuiltWindow(bench, async ({ complaints, openWindow }) => {
+    const { context, page } = await openWindow();
     await page.getByRole('navigation', { name: 'Work areas' }).waitFor();
     const devtools = await context.newCDPSession(page);
     return { ...(await work(page, devtools, minutes, new Dice(seed))), complaints };
-  } finally {
-    await browser.close();
-    door.close();
-    await door.ended;
-    for (const folder of [home, `${home}-data`]) rmSync(folder, { recursive: true, force: true });
-  }
+  });
 }
 
 async function work(page: Page, devtools: CDPSession, minutes: number, dice: Dice) {
@@ -121,40 +109,11 @@ async function closeAll(page: Page): Promise<void> {
 
 /** A plug taken off or turned, an answer given, or all cables laid anew. */
 async function oneEdit(page: Page, dice: Dice): Promise<void> {
-  if (dice.oneIn(4)) await answer(page, dice);
-  else if (dice.oneIn(6)) await layAll(page);
-  else await movePlug(page, dice);
-}
-
-async function movePlug(page: Page, dice: Dice): Promise<void> {
-  await page.keyboard.press('Control+2');
-  const row = await oneOf(
-    page.getByRole('grid', { name: 'Leads' }).locator('[role="row"][aria-label]'),
-    dice,
-  );
-  await row?.click();
-  await page.keyboard.press(dice.pick(['Delete', 'Delete', 'r', 'Shift+R']) ?? 'Delete');
-  await page.keyboard.press('Escape');
-}
-
-async function answer(page: Page, dice: Dice): Promise<void> {
-  await page.keyboard.press('Control+4');
-  const questions = page.getByRole('grid', { name: 'All questions' });
-  await questions.waitFor();
-  const button = await oneOf(questions.getByRole('button', { name: /^(Yes|No):/ }), dice);
-  await button?.click();
-  await page.locator('main[aria-busy="false"]').waitFor({ timeout: MINUTE_MS });
-}
-
-async function layAll(page: Page): Promise<void> {
-  await page.keyboard.press('Control+3');
-  await page.getByRole('button', { name: 'Lay all' }).click();
-  await page.waitForTimeout(500);
-}
-
-async function oneOf(those: Locator, dice: Dice): Promise<Locator | null> {
-  const many = await those.count();
-  return many === 0 ? null : those.nth(dice.below(many));
+  if (dice.oneIn(4)) await answer({ page, dice });
+  else if (dice.oneIn(6)) {
+    await layAll({ page });
+    await page.waitForTimeout(500);
+  } else await takeOffOrTurn({ page, dice });
 }
 
 /** More steps than a round ever leaves undone. */

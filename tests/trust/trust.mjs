@@ -13,6 +13,7 @@ import { outcomeOf, ROW_IDS, stands, tableForDocs, tableForTerminal, withTable }
  * npm run trust -- --into-docs      and the table goes into DEVELOPERS.md
  * npm run soak                      the long rows; what comes of them is kept in soaked.json
  * npm run soak -- R13 --minutes=5   the robot for as long
+ * npm run soak -- R10 --seed=7      one sequence alone, such as one that failed
  */
 const SOAKED = inRoot('tests', 'trust', 'soaked.json');
 const DOCS = inRoot('DEVELOPERS.md');
@@ -33,7 +34,8 @@ rmSync(inRoot('out', 'trust'), { recursive: true, force: true });
 runTool('vitest', ['run', '--project', 'trust'], {
   LEADWRIGHT_BROWSER: ensureBrowser() ?? '',
   LEADWRIGHT_TRUST_ROWS: ids.length > 0 ? ids.join(',') : soak ? 'long' : '',
-  ...minutes(),
+  ...said('minutes', 'LEADWRIGHT_SOAK_MINUTES'),
+  ...said('seed', 'LEADWRIGHT_SOAK_SEED'),
 });
 
 /** @type {Map<string, import('./verdict.mjs').RowResult>} */
@@ -42,7 +44,8 @@ for (const id of ROW_IDS) {
   const result = readJson(inRoot('out', 'trust', `${id}.json`));
   if (result !== null) results.set(id, result);
 }
-if (soak) keepSoaked();
+// One sequence alone says nothing of the row.
+if (soak && Object.keys(said('seed', '')).length === 0) keepSoaked();
 
 const shown = ids.length > 0 ? ids : ROW_IDS;
 console.log(`\n${tableForTerminal(shown, results)}\n`);
@@ -59,10 +62,14 @@ if (args.includes('--into-docs')) {
 }
 process.exitCode = bad.length === 0 ? 0 : 1;
 
-/** @returns {Record<string, string>} how long the robot is to work, where it was said */
-function minutes() {
-  const said = args.find((arg) => arg.startsWith('--minutes='))?.slice('--minutes='.length);
-  return said === undefined ? {} : { LEADWRIGHT_SOAK_MINUTES: said };
+/**
+ * @param {string} option
+ * @param {string} name of the variable that a row reads it from
+ * @returns {Record<string, string>} empty where it was not said
+ */
+function said(option, name) {
+  const value = args.find((arg) => arg.startsWith(`--${option}=`))?.slice(`--${option}=`.length);
+  return value === undefined ? {} : { [name]: value };
 }
 
 function keepSoaked() {
