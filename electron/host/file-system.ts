@@ -28,7 +28,7 @@ export interface FolderEntry {
 }
 
 /** What is free on a disk for this account, and in pieces of what size it is given out. */
-export interface DiskRoom {
+interface DiskRoom {
   readonly freeBytes: number;
   readonly blockBytes: number;
 }

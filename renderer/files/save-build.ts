@@ -12,10 +12,9 @@ import { suggestedName } from './file-name';
 /** Saves to the file the build came from, or asks where. True once it is on disk. */
 export function saveBuild(workbench: Workbench): Promise<boolean> {
   return inTurn(workbench, async (open) => {
-    const { file, history } = open;
+    const { file } = open;
     if (file.handle === null || file.readOnly) return saveAs(workbench, open);
-    const result = await write(workbench, history.present, file.handle, file.stamp);
-    return result.ok ? saved(workbench, open, result.value) : refused(workbench, open, result.problem);
+    return saveTo(workbench, open, file.handle, file.stamp);
   });
 }
 
@@ -45,8 +44,17 @@ async function inTurn({ editor }: Workbench, work: (open: OpenBuild) => Promise<
 async function saveAs(workbench: Workbench, open: OpenBuild): Promise<boolean> {
   const place = await choosePlace(workbench, open.history.present);
   if (place === null) return false;
-  const result = await write(workbench, open.history.present, place.handle, null);
-  return result.ok ? saved(workbench, open, result.value) : refused(workbench, open, result.problem);
+  return saveTo(workbench, open, place.handle, null);
+}
+
+async function saveTo(
+  workbench: Workbench,
+  open: OpenBuild,
+  handle: string,
+  expected: string | null,
+): Promise<boolean> {
+  const result = await write(workbench, open.history.present, handle, expected);
+  return result.ok ? saved(workbench, open, result.value) : refused(workbench, open, handle, result.problem);
 }
 
 /** A board or a case sheet as a file of its own. */
@@ -89,7 +97,12 @@ function saved(workbench: Workbench, { opening, history }: OpenBuild, written: S
   return true;
 }
 
-async function refused(workbench: Workbench, open: OpenBuild, problem: SaveProblem): Promise<boolean> {
+async function refused(
+  workbench: Workbench,
+  open: OpenBuild,
+  handle: string,
+  problem: SaveProblem,
+): Promise<boolean> {
   void workbench.recovery.keepNow();
   const words = saveProblemWords(problem);
   if (problem.code !== 'changed-outside') {
@@ -105,11 +118,5 @@ async function refused(workbench: Workbench, open: OpenBuild, problem: SaveProbl
     ],
   });
   if (choice === 'save-as') return saveAs(workbench, open);
-  return choice === 'replace' && replaceOnDisk(workbench, open);
-}
-
-async function replaceOnDisk(workbench: Workbench, open: OpenBuild): Promise<boolean> {
-  if (open.file.handle === null) return false;
-  const result = await write(workbench, open.history.present, open.file.handle, null);
-  return result.ok ? saved(workbench, open, result.value) : refused(workbench, open, result.problem);
+  return choice === 'replace' && saveTo(workbench, open, handle, null);
 }

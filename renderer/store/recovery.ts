@@ -70,16 +70,15 @@ export function keepRecovery(
     }
     if (!inTrouble) onTrouble(problem);
     inTrouble = true;
-    const { open } = editor.getState();
-    if (copy.session === id && open !== null && isUnsaved(open)) schedule();
+    schedule();
   };
 
   const keepNow = async () => {
     clearTimeout(timer);
-    const { open } = editor.getState();
-    if (open === null || !isUnsaved(open) || changesOf(open) === 0) return;
-    lastMs = Date.now();
     unkeptMs = null;
+    const { open } = editor.getState();
+    if (open === null || changesOf(open) === 0) return;
+    lastMs = Date.now();
     kept = true;
     const { handle, stamp, name } = open.file;
     const text = serialize(open.history.present);
@@ -100,8 +99,7 @@ export function keepRecovery(
   const stop = editor.subscribe(({ open }, { open: before }) => {
     if (open?.history.present === before?.history.present && open?.saved === before?.saved) return;
     if (open === null || !isUnsaved(open)) void drop();
-    else if (changesOf(open) > 0) schedule();
-    else clearTimeout(timer);
+    else schedule();
   });
 
   return {

@@ -73,3 +73,61 @@ test('a command that is refused leaves the build and its steps as they are', () 
   expect(result).toMatchObject({ ok: false, problem: { code: 'unknown-lead' } });
   expect(open(b)).toBe(before);
 });
+
+describe('the steps between what is safe and what is on the screen', () => {
+  const renamed = (b: TestBench, ...names: readonly string[]) => {
+    for (const name of names) b.run({ name: 'rename-build', args: { name } });
+  };
+  const save = (b: TestBench) => b.editor.getState().markSaved(open(b).opening, b.build(), open(b).file);
+
+  test('are none right after a save, however much was done before', () => {
+    const b = bench();
+    renamed(b, 'a', 'b');
+    save(b);
+    expect([isUnsaved(open(b)), changesOf(open(b))]).toEqual([false, 0]);
+  });
+
+  test('are counted behind a save as they are before it, and fewer when some are done again', () => {
+    const b = bench();
+    renamed(b, 'a', 'b', 'c');
+    save(b);
+    b.editor.getState().undo();
+    b.editor.getState().undo();
+    expect(changesOf(open(b))).toBe(2);
+    b.editor.getState().redo();
+    expect([b.build().name, changesOf(open(b))]).toEqual(['b', 1]);
+    b.editor.getState().redo();
+    expect(isUnsaved(open(b))).toBe(false);
+  });
+
+  test('are all there are where what was saved can no longer be gone back to', () => {
+    const b = bench();
+    renamed(b, 'a', 'b');
+    save(b);
+    b.editor.getState().undo();
+    renamed(b, 'other');
+    expect(changesOf(open(b))).toBe(2);
+    b.editor.getState().load(b.build(), open(b).file, null);
+    renamed(b, 'c');
+    expect(changesOf(open(b))).toBe(1);
+  });
+});
+
+test('a command that changes nothing makes no step, and the open build is the same', () => {
+  const b = bench();
+  const before = open(b);
+  b.run({ name: 'rename-build', args: { name: b.build().name } });
+  expect(open(b)).toBe(before);
+});
+
+test('where nothing is open, undo, redo and a save that ends do nothing, and a command is a bug', () => {
+  const b = bench();
+  const { opening, history, file } = open(b);
+  const editor = b.editor.getState();
+  editor.close();
+  editor.undo();
+  editor.redo();
+  editor.markSaved(opening, history.present, file);
+  expect(b.editor.getState().open).toBeNull();
+  expect(() => editor.run(takeOff)).toThrow('Nothing is open for unseat-plug');
+});

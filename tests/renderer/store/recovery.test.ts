@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { LONGEST_MS, REST_MS } from '../../../renderer/store/recovery';
-import { bench, POWER_SWITCH } from '../stand-in';
+import { bench, POWER_SWITCH, type TestBench } from '../stand-in';
 
 const takeOff = { name: 'unseat-plug', args: POWER_SWITCH } as const;
 const rename = (name: string) => ({ name: 'rename-build', args: { name } }) as const;
@@ -126,4 +126,89 @@ describe('the recovery copy', () => {
     await b.recovery.keepNow();
     expect(b.host.copies.size).toBe(1);
   });
+});
+
+describe('the machine is asked no more than is needed', () => {
+  /** What is asked for copies to be removed. */
+  function drops(b: TestBench): string[] {
+    const asked: string[] = [];
+    const drop = b.host.dropRecovery;
+    Object.assign(b.host, {
+      dropRecovery: (input: { readonly id: string; readonly page: string }) => {
+        asked.push(input.id);
+        return drop(input);
+      },
+    });
+    return asked;
+  }
+
+  test('no copy is removed that was never written, and one that was only once', async () => {
+    const b = bench();
+    const asked = drops(b);
+    await b.recovery.drop();
+    b.recovery.begin();
+    await b.recovery.drop();
+    expect(asked).toEqual([]);
+    b.run(takeOff);
+    await b.recovery.keepNow();
+    await b.recovery.drop();
+    await b.recovery.drop();
+    expect(asked).toHaveLength(1);
+  });
+
+  test('nothing is written where nothing was changed, nothing is open, or it has stopped', async () => {
+    const b = bench();
+    await b.recovery.keepNow();
+    b.run(takeOff);
+    b.editor.getState().undo();
+    await vi.advanceTimersByTimeAsync(2 * LONGEST_MS);
+    b.editor.getState().close();
+    b.editor.getState().close();
+    await b.recovery.keepNow();
+    expect(b.host.copies.size).toBe(0);
+    const other = bench();
+    other.run(takeOff);
+    other.recovery.stop();
+    await vi.advanceTimersByTimeAsync(LONGEST_MS);
+    other.run(rename('after'));
+    await vi.advanceTimersByTimeAsync(2 * LONGEST_MS);
+    expect(other.host.copies.size).toBe(0);
+  });
+
+  test('a copy that failed is not tried again once the work is saved or closed', async () => {
+    const b = bench();
+    let tries = 0;
+    b.host.keepRecovery = async () => {
+      tries += 1;
+      return { ok: false, problem: { code: 'read-only-disk', name: 'demo' } };
+    };
+    b.run(takeOff);
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    b.editor.getState().close();
+    await vi.advanceTimersByTimeAsync(3 * LONGEST_MS);
+    expect(tries).toBe(1);
+  });
+});
+
+test('a key that does nothing does not put the copy off', async () => {
+  const b = bench();
+  b.run(takeOff);
+  await vi.advanceTimersByTimeAsync(REST_MS - 100);
+  b.editor.getState().redo();
+  await vi.advanceTimersByTimeAsync(100);
+  expect(b.host.copies.size).toBe(1);
+});
+
+test('work that was taken up again waits for a rest as any other, and has a copy only when it is changed', async () => {
+  const b = bench();
+  const { file } = b.editor.getState().open ?? {};
+  if (!file) throw new Error('Nothing is open');
+  b.editor.getState().load(b.build(), file, null);
+  await vi.advanceTimersByTimeAsync(5 * LONGEST_MS);
+  expect(b.host.copies.size).toBe(0);
+  b.run(takeOff);
+  await vi.advanceTimersByTimeAsync(REST_MS - 1);
+  expect(b.host.copies.size).toBe(0);
+  await vi.advanceTimersByTimeAsync(1);
+  expect(b.host.copies.size).toBe(1);
 });
