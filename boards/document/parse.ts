@@ -40,10 +40,13 @@ function readJson(text: string): Result<unknown, OpenProblem> {
   const deep = tooDeepAt(json, LIMITS.depth);
   if (deep !== undefined)
     return refuse({ code: 'too-deep', line: positionOf(json, deep).line, limit: LIMITS.depth });
-  const mistake = jsonMistake(json);
-  if (mistake !== undefined)
+  try {
+    return ok(JSON.parse(json));
+  } catch (thrown) {
+    const mistake = jsonMistake(json);
+    if (mistake === undefined) throw thrown;
     return refuse({ code: 'not-json', ...positionOf(json, mistake.at), detail: mistake.detail });
-  return ok(JSON.parse(json));
+  }
 }
 
 function formatOf(raw: unknown): Result<Format, OpenProblem> {

@@ -1,11 +1,11 @@
 import { Plus } from 'lucide-react';
 import { useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
-import { ListLayout, Virtualizer } from 'react-aria-components/Virtualizer';
 import type { Build } from '../../../boards/document/build';
 import { leadsOf, unitsOf, unitWith } from '../../../boards/document/lookup';
 import { connectorName } from '../../../boards/document/names';
 import { Button } from '../../look/button';
+import { LongList, listClass } from '../../look/long-list';
 import { ShelfTabs } from '../../look/shelf-tabs';
 import { chosenPlug, type DocumentPage, type Selection } from '../../store/session';
 import { counted } from '../../words/list-words';
@@ -142,9 +142,7 @@ function Leads() {
   );
 }
 
-/** Of a longer list only the rows in sight are on the page: thousands would take seconds to be laid out. */
-const MANY = 100;
-const ROWS = { estimatedRowSize: 60, gap: 4, padding: 8 } as const;
+const ROW_PX = 60;
 
 interface EntriesProps {
   readonly label: string;
@@ -157,43 +155,35 @@ interface EntriesProps {
 }
 
 function Entries({ label, chosen, entries, empty, onChoose, add, onAdd }: EntriesProps) {
-  const isLong = entries.length > MANY;
-  const list = (
-    <ListBox
-      className={`shelf-list document-list${isLong ? ' document-list-long' : ''}`}
-      aria-label={label}
-      items={entries}
-      selectionMode="single"
-      selectedKeys={chosen === null ? [] : [chosen]}
-      onSelectionChange={(keys) => {
-        const key = keys === 'all' ? undefined : [...keys][0];
-        if (typeof key === 'string') onChoose(key);
-      }}
-      renderEmptyState={() => <p className="soft window-list-empty">{empty}</p>}
-    >
-      {(entry) => (
-        <ListBoxItem
-          id={entry.id}
-          textValue={`${entry.name}, ${entry.words}`}
-          className="lead-row document-row"
-        >
-          <span className="lead-row-words">
-            <span className="mono lead-name">{entry.name}</span>
-            <span className="soft small">{entry.words}</span>
-          </span>
-        </ListBoxItem>
-      )}
-    </ListBox>
-  );
   return (
     <>
-      {isLong ? (
-        <Virtualizer layout={ListLayout} layoutOptions={ROWS}>
-          {list}
-        </Virtualizer>
-      ) : (
-        list
-      )}
+      <LongList rows={entries.length} rowPx={ROW_PX} gapPx={4}>
+        <ListBox
+          className={listClass('shelf-list document-list', entries.length)}
+          aria-label={label}
+          items={entries}
+          selectionMode="single"
+          selectedKeys={chosen === null ? [] : [chosen]}
+          onSelectionChange={(keys) => {
+            const key = keys === 'all' ? undefined : [...keys][0];
+            if (typeof key === 'string') onChoose(key);
+          }}
+          renderEmptyState={() => <p className="soft window-list-empty">{empty}</p>}
+        >
+          {(entry) => (
+            <ListBoxItem
+              id={entry.id}
+              textValue={`${entry.name}, ${entry.words}`}
+              className="lead-row document-row"
+            >
+              <span className="lead-row-words">
+                <span className="mono lead-name">{entry.name}</span>
+                <span className="soft small">{entry.words}</span>
+              </span>
+            </ListBoxItem>
+          )}
+        </ListBox>
+      </LongList>
       <div className="shelf-foot">
         <Button onPress={onAdd}>
           <Plus size={16} aria-hidden="true" />

@@ -1,12 +1,7 @@
-import { type ReactElement, useMemo } from 'react';
+import type { ReactElement } from 'react';
 import { Header } from 'react-aria-components/Header';
 import { ListBox, type ListBoxItemProps, ListBoxSection } from 'react-aria-components/ListBox';
-import { ListLayout, Virtualizer } from 'react-aria-components/Virtualizer';
-
-/** Of a longer list only the rows in sight are on the page. */
-const MANY = 100;
-const HEADING_PX = 36;
-const PADDING_PX = 8;
+import { LongList, listClass } from '../../look/long-list';
 
 interface Keyed {
   readonly key: string;
@@ -44,42 +39,33 @@ export function SectionedList<Row extends Keyed>({
   children,
 }: SectionedListProps<Row>) {
   const all = sections.flatMap(({ rows }) => rows);
-  const isLong = all.length > MANY;
-  const layout = useMemo(
-    () => ({ estimatedRowSize: rowPx, estimatedHeadingSize: HEADING_PX, padding: PADDING_PX }),
-    [rowPx],
-  );
-  const list = (
-    <ListBox
-      className={`shelf-list tray-list${isLong ? ' tray-list-long' : ''}`}
-      aria-label={label}
-      items={sections}
-      selectionMode="single"
-      selectionBehavior="replace"
-      selectedKeys={chosen === undefined ? [] : [chosen]}
-      onSelectionChange={(keys) => {
-        const key = keys === 'all' ? undefined : [...keys][0];
-        const row = all.find((each) => each.key === key);
-        if (row) onChoose(row);
-      }}
-      {...(onEnter && { onAction: onEnter })}
-      renderEmptyState={() => <p className="soft window-list-empty">{empty}</p>}
-    >
-      {({ title, rows }) => (
-        <ListBoxSection id={title} items={rows}>
-          <Header className="shelf-heading">
-            {title}
-            <span>{rows.length}</span>
-          </Header>
-          {rows.map(children)}
-        </ListBoxSection>
-      )}
-    </ListBox>
-  );
-  if (!isLong) return list;
   return (
-    <Virtualizer layout={ListLayout} layoutOptions={layout}>
-      {list}
-    </Virtualizer>
+    <LongList rows={all.length} rowPx={rowPx}>
+      <ListBox
+        className={listClass('shelf-list tray-list', all.length)}
+        aria-label={label}
+        items={sections}
+        selectionMode="single"
+        selectionBehavior="replace"
+        selectedKeys={chosen === undefined ? [] : [chosen]}
+        onSelectionChange={(keys) => {
+          const key = keys === 'all' ? undefined : [...keys][0];
+          const row = all.find((each) => each.key === key);
+          if (row) onChoose(row);
+        }}
+        {...(onEnter && { onAction: onEnter })}
+        renderEmptyState={() => <p className="soft window-list-empty">{empty}</p>}
+      >
+        {({ title, rows }) => (
+          <ListBoxSection id={title} items={rows}>
+            <Header className="shelf-heading">
+              {title}
+              <span>{rows.length}</span>
+            </Header>
+            {rows.map(children)}
+          </ListBoxSection>
+        )}
+      </ListBox>
+    </LongList>
   );
 }

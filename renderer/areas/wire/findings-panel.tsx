@@ -1,7 +1,8 @@
-import { useEffect, useMemo, useRef } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { analyse } from '../../../boards/analyse';
 import type { Build } from '../../../boards/document/build';
 import { type Finding, findingId } from '../../../boards/findings/finding';
+import { Button } from '../../look/button';
 import { CAUTION_SHORT } from '../../words/caution-words';
 import { countsWords } from '../../words/severity-words';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
@@ -10,6 +11,9 @@ import { fitWords } from './placing/candidate-words';
 import { type Preview, previewSeat } from './placing/preview';
 import './findings.css';
 
+/** So many findings are listed, the worst, and as many more whenever they are asked for. */
+const AT_ONCE = 50;
+
 /** Everything that stands against power, and what the plug in the hand would change of it. */
 export function FindingsPanel() {
   const build = useBuild();
@@ -17,6 +21,7 @@ export function FindingsPanel() {
   const inHand = useSession((session) => session.placing !== null);
   const candidate = useSession((session) => session.placing?.candidate ?? null);
   const preview = useMemo(() => candidate && previewSeat(build, candidate), [build, candidate]);
+  const [shown, setShown] = useState(AT_ONCE);
   const going = new Set(preview?.going.map(findingId));
   useCountsAnnounced(findings);
 
@@ -31,11 +36,16 @@ export function FindingsPanel() {
         <NothingFound />
       ) : (
         <ul className="finding-list" aria-label="Findings">
-          {findings.map((finding) => {
+          {findings.slice(0, shown).map((finding) => {
             const id = findingId(finding);
             const tense = going.has(id) ? 'would-go' : 'is';
             return <FindingItem key={id} finding={finding} build={build} tense={tense} />;
           })}
+          {findings.length > shown && (
+            <li className="finding-more">
+              <Button onPress={() => setShown(shown + AT_ONCE)}>{moreWords(findings.length - shown)}</Button>
+            </li>
+          )}
         </ul>
       )}
     </aside>
@@ -59,6 +69,11 @@ function WouldBe({ preview }: { readonly preview: Preview | null }) {
       )}
     </section>
   );
+}
+
+/** "Show 50 more of 314", "Show the last 12". */
+function moreWords(rest: number): string {
+  return rest > AT_ONCE ? `Show ${AT_ONCE} more of ${rest}` : `Show the last ${rest}`;
 }
 
 function emptyWords(preview: Preview | null, present: Build): string {

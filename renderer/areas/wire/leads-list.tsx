@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import { GridList, GridListHeader, GridListItem, GridListSection } from 'react-aria-components/GridList';
 import { analyse } from '../../../boards/analyse';
 import { properSeats } from '../../../boards/fit/proper-seats';
+import { LongList, listClass } from '../../look/long-list';
 import { SeveritySign } from '../../look/severity-sign';
 import { chosenPlug } from '../../store/session';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
@@ -27,29 +28,31 @@ export function LeadsList() {
   };
 
   return (
-    <GridList
-      className="shelf-list"
-      aria-label="Leads"
-      selectionMode="single"
-      selectionBehavior="replace"
-      selectedKeys={chosen ? [plugKey(chosen)] : []}
-      onSelectionChange={(keys) => {
-        const row = rowOf(keys === 'all' ? undefined : [...keys][0]);
-        if (row) select(row);
-      }}
-      onAction={(key) => {
-        const row = rowOf(key);
-        if (row) carry(workbench, row.ref);
-      }}
-    >
-      <Section title="On the shelf" count={`${rows.onShelf.length}`} rows={rows.onShelf} />
-      <Section
-        title="Seated"
-        count={`${rows.seated.length}\u00a0of\u00a0${rows.onShelf.length + rows.seated.length}`}
-        rows={rows.seated}
-      />
-      <Section title="Set aside" count={`${rows.setAside.length}`} rows={rows.setAside} />
-    </GridList>
+    <LongList rows={all.length} rowPx={66} headingPx={40} gapPx={4}>
+      <GridList
+        className={listClass('shelf-list', all.length)}
+        aria-label="Leads"
+        selectionMode="single"
+        selectionBehavior="replace"
+        selectedKeys={chosen ? [plugKey(chosen)] : []}
+        onSelectionChange={(keys) => {
+          const row = rowOf(keys === 'all' ? undefined : [...keys][0]);
+          if (row) select(row);
+        }}
+        onAction={(key) => {
+          const row = rowOf(key);
+          if (row) carry(workbench, row.ref);
+        }}
+      >
+        <Section title="On the shelf" count={`${rows.onShelf.length}`} rows={rows.onShelf} />
+        <Section
+          title="Seated"
+          count={`${rows.seated.length}\u00a0of\u00a0${rows.onShelf.length + rows.seated.length}`}
+          rows={rows.seated}
+        />
+        <Section title="Set aside" count={`${rows.setAside.length}`} rows={rows.setAside} />
+      </GridList>
+    </LongList>
   );
 }
 

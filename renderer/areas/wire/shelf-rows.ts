@@ -1,10 +1,9 @@
 import type { Build, Seat } from '../../../boards/document/build';
 import type { Lead, Plug } from '../../../boards/document/lead';
-import { leadsOf, type PlugRef, samePlug } from '../../../boards/document/lookup';
-import type { Finding, Severity } from '../../../boards/findings/finding';
+import { leadsOf, type PlugRef } from '../../../boards/document/lookup';
+import { type Finding, SEVERITIES, type Severity } from '../../../boards/findings/finding';
 import { plugTitle, plugWords } from '../../words/plug-words';
 import { seatWords } from '../../words/seat-words';
-import { worst } from '../../words/severity-words';
 
 /** One plug as the shelf lists it. */
 export interface ShelfRow {
@@ -27,7 +26,17 @@ export interface ShelfRows {
 
 /** Every plug of a build, by where it is. */
 export function shelfRows(build: Build, findings: readonly Finding[]): ShelfRows {
-  const rows = leadsOf(build).flatMap((lead) => lead.plugs.map((plug) => rowOf(build, findings, lead, plug)));
+  const seats = new Map(build.seats.map((seat) => [plugKey(seat), seat]));
+  const severities = new Map<string, Severity>();
+  for (const severity of SEVERITIES.toReversed())
+    for (const finding of findings)
+      if (finding.severity === severity) for (const lead of finding.leads) severities.set(lead, severity);
+  const rows = leadsOf(build).flatMap((lead) =>
+    lead.plugs.map((plug) => {
+      const seat = seats.get(plugKey({ lead: lead.id, plug: plug.id }));
+      return rowOf(build, lead, plug, seat, severities.get(lead.id) ?? null);
+    }),
+  );
   return {
     onShelf: rows.filter((row) => !row.seat && !row.lead.setAside),
     seated: rows.filter((row) => row.seat),
@@ -35,9 +44,14 @@ export function shelfRows(build: Build, findings: readonly Finding[]): ShelfRows
   };
 }
 
-function rowOf(build: Build, findings: readonly Finding[], lead: Lead, plug: Plug): ShelfRow {
+function rowOf(
+  build: Build,
+  lead: Lead,
+  plug: Plug,
+  seat: Seat | undefined,
+  severity: Severity | null,
+): ShelfRow {
   const ref: PlugRef = { lead: lead.id, plug: plug.id };
-  const seat = build.seats.find((each) => samePlug(each, ref));
   return {
     key: plugKey(ref),
     ref,
@@ -46,7 +60,7 @@ function rowOf(build: Build, findings: readonly Finding[], lead: Lead, plug: Plu
     title: plugTitle(lead, plug),
     words: seat ? seatWords(build, seat) : plugWords(lead, plug),
     ...(seat && { seat }),
-    severity: worst(findings.filter((finding) => finding.leads.includes(lead.id))),
+    severity,
   };
 }
 

@@ -1,4 +1,4 @@
-import { centreOf, overlap } from '../../../boards/drawing/geometry';
+import { centreOf, grown, overlap, rectAbout } from '../../../boards/drawing/geometry';
 import { SIZES } from '../../../boards/drawing/sizes';
 import { SEVERITIES, type Severity } from '../../../boards/findings/finding';
 import type { Mark } from '../canvas-props';
@@ -8,9 +8,10 @@ import { drawPinRing, drawSign } from './draw-sign';
 import { wiresNeeded } from './far-labels';
 import type { Pen } from './pen';
 
-/** The worst severity of each lead and each pin that some mark concerns. */
+/** The worst severity of each lead, each pin and each connector's pins that some mark concerns. */
 export interface WorstMarks {
   readonly ofLead: ReadonlyMap<string, Severity>;
+  readonly ofConnector: ReadonlyMap<string, Severity>;
   /** By connector id and pin label, joined by a space: neither can hold one. */
   readonly ofPin: ReadonlyMap<string, Severity>;
 }
@@ -18,14 +19,18 @@ export interface WorstMarks {
 export function worstMarks(marks: readonly Mark[]): WorstMarks {
   const ofLead = new Map<string, Severity>();
   const ofPin = new Map<string, Severity>();
+  const ofConnector = new Map<string, Severity>();
   const mildestFirst = [...marks].sort(
     (a, b) => SEVERITIES.indexOf(b.severity) - SEVERITIES.indexOf(a.severity),
   );
   for (const { severity, leads, pins } of mildestFirst) {
     for (const lead of leads) ofLead.set(lead, severity);
-    for (const { connector, pin } of pins) ofPin.set(`${connector} ${pin}`, severity);
+    for (const { connector, pin } of pins) {
+      ofPin.set(`${connector} ${pin}`, severity);
+      ofConnector.set(connector, severity);
+    }
   }
-  return { ofLead, ofPin };
+  return { ofLead, ofPin, ofConnector };
 }
 
 /** Below this many pixels a ring would hide the pin. */
@@ -59,17 +64,26 @@ function drawSigns(pen: Pen, { flags }: Scene, { ofLead }: WorstMarks): void {
   const radius = Math.max((SIZES.flagSign / 2) * 0.82, LEAST_SIGN_PX / pen.scale);
   for (const flag of flags) {
     const severity = ofLead.get(flag.plug.lead);
-    if (severity) drawSign(pen, severity, flag.sign, radius);
+    if (severity && overlap(grown(flag.box, radius), pen.window)) drawSign(pen, severity, flag.sign, radius);
   }
 }
 
-function drawFarSigns(pen: Pen, { blocks, plugs }: Scene, { ofLead, ofPin }: WorstMarks): void {
-  for (const { connector, shell, pins } of blocks) {
-    const severities = [
-      ...plugs.filter((plug) => plug.connector === connector.id).map(({ ref }) => ofLead.get(ref.lead)),
-      ...pins.map(({ pin }) => ofPin.get(`${connector.id} ${pin}`)),
-    ];
-    const worst = SEVERITIES.find((severity) => severities.includes(severity));
-    if (worst) drawSign(pen, worst, centreOf(shell), LEAST_SIGN_PX / pen.scale);
+function drawFarSigns(pen: Pen, { blocks, plugs }: Scene, { ofLead, ofConnector }: WorstMarks): void {
+  const worst = new Map(ofConnector);
+  for (const { connector, ref } of plugs) {
+    const severity = worse(worst.get(connector), ofLead.get(ref.lead));
+    if (severity) worst.set(connector, severity);
   }
+  const radius = LEAST_SIGN_PX / pen.scale;
+  for (const { connector, shell } of blocks) {
+    const severity = worst.get(connector.id);
+    const at = centreOf(shell);
+    if (severity && overlap(rectAbout(at, 2 * radius, 2 * radius), pen.window))
+      drawSign(pen, severity, at, radius);
+  }
+}
+
+function worse(a: Severity | undefined, b: Severity | undefined): Severity | undefined {
+  if (a === undefined || b === undefined) return a ?? b;
+  return SEVERITIES.indexOf(a) <= SEVERITIES.indexOf(b) ? a : b;
 }

@@ -1,7 +1,7 @@
 import { centreOf, grown, legsOf, type Rect, rectAbout } from '../../../boards/drawing/geometry';
 import { measureByTable } from '../../../boards/drawing/measure';
 import { SIZES } from '../../../boards/drawing/sizes';
-import { rectBuckets } from '../scene/rect-buckets';
+import { type RectBuckets, rectBuckets } from '../scene/rect-buckets';
 import type { Scene } from '../scene/scene';
 import { drawText, type Pen } from './pen';
 
@@ -53,7 +53,9 @@ export function farLabels(
   typePx: number,
 ): readonly FarLabel[] {
   const sizeMm = (LABEL_SHARE * typePx) / scale;
-  const taken = rectBuckets<unknown>();
+  // From afar a label is as large as many connectors together.
+  const bucket = Math.max(12, 2 * sizeMm);
+  const taken = rectBuckets<unknown>(bucket);
   for (const block of blocks) taken.add(block.shell, block);
   for (const plug of plugs) taken.add(plug.body, plug);
   if (wiresNeeded(scale)) {
@@ -61,18 +63,32 @@ export function farLabels(
     for (const { path, width: across } of [...wires, ...sleeves])
       for (const leg of legsOf(path, across)) taken.add(leg, leg);
   }
-  const bored = rectBuckets<unknown>();
+  const bored = rectBuckets<unknown>(bucket);
   for (const hole of holes) bored.add(rectAbout(hole.centre, 2 * hole.radius, 2 * hole.radius), hole);
   return blocks.flatMap((block) => {
     const text = cut(block.connector.print || block.connector.title);
     const width = measureByTable(text, sizeMm, 'strong');
-    const free = [...spotsAbout(block.shell, width, sizeMm * 1.15)].filter((spot) => !taken.isTaken(spot));
-    const box = free.find((spot) => !bored.isTaken(spot)) ?? free[0];
+    const box = firstFree(spotsAbout(block.shell, width, sizeMm * 1.15), taken, bored);
     if (box === undefined) return [];
     const label = { text, box, sizeMm };
     taken.add(box, label);
     return [label];
   });
+}
+
+/** The first spot where nothing stands; one over a hole where there is no other. */
+function firstFree(
+  spots: Iterable<Rect>,
+  taken: RectBuckets<unknown>,
+  bored: RectBuckets<unknown>,
+): Rect | undefined {
+  let overHole: Rect | undefined;
+  for (const spot of spots) {
+    if (taken.isTaken(spot)) continue;
+    if (!bored.isTaken(spot)) return spot;
+    overHole ??= spot;
+  }
+  return overHole;
 }
 
 /** From afar a print as long as a sentence would run over the whole board. */

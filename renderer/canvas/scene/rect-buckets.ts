@@ -21,16 +21,25 @@ interface Entry<T> {
 }
 
 const BUCKET: Mm = 12;
+/** More than any drawing has buckets across, so that column and row make one number. */
+const COLUMN = 2 ** 24;
 
-/** A plain grid of buckets: boards are spread evenly enough for it, and it costs nothing to build. */
-export function rectBuckets<T>(): RectBuckets<T> {
-  const buckets = new Map<string, Entry<T>[]>();
+/**
+ * A plain grid of buckets: boards are spread evenly enough for it, and it costs nothing to build.
+ *
+ * @param bucket how wide one is; where most rectangles are far larger than usual, as large as they are
+ */
+export function rectBuckets<T>(bucket: Mm = BUCKET): RectBuckets<T> {
+  const buckets = new Map<number, Entry<T>[]>();
   let count = 0;
 
-  function* keysOf(rect: Rect): Generator<string> {
-    for (let x = Math.floor(rect.x / BUCKET); x <= Math.floor((rect.x + rect.width) / BUCKET); x += 1)
-      for (let y = Math.floor(rect.y / BUCKET); y <= Math.floor((rect.y + rect.height) / BUCKET); y += 1)
-        yield `${x},${y}`;
+  function keysOf({ x, y, width, height }: Rect): readonly number[] {
+    const [left, right] = [Math.floor(x / bucket), Math.floor((x + width) / bucket)];
+    const [top, bottom] = [Math.floor(y / bucket), Math.floor((y + height) / bucket)];
+    const keys: number[] = [];
+    for (let column = left; column <= right; column += 1)
+      for (let row = top; row <= bottom; row += 1) keys.push(column * COLUMN + row);
+    return keys;
   }
 
   function found(rect: Rect, accept: (entry: Entry<T>) => boolean): readonly T[] {

@@ -5,12 +5,13 @@ import { rectBuckets } from '../../../renderer/canvas/scene/rect-buckets';
 
 const mm = fc.noBias(fc.integer({ min: -60, max: 60 }));
 const size = fc.noBias(fc.integer({ min: 1, max: 30 }));
+const bucket = fc.constantFrom(1, 12, 50);
 const rect: fc.Arbitrary<Rect> = fc.record({ x: mm, y: mm, width: size, height: size });
 
 it('Rectangles are found by place as if each had been looked at, and what does not count is passed over', () => {
   fc.assert(
-    fc.property(fc.array(rect, { maxLength: 12 }), rect, fc.nat(11), (rects, asked, but) => {
-      const buckets = rectBuckets<number>();
+    fc.property(fc.array(rect, { maxLength: 12 }), rect, fc.nat(11), bucket, (rects, asked, but, wide) => {
+      const buckets = rectBuckets<number>(wide);
       rects.forEach((each, at) => {
         buckets.add(each, at);
       });

@@ -6,13 +6,23 @@ import { leadOf } from '../../../../boards/document/lookup';
 import { ampsSpanText } from '../../../../boards/findings/words/numbers';
 import { useBuild, useSession } from '../../../workbench';
 
+/** As many as always stand in the rows that are in sight. */
+const IN_SIGHT = 6;
+
 /** Every LED of the seated leads, as it would look in the chosen state. */
 export function Lamps() {
   const build = useBuild();
   const machine = useSession((session) => session.machine);
   const lamps = lampsOf(build, circuitOf(build));
   return (
-    <ul className="lamps" aria-label="Lamps">
+    <ul
+      className="lamps"
+      aria-label="Lamps"
+      // Where they scroll, by the arrow keys too.
+      {...(lamps.length > IN_SIGHT && {
+        tabIndex: 0,
+      })}
+    >
       {lamps.map((lamp) => {
         const lead = leadOf(build, lamp.lead);
         const colour = lead?.parts.find(({ id }) => id === lamp.part)?.colour ?? 'green';
