@@ -1,6 +1,8 @@
+import type { Build } from '../../document/build';
+import type { Lead } from '../../document/lead';
 import { unitWith } from '../../document/lookup';
+import type { SeatedPlug } from '../../fit/seated-plug';
 import { plugOnConnector } from '../about';
-import type { CheckContext, CheckedPlug } from '../context';
 import type { FindingOf } from '../finding';
 import type { Rule } from '../rule';
 import { crimpedText } from '../words/remedies';
@@ -17,7 +19,7 @@ export const adapterMayBurn: Rule<'adapter-may-burn'> = {
   explains: [],
   check: (context) =>
     context.plugs
-      .filter((plug) => plug.plug.family === 'sata-power' && comesFromFourPins(context, plug))
+      .filter(({ plug, lead }) => plug.family === 'sata-power' && comesFromFourPins(context, lead))
       .map(
         (plug): FindingOf<'adapter-may-burn'> => ({
           code: 'adapter-may-burn',
@@ -31,7 +33,13 @@ export const adapterMayBurn: Rule<'adapter-may-burn'> = {
 };
 
 /** By a four-pin plug on the same cable, or by a unit with a four-pin socket that the cable is soldered to. */
-function comesFromFourPins({ build, plugs }: CheckContext, { lead }: CheckedPlug): boolean {
+export function comesFromFourPins(
+  {
+    build,
+    plugs,
+  }: { readonly build: Build; readonly plugs: readonly Pick<SeatedPlug, 'lead' | 'connector'>[] },
+  lead: Lead,
+): boolean {
   if (lead.plugs.some(({ family }) => family === 'peripheral-power')) return true;
   return plugs.some((other) => {
     if (other.lead !== lead) return false;

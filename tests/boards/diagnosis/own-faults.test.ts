@@ -1,9 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { grouped } from '../../../boards/base/grouped';
-import { BOARD_FAULTS } from '../../../boards/diagnosis/faults/board-faults';
 import type { Fault } from '../../../boards/diagnosis/faults/fault';
-import { FRONT_FAULTS } from '../../../boards/diagnosis/faults/front-faults';
 import { feedOf } from '../../../boards/diagnosis/faults/own/feed';
 import { asBuilt, writtenFaults } from '../../../boards/diagnosis/faults/own/own-faults';
 import { SUPPLY_FAULTS } from '../../../boards/diagnosis/faults/supply-faults';
@@ -13,9 +11,9 @@ import { contextOf } from '../../../boards/findings/context';
 import { fedPinsUnder, isHarmful } from '../../../boards/findings/fed-pins';
 import { seatedPlug } from '../../../boards/fit/seated-plug';
 import { demo } from '../findings/demo';
+import { ANY } from './faults-by-name';
 import { anyMachine } from './machines-with-units';
 
-const ANY: readonly Fault[] = [...FRONT_FAULTS, ...SUPPLY_FAULTS, ...BOARD_FAULTS];
 const sumsOf = (faults: readonly Fault[]) =>
   new Map(
     [...grouped(faults, ({ cause }) => cause)].map(([cause, those]) => [

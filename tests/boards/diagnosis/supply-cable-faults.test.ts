@@ -1,32 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { faultsAsWritten } from '../../../boards/diagnosis/faults/as-written';
-import type { Fault } from '../../../boards/diagnosis/faults/fault';
 import { asBuilt } from '../../../boards/diagnosis/faults/own/own-faults';
 import { SUPPLY_FAULTS } from '../../../boards/diagnosis/faults/supply-faults';
-import type { ObservationId } from '../../../boards/diagnosis/observations/observations';
-import { placeOf, predict } from '../../../boards/diagnosis/predict';
+import { predict } from '../../../boards/diagnosis/predict';
 import { LOOK_TRIALS } from '../../../boards/diagnosis/trials/looks';
-import type { Build } from '../../../boards/document/build';
 import { demo } from '../findings/demo';
 import { bench } from '../findings/harness';
 import { pairs, supplies } from '../findings/supplies';
-
-const found = (build: Build, id: string): Fault => {
-  const own = asBuilt(build, SUPPLY_FAULTS);
-  const one = own.find((fault) => fault.id === id);
-  if (!one) throw new Error(`No ${id} among ${own.map((fault) => fault.id).join(', ')}`);
-  return one;
-};
-const ends = (fault: Fault) => new Set(predict(fault).map(({ end }) => end));
-const chance = (fault: Fault, observation: ObservationId) =>
-  predict(fault).reduce((sum, each) => sum + each.chance * (each.yes[placeOf(observation)] ?? 0), 0);
-const sumOf = (faults: readonly Fault[]) => faults.reduce((sum, { weight }) => sum + weight, 0);
+import { casesOf, chanceOfSeeing, endsOf, faultOf, sumOf } from './faults-by-name';
 
 describe('cables of the supply that are off', () => {
   const build = demo('every-cable');
 
   it('are named with the socket that each belongs in, and as often met in all as on any machine', () => {
-    const of = (caseOf: string) => asBuilt(build, SUPPLY_FAULTS).filter((fault) => fault.caseOf === caseOf);
+    const of = (caseOf: string) => casesOf(build, caseOf);
     expect(of('processor-plug-off').map(({ name }) => name)).toEqual([
       'CPU power is not in at CPU/CARD 1 of Supply.',
       'CPU power is not in at CPU_12V.',
@@ -40,14 +27,14 @@ describe('cables of the supply that are off', () => {
 
   it('show what the board’s manual and the teaching texts say of it', () => {
     // Without its own +12 V the processor does nothing: fans turn, and there is no picture (common practice, no source).
-    expect(ends(found(build, 'supply-cpu/board/off/'))).toEqual(new Set(['no-code']));
-    expect(ends(found(build, 'supply-main/board/off/'))).toContain('no-standby');
-    expect(chance(found(build, 'supply-sata/first/off/'), 'drive-missing')).toBeGreaterThan(0.8);
+    expect(endsOf(faultOf(build, 'supply-cpu/board/off/'))).toEqual(new Set(['no-code']));
+    expect(endsOf(faultOf(build, 'supply-main/board/off/'))).toContain('no-standby');
+    expect(chanceOfSeeing(faultOf(build, 'supply-sata/first/off/'), 'drive-missing')).toBeGreaterThan(0.8);
   });
 
   it('are found by the look at that plug, as the one of any machine is', () => {
     const look = LOOK_TRIALS.find(({ id }) => id === 'look-processor-plug');
-    const off = found(build, 'supply-cpu/board/off/');
+    const off = faultOf(build, 'supply-cpu/board/off/');
     const [outcome] = predict(off);
     if (!outcome) throw new Error('It shows something');
     expect(look?.chances([off], outcome)['plug-off']).toBeGreaterThan(0.9);
@@ -63,14 +50,14 @@ describe('cables of the supply that are off', () => {
 
   it('are told of the supply’s end where that lies loose, and of the socket where no cable is left for it', () => {
     const loose = build.seats.filter(({ lead, plug }) => lead !== 'supply-card' || plug !== 'supply');
-    expect(found({ ...build, seats: loose }, 'supply-card/supply/off/').name).toBe(
+    expect(faultOf({ ...build, seats: loose }, 'supply-card/supply/off/').name).toBe(
       'Card power is not in at the supply.',
     );
     const leads = build.case.leads.filter(({ id }) => id !== 'supply-card');
     const extras = build.extras.filter(({ id }) => id !== 'supply-card');
     const seats = build.seats.filter(({ lead }) => lead !== 'supply-card');
     const without = { ...build, extras, seats, case: { ...build.case, leads } };
-    expect(found(without, 'off/card-power').name).toBe('Nothing feeds POWER of Graphics card.');
+    expect(faultOf(without, 'off/card-power').name).toBe('Nothing feeds POWER of Graphics card.');
   });
 });
 
@@ -79,13 +66,13 @@ describe('a cable of another supply', () => {
     // The two makers of the library have their rows of +12 V and ground exchanged, and +5 V and +12 V at drives.
     for (const [cables, outlets] of [pairs, pairs.toReversed()] as const) {
       const { build } = supplies({ cables: cables ?? 'ash', outlets: outlets ?? 'birch' }).bench;
-      const cpu = found(build, `${cables}-cpu/supply/other-cable/`);
-      expect(ends(cpu)).toEqual(new Set(['trips']));
-      expect(chance(cpu, 'drive-missing')).toBeLessThan(0.1);
-      const sata = found(build, `${cables}-sata/supply/other-cable/`);
-      expect(ends(sata)).toEqual(new Set(['runs']));
-      expect(chance(sata, 'smoke')).toBeGreaterThan(0.4);
-      expect(chance(sata, 'drive-missing')).toBeGreaterThan(0.8);
+      const cpu = faultOf(build, `${cables}-cpu/supply/other-cable/`);
+      expect(endsOf(cpu)).toEqual(new Set(['trips']));
+      expect(chanceOfSeeing(cpu, 'drive-missing')).toBeLessThan(0.1);
+      const sata = faultOf(build, `${cables}-sata/supply/other-cable/`);
+      expect(endsOf(sata)).toEqual(new Set(['runs']));
+      expect(chanceOfSeeing(sata, 'smoke')).toBeGreaterThan(0.4);
+      expect(chanceOfSeeing(sata, 'drive-missing')).toBeGreaterThan(0.8);
       const faults = faultsAsWritten(build);
       const written = faults.filter(({ id }) => id.endsWith('/other-cable/'));
       expect(written.map(({ lead }) => lead)).toEqual(
@@ -127,8 +114,8 @@ describe('a plug of the supply where it does not belong', () => {
     const turned = asBuilt(build, SUPPLY_FAULTS).find(({ id }) => id.startsWith('own-drive/drive/turned/'));
     if (!turned) throw new Error('A four-pin plug may be turned');
     expect(turned.seat?.turn).toBe(180);
-    expect(chance(turned, 'smoke')).toBeGreaterThan(0.4);
-    expect(chance(turned, 'drive-missing')).toBeGreaterThan(0.8);
+    expect(chanceOfSeeing(turned, 'smoke')).toBeGreaterThan(0.4);
+    expect(chanceOfSeeing(turned, 'drive-missing')).toBeGreaterThan(0.8);
     // As it is then written, it is suspected for itself.
     const seats = build.seats.map((seat) => (seat.plug === 'drive' && turned.seat ? turned.seat : seat));
     const faults = faultsAsWritten({ ...build, seats });
@@ -142,6 +129,6 @@ describe('a plug of the supply where it does not belong', () => {
       'CPU power was forced on POWER of Graphics card.',
       'Card power was forced on CPU_12V.',
     ]);
-    for (const fault of crossed) expect(ends(fault)).toEqual(new Set(['trips']));
+    for (const fault of crossed) expect(endsOf(fault)).toEqual(new Set(['trips']));
   });
 });

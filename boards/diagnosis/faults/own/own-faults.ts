@@ -3,11 +3,23 @@ import type { Build } from '../../../document/build';
 import { wiringOf } from '../../../fit/seated-plug';
 import type { Fault } from '../fault';
 import { standoffFaults } from '../standoff-faults';
+import { driveFaults } from './drive-faults';
+import { fanFaults } from './fan-faults';
+import { inlineFaults } from './inline-faults';
 import { type OwnFaults, sharedOut } from './share-out';
 import { supplyCableFaults } from './supply-cable-faults';
+import { powerCablesOf } from './supply-cables';
 
 /** Those that its wiring tells of; a tray that changes works nothing out anew. */
-const ofWiring = byIdentity((build: Build): OwnFaults => alike({ ...supplyCableFaults(build) }), wiringOf);
+const ofWiring = byIdentity((build: Build): OwnFaults => {
+  const cables = powerCablesOf(build);
+  return alike({
+    ...supplyCableFaults(cables),
+    ...driveFaults(build, cables),
+    ...fanFaults(build),
+    ...inlineFaults(build),
+  });
+}, wiringOf);
 
 /** Ways that come to the same are the same object, so that what is derived from them is found again. */
 function alike(faults: OwnFaults): OwnFaults {

@@ -1,14 +1,13 @@
-import type { Build } from '../../../document/build';
 import { cablesElsewhere, cablesTurned } from './cables-misplaced';
 import { cablesMixed } from './cables-mixed';
 import { cablesOff } from './cables-off';
 import { tellsOutlets } from './feed';
 import type { OwnFaults } from './share-out';
-import { powerCablesOf } from './supply-cables';
+import type { PowerCables } from './supply-cables';
 
 /** What may be wrong with the cables of the supply that a build has, by the fault of any machine that each is a case of. */
-export function supplyCableFaults(build: Build): OwnFaults {
-  const cables = powerCablesOf(build);
+export function supplyCableFaults(cables: PowerCables): OwnFaults {
+  const { build } = cables;
   const off = cablesOff(cables);
   const isAtSupply = cables.plugs.some(({ end }) => end === 'outlet');
   const isPlugged = cables.plugs.length > 0;
