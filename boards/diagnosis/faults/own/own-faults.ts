@@ -6,7 +6,7 @@ import { standoffFaults } from '../standoff-faults';
 import { driveFaults } from './drive-faults';
 import { fanFaults } from './fan-faults';
 import { inlineFaults } from './inline-faults';
-import { type OwnFaults, sharedOut } from './share-out';
+import { type OwnFault, type OwnFaults, sharedOut } from './share-out';
 import { supplyCableFaults } from './supply-cable-faults';
 import { powerCablesOf } from './supply-cables';
 
@@ -21,19 +21,24 @@ const ofWiring = byIdentity((build: Build): OwnFaults => {
   });
 }, wiringOf);
 
-/** Ways that come to the same are the same object, so that what is derived from them is found again. */
+/**
+ * Ways that come to the same are the same object, so that what is derived from them is found again. A plug that two
+ * things hang on is off once: for what is told first.
+ */
 function alike(faults: OwnFaults): OwnFaults {
   const known = new Map<string, Fault['ways']>();
+  const told = new Set<string>();
   const one = (ways: Fault['ways']): Fault['ways'] => {
     const key = JSON.stringify(ways);
     const before = known.get(key) ?? ways;
     known.set(key, before);
     return before;
   };
+  const once = ({ id }: OwnFault) => !told.has(id) && told.add(id);
   return Object.fromEntries(
-    Object.entries(faults).map(([id, own]) => [
-      id,
-      own?.map((fault) => (fault.ways ? { ...fault, ways: one(fault.ways) } : fault)),
+    Object.entries(faults).map(([any, own]) => [
+      any,
+      own?.filter(once).map((fault) => (fault.ways ? { ...fault, ways: one(fault.ways) } : fault)),
     ]),
   );
 }
