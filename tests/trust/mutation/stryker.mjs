@@ -11,7 +11,8 @@ export default {
   vitest: { configFile: join('tests', 'trust', 'mutation', 'vitest.config.mjs'), related: true },
   coverageAnalysis: 'perTest',
   concurrency: 1,
-  timeoutMS: 10_000,
+  // On a busy machine tests take long; what never ends may be waited for.
+  timeoutMS: 60_000,
   reporters: ['json'],
   jsonReporter: { fileName: join('out', 'trust', `mutants-${name}.json`) },
   tempDirName: join('out', 'mutation'),
