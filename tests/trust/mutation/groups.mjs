@@ -1,6 +1,7 @@
 /**
  * A group of modules that are changed, one small thing at a time, and the tests that have to notice. Only tests of
- * these modules stand here: what the slow ones of `tests/faults` and `tests/e2e` would notice besides is not counted.
+ * these modules stand here: what those that try every fault, and those of `tests/faults` and `tests/e2e`, would notice
+ * besides is not counted.
  * @typedef {object} MutationGroup
  * @property {readonly string[]} modules
  * @property {readonly string[]} tests patterns
@@ -25,7 +26,9 @@ export const GROUPS = {
       'turns',
       'document-calls',
     ]),
-    tests: ['tests/electron/host/{save,full-disk,kept,turns,odd-places,documents}*.test.ts'],
+    tests: [
+      'tests/electron/host/{save-file,save-problem,full-disk,kept-file,turns,odd-places,documents}.test.ts',
+    ],
   },
   recovery: {
     modules: host([
@@ -36,7 +39,7 @@ export const GROUPS = {
       'versions',
       'version-calls',
     ]),
-    tests: ['tests/electron/host/{recovery,copies,versions,process-life}*.test.ts'],
+    tests: ['tests/electron/host/{recovery,recovery-copy,versions,process-life}.test.ts'],
   },
   window: {
     modules: [
