@@ -1,5 +1,7 @@
 import { type Ref, useCallback, useMemo } from 'react';
+import { seatOf } from '../../boards/document/lookup';
 import { measureByTable } from '../../boards/drawing/measure';
+import { BesideLabel } from './beside-label';
 import { boardWords } from './board-words';
 import type { CanvasProps, CanvasView } from './canvas-props';
 import { drawGround } from './drawing/draw-ground';
@@ -9,6 +11,7 @@ import { drawMarks, worstMarks } from './drawing/draw-marks';
 import { drawAnchors, drawGhost, drawInHand } from './drawing/draw-placing';
 import { drawPlanned } from './drawing/draw-planned';
 import { drawHover, drawSelection } from './drawing/draw-selection';
+import { drawSuspected } from './drawing/draw-suspected';
 import type { Pen } from './drawing/pen';
 import { DrawingLayers } from './drawing-layers';
 import { FitLabel } from './fit-label';
@@ -28,7 +31,7 @@ interface BoardCanvasProps extends CanvasProps {
  * technology it is one picture with a summary: the equal way is the list beside it.
  */
 export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
-  const { build, live, marks, placing, planned, selection, theme } = props;
+  const { build, live, marks, placing, planned, selection, suspected = null, theme } = props;
 
   const scene = useMemo(() => sceneOf(build, { view: build.view, measure: measureByTable }), [build]);
   const worst = useMemo(() => worstMarks(marks), [marks]);
@@ -42,6 +45,15 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
   const turn = placing?.turn ?? 0;
   const ghost = useMemo(() => ghostOf(scene, candidate), [scene, candidate]);
   const plannedGhost = useMemo(() => ghostOf(scene, planned), [scene, planned]);
+  const suspectedGhosts = useMemo(
+    () => suspected?.seats.flatMap((seat) => ghostOf(scene, seat) ?? []) ?? [],
+    [scene, suspected],
+  );
+  const suspectedAround = useMemo(() => {
+    const on =
+      suspected?.seats[0]?.connector ?? (suspected?.off[0] && seatOf(build, suspected.off[0])?.connector);
+    return on === undefined ? undefined : viewed.around([on]);
+  }, [build, viewed, suspected]);
   const places = useMemo(() => (inHand ? placesFor(build, inHand) : []), [build, inHand]);
   const anchors = useMemo(() => anchorsOf(scene, places, turn), [scene, places, turn]);
 
@@ -58,6 +70,7 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
     if (live) drawLive(pen, scene, live);
     drawMarks(pen, scene, worst);
     drawSelection(pen, scene, selection);
+    if (suspected) drawSuspected(pen, scene, suspectedGhosts, suspected.off);
     drawDangerWords(pen, scene, dangers);
     if (!placing) {
       if (plannedGhost) drawPlanned(pen, scene, plannedGhost);
@@ -74,7 +87,16 @@ export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
   };
 
   return (
-    <DrawingLayers on={stage} label={boardWords(build, marks)} name="board" ground={board} top={top}>
+    <DrawingLayers
+      on={stage}
+      label={boardWords(build, marks, suspected)}
+      name="board"
+      ground={board}
+      top={top}
+    >
+      {suspected && suspectedAround && stage.view && (
+        <BesideLabel lines={[suspected.label]} around={suspectedAround} view={stage.view} kind="suspected" />
+      )}
       {ghost && stage.view && <FitLabel build={build} ghost={ghost} view={stage.view} />}
     </DrawingLayers>
   );

@@ -1,20 +1,21 @@
 import type { Build } from '../../boards/document/build';
-import type { Mark } from './canvas-props';
+import type { Mark, Suspected } from './canvas-props';
 
 /** What the drawing shows, in a sentence; everything in it is also in the lists beside it. */
-export function boardWords(build: Build, marks: readonly Mark[]): string {
+export function boardWords(build: Build, marks: readonly Mark[], suspected: Suspected | null = null): string {
   const { board, seats, view } = build;
   const lies = [
     view.turn === 0 ? '' : `turned by ${view.turn}\u00a0degrees`,
     view.mirrored ? 'mirrored' : '',
   ].filter((part) => part !== '');
-  return [
+  const drawn = [
     `Drawing of ${board.name}`,
     counted(board.connectors.length, 'connector'),
     `${counted(seats.length, 'plug')} seated`,
     ...(marks.length === 0 ? [] : [`${counted(marks.length, 'finding')} marked`]),
     ...lies,
   ].join(', ');
+  return suspected === null ? drawn : `${drawn}. ${suspected.words}`;
 }
 
 function counted(number: number, noun: string): string {

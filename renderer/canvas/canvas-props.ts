@@ -25,6 +25,17 @@ export interface Live {
   readonly pins: readonly PinRef[];
 }
 
+/** Where plugs may sit instead of where they are written down, drawn dashed beside that. */
+export interface Suspected {
+  readonly seats: readonly Seat[];
+  /** Plugs that may be off their pins. */
+  readonly off: readonly PlugRef[];
+  /** What the dashes mean, in a few words. */
+  readonly label: string;
+  /** The same in full, for whoever does not see the drawing. */
+  readonly words: string;
+}
+
 /** The canvas shows and reports; it changes nothing by itself. */
 export interface CanvasProps {
   readonly build: Build;
@@ -34,6 +45,7 @@ export interface CanvasProps {
   readonly placing: Placing | null;
   /** A seat of the best seating, drawn beside the one of now. */
   readonly planned: Seat | null;
+  readonly suspected?: Suspected | null;
   readonly theme: 'light' | 'dark' | 'forced';
   readonly reducedMotion: boolean;
   readonly onSelect: (target: Target | null) => void;
@@ -53,5 +65,7 @@ export interface CanvasView {
   readonly fitAll: () => void;
   /** Brings connectors into view, and close enough to read their pins. */
   readonly show: (connectors: readonly string[]) => void;
+  /** The same, but whoever chose the scale keeps it. */
+  readonly bring: (connectors: readonly string[]) => void;
   readonly panBy: (dxPx: number, dyPx: number) => void;
 }

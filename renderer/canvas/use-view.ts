@@ -1,5 +1,5 @@
 import type Konva from 'konva/lib/Core';
-import { type Ref, useImperativeHandle, useLayoutEffect, useMemo, useRef } from 'react';
+import { type Ref, type RefObject, useImperativeHandle, useLayoutEffect, useMemo, useRef } from 'react';
 import { centreOf, type Rect } from '../../boards/drawing/geometry';
 import { type Orientation, oriented, undone } from '../../boards/drawing/orientation';
 import type { CanvasView } from './canvas-props';
@@ -31,6 +31,8 @@ export function useView(
   const shown = useRef<{ readonly of: string; readonly orientation: Orientation } | null>(null);
   const sizeBefore = useRef(size);
   const fittedView = useRef<View | null>(null);
+  /** The view as it was left by anything but the person. */
+  const unmoved = useRef<View | null>(null);
 
   useLayoutEffect(() => {
     sceneNow.current = scene;
@@ -40,6 +42,7 @@ export function useView(
     if (before?.of !== scene.of) {
       view.fit(scene.first(), MARGIN_PX, NEAREST);
       fittedView.current = view.now();
+      unmoved.current = view.now();
       return;
     }
     if (sameOrientation(before.orientation, scene.orientation)) return;
@@ -57,15 +60,21 @@ export function useView(
       fittedView.current = view.now();
       return;
     }
+    const isUnmoved = unmoved.current === view.now();
     view.panBy((size.width - before.width) / 2, (size.height - before.height) / 2);
+    if (isUnmoved) unmoved.current = view.now();
   }, [size, view, whileUntouched]);
 
-  const commands = useMemo(() => commandsOf(view, () => sceneNow.current), [view]);
+  const commands = useMemo(() => commandsOf(view, () => sceneNow.current, unmoved), [view]);
   useImperativeHandle(ref, () => commands, [commands]);
   return { view, commands };
 }
 
-function commandsOf(view: ViewHandle | null, scene: () => Viewed): CanvasView {
+function commandsOf(
+  view: ViewHandle | null,
+  scene: () => Viewed,
+  unmoved: RefObject<View | null>,
+): CanvasView {
   return {
     zoomBy: (factor) => {
       if (!view) return;
@@ -83,6 +92,18 @@ function commandsOf(view: ViewHandle | null, scene: () => Viewed): CanvasView {
       }
       if (scale >= READABLE && covers(windowOf(view.now(), view.size()), rect)) return;
       view.fit(rect, MARGIN_PX, Math.max(NEAREST, scale));
+    },
+    bring: (ids) => {
+      const rect = scene().around(ids);
+      if (!view || !rect) return;
+      const isUnmoved = unmoved.current === view.now();
+      const inSight = covers(windowOf(view.now(), view.size()), rect);
+      if (!isUnmoved) {
+        if (!inSight) view.centreOn(centreOf(rect));
+        return;
+      }
+      if (!inSight || view.now().scale < READABLE) view.fit(rect, MARGIN_PX, NEAREST);
+      unmoved.current = view.now();
     },
     panBy: (dx, dy) => view?.panBy(dx, dy),
   };

@@ -21,6 +21,7 @@ const {
   faultsOf,
   nextLooks,
   nextTrials,
+  reckonInParts,
   simulated,
   slipsOf,
   summed,
@@ -29,6 +30,7 @@ const {
   withPairs,
 } = await domain('diagnosis', {
   '/boards/diagnosis/dictionary.ts': ['dictionaryOf'],
+  '/boards/diagnosis/log/reckoning.ts': ['reckonInParts'],
   '/boards/diagnosis/faults/consequence.ts': ['consequencesOf'],
   '/boards/diagnosis/faults/faults.ts': ['faultsOf'],
   '/boards/diagnosis/faults/slips.ts': ['slipsOf'],
@@ -43,6 +45,7 @@ console.log('diagnosis');
 singles();
 pairs();
 update();
+parts();
 benches();
 
 /** A build that nothing is known of yet, neither its circuit nor its places. */
@@ -94,6 +97,42 @@ function update() {
   console.log(
     `  one more observation: suspects, looks and trials anew in ${singles.toFixed(1)} ms (aim one frame, ${FRAME_MS.toFixed(1)} ms); ` +
       `with pairs, off the window's thread, ${both.toFixed(1)} ms`,
+  );
+}
+
+/** What the window waits for first, beside the inference core alone; and the longest piece, which a new answer waits for. */
+function parts() {
+  const build = fresh();
+  const dictionary = dictionaryOf(faultsOf(build));
+  const trials = trialsOf(build);
+  const seen = ['nothing-on-press', 'standby-light', 'button-no-click', 'clock-wrong', 'no-picture'];
+  const took = { core: [], suspects: [], reasons: [], next: [], effects: [], piece: [] };
+  for (let round = 0; round < 10 * ROUNDS; round++) {
+    const whats = seen.slice(0, 1 + (round % seen.length));
+    const evidence = { seen: whats, notSeen: [], tried: [] };
+    took.core.push(timeOf(() => suspicionOf(dictionary, evidence)).tookMs);
+    const log = whats.map((what) => ({ kind: 'noticed', what, answer: 'yes' }));
+    // biome-ignore lint/correctness/useYield: pairs that are never needed here
+    const pieces = reckonInParts(dictionary, log, trials, function* (one) {
+      return one;
+    });
+    const began = performance.now();
+    let longest = 0;
+    for (let before = began; ; ) {
+      const { done, value } = pieces.next();
+      const now = performance.now();
+      if (done) break;
+      if (value) took[value.kind].push(now - began);
+      longest = Math.max(longest, now - before);
+      before = now;
+    }
+    took.piece.push(longest);
+  }
+  const ms = Object.fromEntries(Object.entries(took).map(([part, times]) => [part, median(times)]));
+  console.log(
+    `  from an answer to its suspects ${ms.suspects.toFixed(1)} ms, ${(ms.suspects / ms.core).toFixed(1)} times the inference alone ` +
+      `(${ms.core.toFixed(1)} ms); to the reasons ${(ms.reasons / ms.core).toFixed(1)}, to what is next ${(ms.next / ms.core).toFixed(1)}, ` +
+      `to the whole ${(ms.effects / ms.core).toFixed(1)} times; the longest piece ${ms.piece.toFixed(1)} ms`,
   );
 }
 

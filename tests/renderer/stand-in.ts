@@ -168,6 +168,7 @@ export function bench(build: Build = wiredBuild()): TestBench {
   const shown: string[] = [];
   const view: CanvasView = {
     zoomBy: () => undefined,
+    bring: () => undefined,
     fitAll: () => undefined,
     panBy: () => undefined,
     show: (connectors) => void shown.push(...connectors),

@@ -1,4 +1,5 @@
 import type { Seat } from '../../document/build';
+import type { PlugRef } from '../../document/lookup';
 import type { Machine } from '../start-chain/machine';
 import type { Signs } from '../start-chain/signs-of-end';
 import type { CauseId } from './causes';
@@ -26,6 +27,8 @@ export interface Fault {
   readonly lead?: string;
   /** Where the plug would then be, of a wrong seat; undefined where it is off. */
   readonly seat?: Seat;
+  /** The plug that would then be off its pins. */
+  readonly off?: PlugRef;
   readonly ways: readonly Way[];
 }
 

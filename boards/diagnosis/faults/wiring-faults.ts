@@ -132,7 +132,7 @@ function seatingFaults(build: Build, seat: Seat, consequences: Consequences): re
       name: slip.name,
       weight: weight / (shares.get(slip.kind) ?? 1),
       lead: seat.lead,
-      ...(slip.seat ? { seat: slip.seat } : {}),
+      ...(slip.seat ? { seat: slip.seat } : { off: { lead: seat.lead, plug: seat.plug } }),
       ways: consequences.ofSeats(slip.leads, slip.build.seats),
     };
   });

@@ -1,3 +1,5 @@
+import type { Seat } from '../../document/build';
+import type { PlugRef } from '../../document/lookup';
 import type { LogEntry } from '../../document/trouble';
 import type { Dictionary } from '../dictionary';
 import type { CauseId } from '../faults/causes';
@@ -13,11 +15,14 @@ import { type ReasonedTrial, reasonedTrialsInSteps } from './reasoned-trials';
 import { type CauseReasons, type Reasons, reasonsInSteps } from './reasons';
 
 /** One thing that may be wrong, of those that a cause stands for. */
-interface SuspectedFault {
+export interface SuspectedFault {
   readonly id: string;
   readonly name: string;
   readonly chance: number;
   readonly lead?: string;
+  /** Where the plug would then be, or which one would be off. */
+  readonly seat?: Seat;
+  readonly off?: PlugRef;
 }
 
 /** A cause that may be behind it. */
@@ -145,6 +150,8 @@ function suspectsOf(dictionary: Dictionary, evidence: Required<Evidence>): Suspe
         name: fault.name,
         chance: share,
         ...(fault.lead !== undefined && { lead: fault.lead }),
+        ...(fault.seat && { seat: fault.seat }),
+        ...(fault.off && { off: fault.off }),
       })),
     })),
     doubles: suspicion.doubles.slice(0, DOUBLES_TOLD).map(({ causes, chance, faults: [one, other] }) => ({

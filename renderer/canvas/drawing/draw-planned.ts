@@ -11,26 +11,26 @@ const HEAD_PX = 11;
 export function drawPlanned(pen: Pen, { plugs }: Scene, { shape, fit }: Ghost): void {
   const now = plugs.find(({ ref }) => samePlug(ref, shape.ref));
   drawGhost(pen, shape, { ...fit, refusals: [] });
-  if (now) drawArrow(pen, centreOf(now.body), centreOf(shape.body));
+  if (now) drawArrow(pen, centreOf(now.body), centreOf(shape.body), pen.palette.accent);
 }
 
 /** Dashed, on a band of ground so that it is seen over everything. */
-function drawArrow(pen: Pen, from: Point, to: Point): void {
+export function drawArrow(pen: Pen, from: Point, to: Point, style: string): void {
   const { context, palette } = pen;
   const head = stroke(pen, HEAD_PX);
-  if (Math.hypot(to.x - from.x, to.y - from.y) < 3 * head) return;
+  if (Math.hypot(to.x - from.x, to.y - from.y) < 2 * head) return;
   const along = Math.atan2(to.y - from.y, to.x - from.x);
   const back = (aside: number) => ({
     x: to.x - head * Math.cos(along + aside),
     y: to.y - head * Math.sin(along + aside),
   });
   const [left, right] = [back(0.5), back(-0.5)];
-  for (const [style, pixels] of [
+  for (const [colour, pixels] of [
     [palette.panel, 6],
-    [palette.accent, 2.5],
+    [style, 2.5],
   ] as const) {
     context.save();
-    context.strokeStyle = style;
+    context.strokeStyle = colour;
     context.lineWidth = stroke(pen, pixels);
     context.setLineDash([stroke(pen, 8), stroke(pen, 5)]);
     context.beginPath();

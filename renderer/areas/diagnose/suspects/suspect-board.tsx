@@ -1,14 +1,23 @@
 import { memo, Suspense, useEffect, useMemo } from 'react';
-import { listed } from '../../../../boards/base/listed';
+import { byIdentity } from '../../../../boards/base/by-identity';
 import type { Suspect } from '../../../../boards/diagnosis/log/reckoning';
 import type { Build } from '../../../../boards/document/build';
-import { leadName } from '../../../../boards/document/names';
-import type { Mark, Target } from '../../../canvas/canvas-props';
+import { wiringOf } from '../../../../boards/fit/seated-plug';
+import type { Mark, Suspected, Target } from '../../../canvas/canvas-props';
 import { usePart } from '../../../fetched';
 import { useReducedMotion, useShownTheme } from '../../../look/use-media';
 import type { Selection } from '../../../store/session';
+import {
+  AS_WRITTEN_WORDS,
+  DASHED_LABELS,
+  exchangedWords,
+  movedWords,
+  OFF_WORDS,
+  outlinedWords,
+} from '../../../words/suspected-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
 import { BOARD_CANVAS } from '../../wire/board-canvas-part';
+import { type SuspectedPlace, suspectedPlace } from './suspected-place';
 
 interface SuspectBoardProps {
   readonly suspects: readonly Suspect[];
@@ -30,10 +39,13 @@ export const SuspectBoard = memo(function SuspectBoard(props: SuspectBoardProps)
 function Board({ suspects, shown }: SuspectBoardProps) {
   const BoardCanvas = usePart(BOARD_CANVAS);
   const { session, canvas } = useWorkbench();
-  const build = useBuild();
+  const build = drawnOnce(useBuild());
   const theme = useShownTheme(useSession((state) => state.settings.theme));
   const reducedMotion = useReducedMotion();
-  const leads = leadsWithPlace(build, shown);
+  const place = useMemo(() => suspectedPlace(build, shown?.faults[0]), [build, shown]);
+  const leads = leadsWithPlace(build, shown, place);
+  const words = placeWords(build, leads, place);
+  const suspected = useMemo(() => suspectedOn(place, words), [place, words]);
   const marks = useMemo(() => marksOf(suspects), [suspects]);
   const key = leads.join(' ');
   const selection = useMemo((): Selection => {
@@ -41,11 +53,12 @@ function Board({ suspects, shown }: SuspectBoardProps) {
     return { kind: 'finding', id: `suspect ${key}`, pins: [], leads: key.split(' ') };
   }, [key]);
   useEffect(() => {
-    const connectors = new Set(
-      build.seats.filter(({ lead }) => key.split(' ').includes(lead)).map(({ connector }) => connector),
-    );
-    if (connectors.size > 0) canvas.current?.show([...connectors]);
-  }, [key, build.seats, canvas]);
+    const connectors = [
+      ...build.seats.filter(({ lead }) => key.split(' ').includes(lead)),
+      ...(suspected?.seats ?? []),
+    ].map(({ connector }) => connector);
+    if (connectors.length > 0) canvas.current?.bring([...new Set(connectors)]);
+  }, [key, suspected, build.seats, canvas]);
   const listeners = useMemo(
     () => ({
       onSelect: (target: Target | null) => {
@@ -62,11 +75,7 @@ function Board({ suspects, shown }: SuspectBoardProps) {
   );
   return (
     <section className="suspect-board" aria-label="Where it sits">
-      <p className="suspect-place small">
-        {leads.length === 0
-          ? 'This suspect has no place among the leads of this build.'
-          : `Outlined: ${listed(leads.map((lead) => leadName(build, lead)))}.`}
-      </p>
+      <p className="suspect-place small">{words}</p>
       <div className="canvas-pane">
         <div className="canvas-hold">
           <BoardCanvas
@@ -77,6 +86,7 @@ function Board({ suspects, shown }: SuspectBoardProps) {
             selection={selection}
             placing={null}
             planned={null}
+            suspected={suspected}
             theme={theme}
             reducedMotion={reducedMotion}
             {...listeners}
@@ -87,13 +97,57 @@ function Board({ suspects, shown }: SuspectBoardProps) {
   );
 }
 
-/** The leads of the build that the likeliest faults of a suspect are about. */
-function leadsWithPlace(build: Build, suspect: Suspect | undefined): readonly string[] {
+/** An answer changes nothing that is drawn: the drawing stays, and what it was worked out from. */
+const drawnOnce = byIdentity(
+  (build: Build) => build,
+  (build) => [...wiringOf(build), build.board, build.view],
+);
+
+/** The leads of the build that the likeliest faults of a suspect are about; where plugs changed places, these alone. */
+function leadsWithPlace(
+  build: Build,
+  suspect: Suspect | undefined,
+  place: SuspectedPlace | undefined,
+): readonly string[] {
+  if (place?.kind === 'exchanged') return place.seats.map(({ lead }) => lead);
   const [first] = suspect?.faults ?? [];
   const worth = (suspect?.faults ?? []).filter(({ chance }) => chance >= (first?.chance ?? 0) / 3);
   return [...new Set(worth.flatMap(({ lead }) => lead ?? []))].filter((lead) =>
     build.seats.some((seat) => seat.lead === lead),
   );
+}
+
+function placeWords(build: Build, leads: readonly string[], place: SuspectedPlace | undefined): string {
+  return `${outlinedWords(build, leads)} ${dashedWords(build, place)}`.trim();
+}
+
+function dashedWords(build: Build, place: SuspectedPlace | undefined): string {
+  switch (place?.kind) {
+    case 'moved':
+      return movedWords(build, place.now, place.seat);
+    case 'exchanged':
+      return exchangedWords(build, place.seats);
+    case 'off':
+      return OFF_WORDS;
+    case 'as-written':
+      return AS_WRITTEN_WORDS;
+    case undefined:
+      return '';
+  }
+}
+
+function suspectedOn(place: SuspectedPlace | undefined, words: string): Suspected | null {
+  switch (place?.kind) {
+    case 'moved':
+      return { seats: [place.seat], off: [], label: DASHED_LABELS.moved, words };
+    case 'exchanged':
+      return { seats: place.seats, off: [], label: DASHED_LABELS.exchanged, words };
+    case 'off':
+      return { seats: [], off: [place.plug], label: DASHED_LABELS.off, words };
+    case 'as-written':
+    case undefined:
+      return null;
+  }
 }
 
 function marksOf(suspects: readonly Suspect[]): readonly Mark[] {
