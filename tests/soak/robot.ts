@@ -15,6 +15,8 @@ export interface Sample {
   /** Nodes of the page, also those that are taken out of it and still held. */
   readonly nodes: number;
   readonly listeners: number;
+  /** The longest round since the sample before: more and more of it would be something that grows. */
+  readonly slowestMs: number;
 }
 
 export interface Soak {
@@ -29,12 +31,17 @@ const MINUTE_MS = 60_000;
 /** As often a sample is taken; at least so many come together in a short run. */
 const BETWEEN_SAMPLES = { mostMinutes: 5, least: 8 };
 
+/** A busy machine is waited for: whether the window answers in time is asked elsewhere. */
+const PATIENCE_MS = 5 * MINUTE_MS;
+
 /**
  * A robot at work in the window as built, for so many minutes: it goes through the areas, takes plugs off
- * and turns them, answers questions, lays all cables, opens and closes windows, saves, and takes all of it back, again and again. What
- * it does is drawn by chance from a seed.
+ * and turns them, answers questions, lays all cables, opens and closes windows, saves, and takes all of it
+ * back, again and again. What it does is drawn by chance from a seed.
+ *
+ * @param told is given each sample as it is taken
  */
-export function workFor(minutes: number, seed: number): Promise<Soak> {
+export function workFor(minutes: number, seed: number, told: (sample: Sample) => void): Promise<Soak> {
   const everyCable = inRoot('boards', 'library', 'demo', 'every-cable.build.json');
   const bench = (home: string) => {
     const file = join(home, 'bench.build.json');
@@ -43,25 +50,39 @@ export function workFor(minutes: number, seed: number): Promise<Soak> {
   };
   return withBuiltWindow(bench, async ({ complaints, openWindow }) => {
     const { context, page } = await openWindow();
+    context.setDefaultTimeout(PATIENCE_MS);
     await page.getByRole('navigation', { name: 'Work areas' }).waitFor();
     const devtools = await context.newCDPSession(page);
-    return { ...(await work(page, devtools, minutes, new Dice(seed))), complaints };
+    return { ...(await work(page, devtools, minutes, new Dice(seed), told)), complaints };
   });
 }
 
-async function work(page: Page, devtools: CDPSession, minutes: number, dice: Dice) {
+async function work(
+  page: Page,
+  devtools: CDPSession,
+  minutes: number,
+  dice: Dice,
+  told: (sample: Sample) => void,
+) {
   const began = performance.now();
   const passed = () => (performance.now() - began) / MINUTE_MS;
   const between = Math.min(BETWEEN_SAMPLES.mostMinutes, minutes / BETWEEN_SAMPLES.least);
   const samples: Sample[] = [];
-  let rounds = 0;
+  let [rounds, slowestMs] = [0, 0];
+  const take = async () => {
+    const sample = { ...(await sampleOf(page, devtools, passed())), slowestMs };
+    slowestMs = 0;
+    samples.push(sample);
+    told(sample);
+  };
   while (passed() < minutes) {
+    const start = performance.now();
     await oneRound(page, dice);
     rounds += 1;
-    if (passed() < samples.length * between) continue;
-    samples.push(await sampleOf(page, devtools, passed()));
+    slowestMs = Math.max(slowestMs, performance.now() - start);
+    if (passed() >= samples.length * between) await take();
   }
-  samples.push(await sampleOf(page, devtools, passed()));
+  await take();
   return { rounds, samples };
 }
 
@@ -119,7 +140,11 @@ async function oneEdit(page: Page, dice: Dice): Promise<void> {
 /** More steps than a round ever leaves undone. */
 const MOST_STEPS = 8;
 
-async function sampleOf(page: Page, devtools: CDPSession, minute: number): Promise<Sample> {
+async function sampleOf(
+  page: Page,
+  devtools: CDPSession,
+  minute: number,
+): Promise<Omit<Sample, 'slowestMs'>> {
   // What is held for the sake of the last click or message is let go of first.
   await backToWiring(page);
   for (let at = 0; at < MOST_STEPS; at++) await page.keyboard.press('Control+Z');

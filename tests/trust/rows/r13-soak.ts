@@ -1,3 +1,5 @@
+import { appendFileSync, mkdirSync } from 'node:fs';
+import { inRoot } from '../../../electron/start/place.mjs';
 import { growthOf, type Sample, workFor } from '../../soak/robot';
 import type { TrustRow } from '../row';
 
@@ -14,6 +16,14 @@ const HELD: readonly (readonly [string, (sample: Sample) => number])[] = [
   ['the listeners', ({ listeners }) => listeners],
 ];
 
+/** Written as they are taken, for whoever wants to look while the robot works. */
+const SAMPLES = inRoot('out', 'trust', 'R13.samples.txt');
+
+function words({ minute, heapBytes, nodes, listeners, slowestMs }: Sample): string {
+  const heap = `${(heapBytes / 1e6).toFixed(1)} MB`;
+  return `minute ${minute.toFixed(1)}: ${heap}, ${nodes} nodes, ${listeners} listeners, slowest round ${(slowestMs / 1000).toFixed(1)} s`;
+}
+
 export const ROWS: readonly TrustRow[] = [
   {
     id: 'R13',
@@ -21,12 +31,11 @@ export const ROWS: readonly TrustRow[] = [
     target: { count: MINUTES, what: 'minutes of a robot at work' },
     long: true,
     run: async () => {
-      const { rounds, samples, complaints } = await workFor(minutes, SEED);
-      for (const { minute, heapBytes, nodes, listeners } of samples)
-        process.stdout.write(
-          `minute ${minute.toFixed(1)}: ${(heapBytes / 1e6).toFixed(1)} MB, ${nodes} nodes, ${listeners} listeners\n`,
-        );
-      process.stdout.write(`${rounds} rounds of work\n`);
+      mkdirSync(inRoot('out', 'trust'), { recursive: true });
+      const { rounds, samples, complaints } = await workFor(minutes, SEED, (sample) =>
+        appendFileSync(SAMPLES, `${words(sample)}\n`),
+      );
+      process.stdout.write(`${samples.map(words).join('\n')}\n${rounds} rounds of work\n`);
       const grown = HELD.flatMap(([what, of]) => {
         const growth = growthOf(samples, of);
         return growth > MOST_GROWTH ? [`${what} grew by ${(100 * growth).toFixed(0)} %`] : [];
