@@ -1,0 +1,37 @@
+import type { Build } from '../../boards/document/build';
+import { measureByTable } from '../../boards/drawing/measure';
+import { drawGround } from '../../renderer/canvas/drawing/draw-ground';
+import { drawConnectors, drawWiring } from '../../renderer/canvas/drawing/draw-layers';
+import { worstMarks } from '../../renderer/canvas/drawing/draw-marks';
+import { readPalette } from '../../renderer/canvas/drawing/palette';
+import { sceneOf } from '../../renderer/canvas/scene/scene-of';
+import { fitted, windowOf } from '../../renderer/canvas/view';
+import { viewedScene } from '../../renderer/canvas/viewed';
+
+/** A page of one canvas: the text of a build read without any check, laid out, and drawn once as it is seen first. */
+function drawPlain(text: string, width: number, height: number): number {
+  const began = performance.now();
+  const build = JSON.parse(text) as Build;
+  const canvas = document.createElement('canvas');
+  Object.assign(canvas, { width, height });
+  document.body.replaceChildren(canvas);
+  const context = canvas.getContext('2d');
+  if (context === null) throw new Error('There is no canvas here');
+  const scene = sceneOf(build, { view: build.view, measure: measureByTable });
+  const view = fitted(viewedScene(scene).first(), { width, height }, 40, 30);
+  context.setTransform(view.scale, 0, 0, view.scale, view.x, view.y);
+  const pen = {
+    context,
+    palette: readPalette(document.body),
+    scale: view.scale,
+    window: windowOf(view, { width, height }),
+  };
+  drawGround(pen, scene);
+  drawConnectors(pen, scene);
+  drawWiring(pen, scene, worstMarks([]), null);
+  // Read back, so that it is painted before the clock stops.
+  context.getImageData(0, 0, 1, 1);
+  return performance.now() - began;
+}
+
+Object.assign(globalThis, { drawPlain });

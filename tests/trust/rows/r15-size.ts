@@ -1,0 +1,107 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { serialize } from '../../../boards/document/serialize';
+import { largeBuild, sizeOf } from '../../boards/large-build';
+import { wired } from '../../boards/library/demo-files';
+import { framesMs, hitsMs, pagesMb, paintedAfterMs, untilSaidMs, watch } from '../../size/in-page';
+import { type Figures, type Measure, overTarget, told } from '../../size/measures';
+import { plainCanvasMs, plainCanvasScript } from '../../size/plain-canvas';
+import { load, withBrowser, withPlace, withWindow } from '../../size/window';
+import type { TrustRow } from '../row';
+
+const RUNS = 5;
+const FRAMES = 60;
+const HITS = 500;
+const EDIT_MS = 500;
+
+const MEASURES = {
+  open: { name: 'open, from navigation to the first full paint', most: 2_000, unit: 'ms' },
+  ratio: { name: 'the same beside one plain canvas', most: 6, unit: 'times' },
+  pan: { name: 'frame of panning, 95th of a hundred', most: 50, unit: 'ms' },
+  zoom: { name: 'frame of zooming, 95th of a hundred', most: 50, unit: 'ms' },
+  hit: { name: 'hit test, 95th of a hundred', most: 2, unit: 'ms' },
+  takeOff: { name: 'a plug taken off, painted and checked', most: EDIT_MS, unit: 'ms' },
+  undo: { name: 'undone, so that it is seated again', most: EDIT_MS, unit: 'ms' },
+  rename: { name: 'the machine renamed', most: EDIT_MS, unit: 'ms' },
+  save: { name: 'saved, from the key to the word', most: 300, unit: 'ms' },
+  memory: { name: 'memory of the page', most: 600, unit: 'MB' },
+} as const satisfies Readonly<Record<string, Measure>>;
+
+type Run = Figures<keyof typeof MEASURES>;
+
+export const ROWS: readonly TrustRow[] = [
+  {
+    id: 'R15',
+    promise: `A build of 10,000 pins, 1,000 leads and 500 cables opens to its first full paint in 2 s and in 6 times what reading, laying out and drawing it on one plain canvas takes; frames of panning and zooming take 50 ms, a hit test 2 ms, an edit painted and checked ${EDIT_MS} ms, a save 300 ms; the page holds 600 MB: each in the best of ${RUNS} runs`,
+    target: { count: RUNS * Object.keys(MEASURES).length, what: 'measures in a real browser' },
+    run: () =>
+      withPlace(async (home) => {
+        const build = largeBuild(wired, 63, { cables: 500, loose: 118 });
+        const text = serialize(build);
+        const file = join(home, 'large.build.json');
+        const script = await plainCanvasScript();
+        const runs: Run[] = [];
+        await withBrowser(async (browser) => {
+          for (let run = 0; run < RUNS; run++) {
+            writeFileSync(file, text);
+            const plainMs = await plainCanvasMs(browser, script, text);
+            runs.push(await oneRun(browser, file, plainMs));
+            process.stdout.write(`R15, run ${run + 1}: plain canvas ${plainMs.toFixed(0)} ms, ${load()}\n`);
+          }
+        });
+        const { pins, leads, cables } = sizeOf(build);
+        process.stdout.write(`${pins} pins, ${leads} leads, ${cables} cables, ${load()}:\n`);
+        process.stdout.write(told(MEASURES, runs));
+        return {
+          tried: runs.length * Object.keys(MEASURES).length,
+          failures: overTarget(MEASURES, runs, load()),
+        };
+      }),
+  },
+];
+
+/** Opens the file in a new window, and does in turn what is measured. */
+function oneRun(browser: Browser, file: string, plainMs: number): Promise<Run> {
+  return withWindow(browser, file, watch, async (page) => {
+    const open = await paintedAfterMs(page);
+    await page.keyboard.press('Control+0');
+    const pan = ninetyFifth(await framesMs(page, 'pan', FRAMES));
+    const hit = ninetyFifth(await hitsMs(page, HITS));
+    const zoom = ninetyFifth(await framesMs(page, 'zoom', FRAMES));
+    await page.getByRole('grid', { name: 'Leads' }).locator('[role="row"][aria-label]').first().click();
+    const takeOff = await untilSaidMs(page, 'Delete', CHECKED);
+    const undo = await untilSaidMs(page, 'Control+Z', CHECKED);
+    const rename = await renamed(page);
+    const save = await untilSaidMs(page, 'Control+S', '.top-state');
+    return {
+      open,
+      ratio: open / plainMs,
+      pan,
+      zoom,
+      hit,
+      takeOff,
+      undo,
+      rename,
+      save,
+      memory: await pagesMb(page),
+    };
+  });
+}
+
+/** How many lie on the shelf and how much was found: they change when an edit has been checked. */
+const CHECKED = '.shelf-count, .findings .panel-head';
+
+async function renamed(page: Page): Promise<number> {
+  await page.keyboard.press('Control+1');
+  await page.getByRole('tab', { name: 'Board plan' }).click();
+  const name = page.getByRole('textbox', { name: 'Name of the machine' });
+  await name.fill('Another name');
+  const took = await untilSaidMs(page, 'Enter', '.top-name');
+  await page.keyboard.press('Control+2');
+  return took;
+}
+
+function ninetyFifth(times: readonly number[]): number {
+  return [...times].sort((a, b) => a - b)[Math.floor(times.length * 0.95)] ?? Number.NaN;
+}
