@@ -66,10 +66,13 @@ export async function fillOne({ page, dice }: Hand, part: Locator): Promise<Made
   });
   const typed = dice.pick(line.figures ? FIGURES : WORDS) ?? '';
   await one.it.fill(typed);
+  const said = `typed “${typed.slice(0, 24)}” into “${line.label}”`;
+  // Whatever comes next has to take it.
+  if (dice.oneIn(4)) return { said: `${said}, and left it` };
   await page.keyboard.press(dice.oneIn(3) ? 'Tab' : 'Enter');
   // What was not taken is not left to be typed on.
   if (await one.it.isVisible()) await one.it.press('Escape');
-  return { said: `typed “${typed.slice(0, 24)}” into “${line.label}”` };
+  return { said };
 }
 
 /** Chooses from one of the short lists of a part of the window. */
@@ -124,7 +127,7 @@ export async function fromMenu(page: Page, menu: string, entry: RegExp): Promise
 }
 
 /** Whether something lies over the window that keys would go to: a dialog, a menu, a list, a plug in the hand. */
-function isCovered(page: Page): Promise<boolean> {
+export function isCovered(page: Page): Promise<boolean> {
   return page.evaluate(
     () =>
       document.querySelector(

@@ -134,19 +134,44 @@ async function looksLike(hand: Hand): Promise<Made | undefined> {
   return pressOne(hand, dialog, /Close|Cancel/);
 }
 
-async function number(hand: Hand): Promise<Made | undefined> {
-  if ((await choose(hand, 'Board')) === undefined) return undefined;
-  await openPage(hand, 'Connector');
+/** Unfolds the names, the shape and the place of the chosen connector. */
+async function unfoldShape(hand: Hand): Promise<void> {
   const names = pageOf(hand).getByRole('button', { name: /^Names, shape and place/ });
-  if ((await names.getAttribute('aria-expanded')) === 'false') await names.click();
-  const way = pageOf(hand).getByRole('button', { name: 'Number it another way…' });
-  if (!(await way.isVisible())) return undefined;
-  await way.click();
-  const dialog = hand.page.getByRole('dialog');
-  await dialog.waitFor();
-  const chosen = await chooseOne(hand, dialog);
-  await pressOne(hand, dialog, /Close|Cancel/);
-  return { said: `numbered: ${chosen?.said ?? 'as it is'}` };
+  if ((await names.isVisible()) && (await names.getAttribute('aria-expanded')) === 'false')
+    await names.click();
+}
+
+/** What would cost something is asked about first; the question is answered one way or the other. */
+async function answerQuestion(hand: Hand): Promise<string> {
+  const question = hand.page.getByRole('alertdialog');
+  if (!(await question.isVisible())) return '';
+  const made = await pressOne(hand, question);
+  return made === undefined ? '' : `, and ${made.said}`;
+}
+
+async function number(hand: Hand): Promise<Made | undefined> {
+  const connector = await choose(hand, 'Board');
+  if (connector === undefined) return undefined;
+  await openPage(hand, 'Connector');
+  await unfoldShape(hand);
+  await pageOf(hand).getByRole('button', { name: 'Number it another way…' }).click();
+  const dialog = hand.page.getByRole('dialog', { name: /^Number / });
+  const way = await oneOf(dialog.getByRole('listbox').getByRole('option'), hand.dice);
+  await way?.click();
+  if (hand.dice.oneIn(2)) await chooseOne(hand, dialog);
+  const made = await pressOne(hand, dialog, /Close|Cancel/);
+  return made && { said: `numbered ${connector}: ${made.said}${await answerQuestion(hand)}` };
+}
+
+/** Notes a reading of the meter, or does something else of its window. */
+async function measure(hand: Hand): Promise<Made | undefined> {
+  const dialog = await openWay(hand, 'From a meter…', 'from a meter$');
+  if (dialog === undefined) return undefined;
+  await dialog.locator('[aria-busy="false"]').first().waitFor();
+  const answers = dialog.getByRole('list', { name: 'Answers' });
+  const made =
+    (hand.dice.oneIn(4) ? undefined : await pressOne(hand, answers)) ?? (await pressOne(hand, dialog));
+  return made && { said: `meter: ${made.said}` };
 }
 
 export const DOCUMENT_GESTURES: readonly Gesture[] = [
@@ -165,8 +190,9 @@ export const DOCUMENT_GESTURES: readonly Gesture[] = [
     make: async (hand) => {
       const chosen = await choose(hand, 'Board');
       await openPage(hand, 'Connector');
+      if (hand.dice.oneIn(2)) await unfoldShape(hand);
       const made = await workOne(hand);
-      return made && { said: `${chosen}: ${made.said}` };
+      return made && { said: `${chosen}: ${made.said}${await answerQuestion(hand)}` };
     },
   },
   { name: 'edit pins', make: editPins },
@@ -202,4 +228,5 @@ export const DOCUMENT_GESTURES: readonly Gesture[] = [
   },
   { name: 'paste a pin list', make: pasteList },
   { name: 'take over what it looks like', make: looksLike },
+  { name: 'note a reading', make: measure },
 ];

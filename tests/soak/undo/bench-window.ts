@@ -7,7 +7,7 @@ import { parseDocument } from '../../../boards/document/parse';
 import { wordsOf } from '../../../boards/findings/words';
 import { shelfRows } from '../../../renderer/areas/wire/shelf-rows';
 import { SEVERITY_WORDS } from '../../../renderer/words/severity-words';
-import { findingsIn, leadsIn, plain, stateOf } from '../../e2e/reading';
+import { findingsIn, leadsIn, plain } from '../../e2e/reading';
 import { goTo, pressUntil } from '../gestures/controls';
 import { AREA_KEYS } from '../gestures/gesture';
 
@@ -60,9 +60,14 @@ export class BenchWindow {
     return readFileSync(join(this.#home, this.#name), 'utf8');
   }
 
+  /** What the top bar says of the file, also while something lies over the window. */
+  async state(): Promise<string> {
+    return plain(await this.page.locator('.top-state').textContent());
+  }
+
   /** How many steps lie between the build that shows and the one that was saved. */
   async steps(): Promise<number> {
-    const [, many] = /^(\d+) unsaved change/.exec(await stateOf(this.page)) ?? [];
+    const [, many] = /^(\d+) unsaved change/.exec(await this.state()) ?? [];
     return Number(many ?? 0);
   }
 

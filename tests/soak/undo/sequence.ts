@@ -2,8 +2,7 @@ import { stripVTControlCharacters } from 'node:util';
 import { serialize } from '../../../boards/document/serialize';
 import { applyCommand } from '../../../boards/edit/apply';
 import { Dice } from '../../boards/dice';
-import { stateOf } from '../../e2e/reading';
-import { clear, goTo } from '../gestures/controls';
+import { clear, goTo, isCovered } from '../gestures/controls';
 import { AREA_KEYS, type Gesture, type Made } from '../gestures/gesture';
 import { GESTURES } from '../gestures/index';
 import { type BenchWindow, buildOf, shownOf } from './bench-window';
@@ -78,22 +77,40 @@ async function makeGestures({ window, drawn, gestures }: Sequence, failures: str
   for (const { gesture, seed } of drawn) {
     if (done.length === gestures || failures.length > 0) break;
     const began = performance.now();
-    const before = await stateOf(window.page);
-    let made: Made | undefined;
-    try {
-      const saved = async () => buildOf(await window.saved());
-      made = await gesture.make({ page: window.page, dice: new Dice(seed), saved });
-      if (made?.means !== undefined) await compare(window, made, failures);
-    } catch (error) {
-      stuck.push(`${gesture.name}: ${wordsFor(error)}`);
-      await window.page.mouse.up();
-    }
+    const before = await window.state();
+    const made = await makeOne(window, { gesture, seed }, failures, stuck);
     await clear(window.page);
     if (made === undefined) continue;
-    const changed = (await stateOf(window.page)) !== before;
+    const changed = (await window.state()) !== before;
     done.push({ gesture, seed, said: made.said, changed, ms: performance.now() - began });
   }
   return { done, stuck };
+}
+
+async function makeOne(
+  window: BenchWindow,
+  { gesture, seed }: Drawn,
+  failures: string[],
+  stuck: string[],
+): Promise<Made | undefined> {
+  const { page } = window;
+  const saved = async () => buildOf(await window.saved());
+  for (let times = 0; ; times++) {
+    try {
+      const made = await gesture.make({ page, dice: new Dice(seed), saved });
+      if (made !== undefined) await compare(window, made, failures);
+      return made;
+    } catch (error) {
+      await page.mouse.up();
+      // A window that the gesture before it opened was fetched late, and lay over everything.
+      if (times === 0 && (await isCovered(page))) {
+        await clear(page);
+        continue;
+      }
+      stuck.push(`${gesture.name}: ${wordsFor(error)}`);
+      return undefined;
+    }
+  }
 }
 
 /** The file after a gesture is the model before it with the edit that the gesture stands for. */
@@ -187,5 +204,8 @@ const quoted = (line: string | undefined) =>
 
 function wordsFor(error: unknown): string {
   const words = stripVTControlCharacters(error instanceof Error ? error.message : String(error));
-  return words.split('\n').slice(0, 4).join(' ');
+  const lines = words.split('\n').map((line) => line.trim());
+  // What is in the way of a press stands at the end of what was tried.
+  const inTheWay = lines.findLast((line) => line.includes('intercepts pointer events'));
+  return [...lines.slice(0, 3), ...(inTheWay === undefined ? [] : [inTheWay])].join(' ').slice(0, 500);
 }
