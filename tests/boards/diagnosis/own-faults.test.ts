@@ -9,6 +9,7 @@ import type { Build } from '../../../boards/document/build';
 import { leadOf, plugOf, unitsOf } from '../../../boards/document/lookup';
 import { contextOf } from '../../../boards/findings/context';
 import { fedPinsUnder, isHarmful } from '../../../boards/findings/fed-pins';
+import { findingsOf } from '../../../boards/findings/findings';
 import { seatedPlug } from '../../../boards/fit/seated-plug';
 import { demo } from '../findings/demo';
 import { ANY } from './faults-by-name';
@@ -109,5 +110,36 @@ describe('what the wires bring to an inlet', () => {
       { numRuns: 15 },
     );
     expect(compared).toBeGreaterThan(30);
+  });
+});
+
+describe('what is written down as wrong with the supply', () => {
+  it('is suspected for itself where the rules find a fault or a danger there, and only there', () => {
+    const rules = new Set([
+      'supply-mismatch',
+      'main-power-missing',
+      'cpu-power-missing',
+      'drive-power-missing',
+      'card-power-missing',
+      'cpu-card-exchanged',
+      'drive-plug-turned',
+      'hub-unfed',
+      'fan-overload',
+      'watched-header-silent',
+    ]);
+    let written = 0;
+    fc.assert(
+      fc.property(anyMachine, (build) => {
+        const found = findingsOf(build)
+          .filter(({ severity }) => severity === 'danger' || severity === 'fault')
+          .map(({ code }) => code);
+        const own = writtenFaults(build);
+        written += own.length;
+        if (found.some((code) => rules.has(code))) expect(own).not.toEqual([]);
+        if (found.length === 0) expect(own).toEqual([]);
+      }),
+      { numRuns: 25 },
+    );
+    expect(written).toBeGreaterThan(10);
   });
 });

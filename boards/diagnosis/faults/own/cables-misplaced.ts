@@ -74,11 +74,11 @@ function onOtherOutlets(
   const byOutlet = grouped(places, ({ connector }) => connector);
   return [...byOutlet.values()].flatMap((those): readonly OwnFault[] => {
     // A small plug enters a large outlet in several places: the first that harms something stands for them.
-    const [first] = those.flatMap((place) => {
+    for (const place of those) {
       const ways = waysOfFeed(there(place), build);
-      return ways.length === 0 ? [] : [{ ...placed(place, 'elsewhere', name(place)), ways }];
-    });
-    return first ? [first] : [];
+      if (ways.length > 0) return [{ ...placed(place, 'elsewhere', name(place)), ways }];
+    }
+    return [];
   });
 }
 

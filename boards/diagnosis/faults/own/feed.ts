@@ -108,6 +108,8 @@ function joinedIn(build: Build): (place: string) => string {
   const top = (place: string): string => {
     let at = place;
     for (let next = above.get(at); next !== undefined; next = above.get(at)) at = next;
+    // Whoever asks again has one step to go.
+    if (at !== place) above.set(place, at);
     return at;
   };
   const join = (one: string, other: string) => {
