@@ -103,9 +103,12 @@ async function takeLaying(hand: Hand): Promise<Made | undefined> {
 /** The parts of the panel are folded; one is unfolded, and one of its controls used. */
 async function workFolded(hand: Hand): Promise<Made | undefined> {
   await toMap(hand);
-  const fold = await oneOf(panelOf(hand).locator('details'), hand.dice);
-  if (fold === null) return undefined;
-  if ((await fold.getAttribute('open')) === null) await fold.locator('> summary').click();
+  // A part within one that is folded away cannot be reached.
+  const heads = panelOf(hand).locator('details > summary').filter({ visible: true });
+  const head = await oneOf(heads, hand.dice);
+  if (head === null) return undefined;
+  const fold = head.locator('..');
+  if ((await fold.getAttribute('open')) === null) await head.click();
   return workOne(hand, fold);
 }
 
