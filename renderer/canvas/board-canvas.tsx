@@ -31,13 +31,23 @@ interface BoardCanvasProps extends CanvasProps {
  * technology it is one picture with a summary: the equal way is the list beside it.
  */
 export function BoardCanvas({ ref, ...props }: BoardCanvasProps) {
-  const { build, live, marks, placing, planned, selection, suspected = null, theme } = props;
+  const {
+    build,
+    live,
+    marks,
+    placing,
+    planned,
+    selection,
+    suspected = null,
+    fitsAgain = false,
+    theme,
+  } = props;
 
   const scene = useMemo(() => sceneOf(build, { view: build.view, measure: measureByTable }), [build]);
   const worst = useMemo(() => worstMarks(marks), [marks]);
   const dangers = useMemo(() => dangerContacts(scene, worst), [scene, worst]);
   const viewed = useMemo(() => viewedScene(scene), [scene]);
-  const stage = useDrawingStage(viewed, theme, ref);
+  const stage = useDrawingStage(viewed, theme, ref, fitsAgain ? 'fit again' : 'keep the scale');
   const bench = useBench({ ...stage, props, scene });
 
   const inHand = placing?.plug ?? null;

@@ -46,6 +46,8 @@ export interface CanvasProps {
   /** A seat of the best seating, drawn beside the one of now. */
   readonly planned: Seat | null;
   readonly suspected?: Suspected | null;
+  /** Whether a view that nobody has moved is fitted again when the canvas gets another size. */
+  readonly fitsAgain?: boolean;
   readonly theme: 'light' | 'dark' | 'forced';
   readonly reducedMotion: boolean;
   readonly onSelect: (target: Target | null) => void;

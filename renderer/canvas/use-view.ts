@@ -58,6 +58,7 @@ export function useView(
     if (whileUntouched === 'fit again' && fittedView.current === view.now()) {
       view.fit(sceneNow.current.first(), MARGIN_PX, NEAREST);
       fittedView.current = view.now();
+      unmoved.current = view.now();
       return;
     }
     const isUnmoved = unmoved.current === view.now();

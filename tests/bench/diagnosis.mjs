@@ -84,7 +84,7 @@ function pairs() {
   const singles = dictionaryOf(faultsOf(fresh()));
   const { value, tookMs } = timeOf(() => withPairs(singles));
   console.log(
-    `  ${value.hypotheses.length - singles.hypotheses.length} pairs of faults: ${tookMs.toFixed(0)} ms, in pieces of a hundred that can be left off`,
+    `  ${value.hypotheses.length - singles.hypotheses.length} pairs of faults: ${tookMs.toFixed(0)} ms, in small pieces that can be left off`,
   );
 }
 

@@ -1,7 +1,7 @@
 import type { Dictionary } from '../dictionary';
 import type { CauseId } from '../faults/causes';
 import { type Evidence, steering } from '../posterior';
-import { nextTrials, type ProposedTrial, weighedTrials } from '../trials/next-trials';
+import { nextTrialsInSteps, type ProposedTrial, weighedTrials } from '../trials/next-trials';
 import type { ResultId, Trial } from '../trials/trial';
 import { after } from '../trials/weigh';
 import { chancesBy } from './cause-chances';
@@ -31,7 +31,8 @@ export function* reasonedTrialsInSteps(
   const risky = weighedTrials(dictionary, evidence, trials).filter(({ risk }) => risk !== undefined);
   yield null;
   const reasoned: ReasonedTrial[] = [];
-  for (const each of [...nextTrials(dictionary, evidence, trials), ...risky]) {
+  const proposed = yield* nextTrialsInSteps(dictionary, evidence, trials);
+  for (const each of [...proposed, ...risky]) {
     yield null;
     const { trial, gainBits, effort, risk, results } = each;
     reasoned.push({

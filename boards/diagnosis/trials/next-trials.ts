@@ -3,6 +3,7 @@ import { gainBits } from '../../inference/information';
 import type { Dictionary } from '../dictionary';
 import { excludedBy } from '../observations/exclusions';
 import { OBSERVATIONS, type ObservationId } from '../observations/observations';
+import { finished } from '../pairs';
 import { chanceOfYes, type Evidence, steering, YES_IF_NONE } from '../posterior';
 import type { Outcome } from '../predict';
 import { BURNS } from './causes-touched';
@@ -73,12 +74,22 @@ export function nextTrials(
   evidence: Evidence,
   trials: readonly Trial[],
 ): readonly ProposedTrial[] {
+  return finished(nextTrialsInSteps(dictionary, evidence, trials));
+}
+
+/** The same in pieces, after each of which it may be dropped. */
+export function* nextTrialsInSteps(
+  dictionary: Dictionary,
+  evidence: Evidence,
+  trials: readonly Trial[],
+): Generator<null, readonly ProposedTrial[]> {
   const now = weighedTrials(dictionary, evidence, trials);
   // A risk that would be less by then is still a risk now.
   const allowed = now.filter(({ risk }) => risk === undefined);
   const order: ProposedTrial[] = [];
   let standing = steering({ dictionary, evidence });
   while (order.length < PLANNED) {
+    yield null;
     const left = allowed
       .filter((each) => !order.includes(each))
       .map((now) => ({ now, effort: now.effort, ...weigh(standing, now.trial) }));

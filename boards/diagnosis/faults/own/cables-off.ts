@@ -58,6 +58,7 @@ function offAt(
         id: offId(lead.id, plug.id),
         name: notInAt(build, lead.id, connector),
         lead: lead.id,
+        off: { lead: lead.id, plug: plug.id },
         part: end === 'outlet' ? PART_AT_SUPPLY : 1,
         ...(beside && end === 'inlet' ? { ways: HALF } : {}),
       },

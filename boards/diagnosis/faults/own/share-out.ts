@@ -4,7 +4,9 @@ import type { Fault } from '../fault';
 const UNLISTED_SHARE = 0.1;
 
 /** What a build has of a fault of any machine, named as the build names it. */
-export interface OwnFault extends Pick<Fault, 'id' | 'name'>, Partial<Pick<Fault, 'lead' | 'seat' | 'ways'>> {
+export interface OwnFault
+  extends Pick<Fault, 'id' | 'name'>,
+    Partial<Pick<Fault, 'lead' | 'seat' | 'off' | 'ways'>> {
   /** How often it is met beside the others, in any common measure; 1 where nothing is said. */
   readonly part?: number;
   /** The build itself says that it is so. */

@@ -87,6 +87,7 @@ function Board({ suspects, shown }: SuspectBoardProps) {
             placing={null}
             planned={null}
             suspected={suspected}
+            fitsAgain
             theme={theme}
             reducedMotion={reducedMotion}
             {...listeners}
