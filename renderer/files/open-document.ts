@@ -10,6 +10,7 @@ import { besideWork, readProblemWords } from '../words/host-words';
 import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
 import { offerSheet } from './offer-sheet';
+import { isSaving, savesEnded } from './save-build';
 
 /** A document as it was read, and where it lies. */
 export interface ReadDocument {
@@ -55,7 +56,13 @@ export async function openChosen(workbench: Workbench): Promise<void> {
 
 /** Opens a file by its handle: recent files, the command line, a second start. */
 export async function openHandle(workbench: Workbench, handle: string): Promise<void> {
-  await use(workbench, await readHandle(workbench, handle));
+  const before = stampOf(workbench);
+  await use(workbench, await readHandle(workbench, handle), before);
+}
+
+/** What is open as it was last read or written; another one after a save. */
+function stampOf({ editor }: Workbench): string | null | undefined {
+  return editor.getState().open?.file.stamp;
 }
 
 /** Opens a file that was dropped on the window. The machine does not know its place, so saving will ask. */
@@ -71,22 +78,34 @@ export async function openDropped(workbench: Workbench, dropped: File): Promise<
     show(workbench, readProblemWords({ code: 'folder', name: dropped.name }));
     return;
   }
-  await use(workbench, parsed(workbench, text, file));
+  await use(workbench, parsed(workbench, text, file), stampOf(workbench));
 }
 
-async function use(workbench: Workbench, read: ReadDocument | null): Promise<void> {
+/** @param before what was open as it stood before anything was read */
+async function use(
+  workbench: Workbench,
+  read: ReadDocument | null,
+  before: string | null | undefined,
+): Promise<void> {
   if (read === null) return;
-  if (read.document.format === 'leadwright/build') await openBuild(workbench, read.document, read.file);
-  else await offerSheet(workbench, read.document);
+  const { document, file } = read;
+  if (document.format === 'leadwright/build') await openBuild(workbench, document, file, before);
+  else await offerSheet(workbench, document);
 }
 
 /** Puts a build that was read on the bench, when what lies there may go. */
-async function openBuild(workbench: Workbench, build: Build, file: BuildFile): Promise<void> {
-  const stamp = () => workbench.editor.getState().open?.file.stamp;
-  const before = stamp();
-  if (!(await mayLeave(workbench))) return;
-  // What was left has been saved, maybe to this very file: what was read of it is old then.
-  if (file.handle !== null && stamp() !== before) return openHandle(workbench, file.handle);
+async function openBuild(
+  workbench: Workbench,
+  build: Build,
+  file: BuildFile,
+  before: string | null | undefined,
+): Promise<void> {
+  do {
+    await savesEnded(workbench);
+    if (!(await mayLeave(workbench))) return;
+  } while (isSaving(workbench));
+  // Something was saved since it was read, maybe to this very file: what was read of it is old then.
+  if (file.handle !== null && stampOf(workbench) !== before) return openHandle(workbench, file.handle);
   workbench.recovery.begin();
   workbench.session.getState().beginAnew();
   workbench.session.getState().goTo('wire');

@@ -36,9 +36,21 @@ async function inTurn({ editor }: Workbench, work: (open: OpenBuild) => Promise<
     await before?.catch(() => undefined);
     const { open } = editor.getState();
     return open !== null && open.opening === asked && work(open);
-  })();
+  })().finally(() => {
+    if (running.get(editor) === mine) running.delete(editor);
+  });
   running.set(editor, mine);
   return mine;
+}
+
+export function isSaving({ editor }: Workbench): boolean {
+  return running.has(editor);
+}
+
+/** Until no save is under way, whatever each comes to. */
+export async function savesEnded({ editor }: Workbench): Promise<void> {
+  for (let last = running.get(editor); last !== undefined; last = running.get(editor))
+    await last.catch(() => undefined);
 }
 
 async function saveAs(workbench: Workbench, open: OpenBuild): Promise<boolean> {

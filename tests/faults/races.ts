@@ -2,14 +2,19 @@ import fc from 'fast-check';
 import { serialize } from '../../boards/document/serialize';
 import type { Input, Output } from '../../boards/host';
 import { makeTurns } from '../../electron/host/turns';
+import { openHandle } from '../../renderer/files/open-document';
 import { saveBuild } from '../../renderer/files/save-build';
+import { isUnsaved } from '../../renderer/store/editor';
 import { bench, handleOf, wiredBuild } from '../renderer/stand-in';
 
 const DEMO = wiredBuild();
 
 /** What a person does while the disk is slow. */
-const STEPS = ['edit', 'undo', 'save', 'keep', 'open another', 'reload'] as const;
+const STEPS = ['edit', 'undo', 'save', 'keep', 'open another', 'open again'] as const;
 type Step = (typeof STEPS)[number];
+
+const ANSWERS = ['save', 'discard', null];
+const TOLD = 'a change outside was told that was our own';
 
 /**
  * Autosave, saving, editing, undoing and opening something else, the machine doing what each call asks at any
@@ -37,6 +42,7 @@ export async function race(schedules: number, seed: number): Promise<{ tried: nu
 async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<readonly string[]> {
   const b = bench(DEMO);
   const wrongs: string[] = [];
+  const answered = new Set<object>();
   const owners = new Map([[handleOf('demo'), nameOf(b.build().name)]]);
   const disk = new Map<string, { text: string; stamp: string }>();
   let stamps = 0;
@@ -54,17 +60,39 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
     disk.set(handle, { text, stamp });
     return { ok: true, value: { handle, name: handle, folder: '/bench', stamp, durable: true } };
   });
-  const read = lateInTurn(async ({ handle }: Input<'open'>) => disk.get(handle) ?? { text: '', stamp: '' });
+  const open = lateInTurn(async ({ handle }: Input<'open'>): Promise<Output<'open'>> => {
+    const there = disk.get(handle);
+    if (there === undefined) return { ok: false, problem: { code: 'not-found', name: handle } };
+    return { ok: true, value: { handle, name: handle, folder: '/bench', ...there, readOnly: false } };
+  });
   const copies = new Map<string, string>();
   const keep = late(scheduler, async ({ session, text }: Input<'keepRecovery'>) => {
     copies.set(session, text);
     return { ok: true, value: null } as const;
   });
   const drop = late(scheduler, async ({ id }: Input<'dropRecovery'>) => void copies.delete(id));
-  Object.assign(b.host, { save, keepRecovery: keep, dropRecovery: drop });
+  Object.assign(b.host, { save, open, keepRecovery: keep, dropRecovery: drop });
 
-  let edits = 0;
-  let opened = 0;
+  let [edits, opened, asked] = [0, 0, 0];
+  let choice: string | null = null;
+  b.editor.subscribe(({ open: now }, { open: then }) => {
+    if (then && now?.opening !== then.opening && isUnsaved(then) && choice !== 'discard')
+      wrongs.push('an edit went, and nobody was asked');
+  });
+  b.session.subscribe(({ dialogs: [dialog] }) => {
+    if (dialog === undefined || wrongs.includes(TOLD)) return;
+    if (dialog.kind !== 'question' || !dialog.question.choices.some(({ id }) => id === 'discard')) {
+      wrongs.push(TOLD);
+      return;
+    }
+    // What to do with unsaved work: answered once, each time otherwise.
+    if (answered.has(dialog)) return;
+    answered.add(dialog);
+    void scheduler.schedule(Promise.resolve(), 'answer').then(() => {
+      choice = ANSWERS[asked++ % ANSWERS.length] ?? null;
+      dialog.answer(choice);
+    });
+  });
   scheduler.scheduleSequence(
     steps.map((step) => async () => {
       switch (step) {
@@ -80,19 +108,15 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
         case 'keep':
           void b.recovery.keepNow();
           break;
-        case 'open another':
-        case 'reload': {
-          const name = step === 'reload' ? 'demo' : `other${++opened}`;
-          const handle = handleOf(name);
-          const own = step === 'reload' ? nameOf(DEMO.name) : name;
-          owners.set(handle, own);
-          const build = { ...DEMO, name: own };
-          if (!disk.has(handle)) disk.set(handle, { text: serialize(build), stamp: `stamp-${++stamps}` });
-          const { text, stamp } = await read({ handle });
-          b.recovery.begin();
-          const shown = { ...build, name: JSON.parse(text).name };
-          b.editor.getState().load(shown, { handle, name, folder: '/bench', stamp, readOnly: false }, shown);
+        case 'open another': {
+          const name = `other${++opened}`;
+          owners.set(handleOf(name), name);
+          disk.set(handleOf(name), { text: serialize({ ...DEMO, name }), stamp: `stamp-${++stamps}` });
+          void openHandle(b, handleOf(name));
+          break;
         }
+        case 'open again':
+          void openHandle(b, b.editor.getState().open?.file.handle ?? handleOf('demo'));
       }
     }),
   );
@@ -102,14 +126,13 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
   await settle(scheduler);
   b.recovery.stop();
 
-  const { open } = b.editor.getState();
-  if (!open) return [...wrongs, 'nothing is open'];
-  const text = serialize(open.history.present);
-  const isSafe = open.saved === open.history.present;
-  if (b.session.getState().dialogs.length > 0) wrongs.push('a change outside was told that was our own');
-  if (isSafe && disk.get(open.file.handle ?? '')?.text !== text)
+  const { open: shown } = b.editor.getState();
+  if (!shown) return [...wrongs, 'nothing is open'];
+  const text = serialize(shown.history.present);
+  const isSafe = shown.saved === shown.history.present;
+  if (isSafe && disk.get(shown.file.handle ?? '')?.text !== text)
     wrongs.push('it is said to be saved, and the file is another one');
-  if (!isSafe && open.history.past.length > 0 && ![...copies.values()].includes(text))
+  if (!isSafe && shown.history.past.length > 0 && ![...copies.values()].includes(text))
     wrongs.push('unsaved work is in no recovery copy');
   if (isSafe && copies.size > 0) wrongs.push('a copy of work that is saved is left');
   return wrongs;
@@ -134,7 +157,7 @@ function late<In, Out>(
 /** Lets everything happen that was asked for, also what is only asked for once something else has happened. */
 async function settle(scheduler: fc.Scheduler): Promise<void> {
   for (let quiet = 0; quiet < 2; quiet = scheduler.count() === 0 ? quiet + 1 : 0) {
-    await scheduler.waitAll();
+    await scheduler.waitIdle();
     await new Promise((resolve) => setImmediate(resolve));
   }
 }
