@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from '../../electron/start/build.mjs';
 import { ensureReady } from '../../electron/start/ensure.mjs';
@@ -11,11 +12,14 @@ import { outcomeOf, ROW_IDS, stands, tableForDocs, tableForTerminal, withTable }
  *
  * npm run trust [-- R1 S6]          these rows only
  * npm run trust -- --into-docs      and the table goes into DEVELOPERS.md
- * npm run soak                      the long rows; what comes of them is kept in soaked.json
+ * npm run soak                      the long rows
  * npm run soak -- R13 --minutes=5   the robot for as long
  * npm run soak -- R10 --seed=7      one sequence alone, such as one that failed
+ *
+ * What came of a row last is kept in results.json with its day and commit, so that the table is always whole:
+ * nobody runs all of it at once.
  */
-const SOAKED = inRoot('tests', 'trust', 'soaked.json');
+const RESULTS = inRoot('tests', 'trust', 'results.json');
 const DOCS = inRoot('DEVELOPERS.md');
 
 const args = process.argv.slice(2);
@@ -29,7 +33,6 @@ if (unknown.length > 0) {
 
 ensureReady();
 await build(['page', 'door', 'cli', 'schemas']);
-const today = new Date().toISOString().slice(0, 10);
 rmSync(inRoot('out', 'trust'), { recursive: true, force: true });
 runTool('vitest', ['run', '--project', 'trust'], {
   LEADWRIGHT_BROWSER: ensureBrowser() ?? '',
@@ -39,13 +42,11 @@ runTool('vitest', ['run', '--project', 'trust'], {
 });
 
 /** @type {Map<string, import('./verdict.mjs').RowResult>} */
-const results = new Map(Object.entries(readJson(SOAKED) ?? {}));
-for (const id of ROW_IDS) {
-  const result = readJson(inRoot('out', 'trust', `${id}.json`));
-  if (result !== null) results.set(id, result);
-}
+const results = new Map(Object.entries(readJson(RESULTS) ?? {}));
+const on = { on: new Date().toISOString().slice(0, 10), commit: commit() };
+for (const [id, result] of ranNow()) results.set(id, { ...on, ...result });
 // One sequence alone says nothing of the row.
-if (soak && Object.keys(said('seed', '')).length === 0) keepSoaked();
+if (Object.keys(said('seed', '')).length === 0) keep();
 
 const shown = ids.length > 0 ? ids : ROW_IDS;
 console.log(`\n${tableForTerminal(shown, results)}\n`);
@@ -57,7 +58,7 @@ for (const id of shown) {
 const bad = shown.filter((id) => !stands(outcomeOf(results.get(id))));
 console.log(bad.length === 0 ? 'Every row stands.' : `Does not stand: ${bad.join(', ')}.`);
 if (args.includes('--into-docs')) {
-  writeFileSync(DOCS, withTable(readFileSync(DOCS, 'utf8'), tableForDocs(ROW_IDS, results), today));
+  writeFileSync(DOCS, withTable(readFileSync(DOCS, 'utf8'), tableForDocs(ROW_IDS, results)));
   runTool('biome', ['format', '--write', DOCS]);
 }
 process.exitCode = bad.length === 0 ? 0 : 1;
@@ -72,10 +73,36 @@ function said(option, name) {
   return value === undefined ? {} : { [name]: value };
 }
 
-function keepSoaked() {
-  const kept = [...results].filter(([, { long }]) => long);
-  const dated = kept.map(([id, result]) => [id, { on: today, ...result }]);
-  writeFileSync(SOAKED, `${JSON.stringify(Object.fromEntries(dated), null, 2)}\n`);
+/** @returns {readonly (readonly [string, import('./verdict.mjs').RowResult])[]} what each row of this run came to */
+function ranNow() {
+  return ROW_IDS.flatMap((id) => {
+    const result = readJson(inRoot('out', 'trust', `${id}.json`));
+    if (result !== null) return [[id, result]];
+    const before = results.get(id);
+    // A row that was asked for by name and left nothing has not held again.
+    if (before === undefined || !ids.includes(id)) return [];
+    return [[id, { ...before, ...on, tried: 0, failures: ['It broke off and left no result.'] }]];
+  });
+}
+
+function keep() {
+  const kept = ROW_IDS.flatMap((id) => {
+    const result = results.get(id);
+    if (result === undefined) return [];
+    const { promise, target, long, tried, failures, notRun } = result;
+    const { on, commit } = result;
+    return [[id, { id, on, commit, promise, target, long, tried, failures, notRun }]];
+  });
+  writeFileSync(RESULTS, `${JSON.stringify(Object.fromEntries(kept), null, 2)}\n`);
+}
+
+/** @returns {string | undefined} what was run, where the history is at hand */
+function commit() {
+  try {
+    return execFileSync('git', ['rev-parse', '--short', 'HEAD'], { cwd: inRoot(), encoding: 'utf8' }).trim();
+  } catch {
+    return undefined;
+  }
 }
 
 /** @param {string} path */

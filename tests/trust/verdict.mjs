@@ -8,10 +8,11 @@
  * @property {number} tried
  * @property {readonly string[]} failures
  * @property {string} [notRun] why nothing, or not everything, was tried
- * @property {string} [on] the day of an earlier run, where this one left it out
+ * @property {string} [on] the day on which it was run
+ * @property {string} [commit] what was run
  */
 
-/** @typedef {'held' | 'failed' | 'below target' | 'not run' | 'not written'} Outcome */
+/** @typedef {'held' | 'failed' | 'below target' | 'not run' | 'never run'} Outcome */
 
 /** Every row that the table has to have. */
 export const ROW_IDS = ['R', 'S'].flatMap((kind) =>
@@ -25,7 +26,7 @@ export const ROW_IDS = ['R', 'S'].flatMap((kind) =>
  * @returns {Outcome}
  */
 export function outcomeOf(row) {
-  if (row === undefined) return 'not written';
+  if (row === undefined) return 'never run';
   if (row.failures.length > 0) return 'failed';
   if (row.tried >= row.target.count) return 'held';
   return row.notRun === undefined ? 'below target' : 'not run';
@@ -37,7 +38,7 @@ export function stands(outcome) {
 }
 
 const NUMBER = new Intl.NumberFormat('en');
-const HEAD = ['row', 'what is promised', 'target', 'tried', 'failures', 'outcome'];
+const HEAD = ['row', 'what is promised', 'target', 'tried', 'failures', 'outcome', 'run on'];
 
 /**
  * @param {string} id
@@ -45,9 +46,8 @@ const HEAD = ['row', 'what is promised', 'target', 'tried', 'failures', 'outcome
  */
 function cellsOf(id, row) {
   const outcome = outcomeOf(row);
-  if (row === undefined) return [id, '', '', '', '', outcome];
-  const { promise, target, tried, failures, notRun, on } = row;
-  const when = on === undefined ? '' : `, ${on}`;
+  if (row === undefined) return [id, '', '', '', '', outcome, ''];
+  const { promise, target, tried, failures, notRun, on = '', commit } = row;
   const why = notRun === undefined ? '' : outcome === 'not run' ? `: ${notRun}` : ` (not run: ${notRun})`;
   return [
     id,
@@ -55,7 +55,8 @@ function cellsOf(id, row) {
     `${NUMBER.format(target.count)} ${target.what}`,
     NUMBER.format(tried),
     NUMBER.format(failures.length),
-    outcome + when + why,
+    outcome + why,
+    commit === undefined ? on : `${on}, ${commit}`,
   ];
 }
 
@@ -67,10 +68,13 @@ function cellsOf(id, row) {
 export function tableForTerminal(ids, results) {
   return ids
     .map((id) => {
-      const [, promise, target = '', tried = '', failures = '', outcome = ''] = cellsOf(id, results.get(id));
+      const [, promise, target = '', tried = '', failures = '', outcome = '', on] = cellsOf(
+        id,
+        results.get(id),
+      );
       const line = `${id.padEnd(5)}${outcome}`;
       if (promise === '') return line;
-      return `${line}\n     ${promise}\n     target ${target}; tried ${tried}, failures ${failures}`;
+      return `${line}\n     ${promise}\n     target ${target}; tried ${tried}, failures ${failures}; run on ${on}`;
     })
     .join('\n');
 }
@@ -96,10 +100,9 @@ const [BEGIN, END] = ['<!-- trust: begin -->', '<!-- trust: end -->'];
  * Puts the table in its place in a text.
  * @param {string} text
  * @param {string} table
- * @param {string} day
  */
-export function withTable(text, table, day) {
+export function withTable(text, table) {
   const [begin, end] = [text.indexOf(BEGIN), text.indexOf(END)];
   if (begin < 0 || end < begin) throw new Error(`There is no place for the table: ${BEGIN} … ${END}`);
-  return `${text.slice(0, begin)}${BEGIN}\nRun on ${day}.\n\n${table}\n${text.slice(end)}`;
+  return `${text.slice(0, begin)}${BEGIN}\n${table}\n${text.slice(end)}`;
 }

@@ -19,7 +19,7 @@ test.each<[string, RowResult | undefined, string, boolean]>([
   ['failed, and a reason not to run the rest', row({ failures: ['x'], notRun: 'no gcc' }), 'failed', false],
   ['nothing tried, for a reason', row({ tried: 0, notRun: 'there is no gcc' }), 'not run', true],
   ['nothing tried, for none', row({ tried: 0 }), 'below target', false],
-  ['no such row', undefined, 'not written', false],
+  ['no such row', undefined, 'never run', false],
 ])('%s', (_, result, outcome, good) => {
   expect(outcomeOf(result)).toBe(outcome);
   expect(stands(outcomeOf(result))).toBe(good);
@@ -34,18 +34,16 @@ test('Each row has an id of the table, once', () => {
 
 test('The table takes the place of the one before it', () => {
   const text = 'Before\n<!-- trust: begin -->\nold\n<!-- trust: end -->\nAfter\n';
-  const table = tableForDocs(['R1', 'R2'], new Map([['R1', row({})]]));
-  const next = withTable(withTable(text, table, '2026-01-01'), table, '2026-01-02');
+  const table = tableForDocs(['R1', 'R2'], new Map([['R1', row({ on: '2026-01-02', commit: 'abc1234' })]]));
+  const next = withTable(withTable(text, table), table);
   expect(next).toBe(`Before
 <!-- trust: begin -->
-Run on 2026-01-02.
-
-| row | what is promised | target | tried | failures | outcome |
-| --- | --- | --- | --- | --- | --- |
-| R1 | Nothing is lost | 500 faults | 500 | 0 | held |
-| R2 |  |  |  |  | not written |
+| row | what is promised | target | tried | failures | outcome | run on |
+| --- | --- | --- | --- | --- | --- | --- |
+| R1 | Nothing is lost | 500 faults | 500 | 0 | held | 2026-01-02, abc1234 |
+| R2 |  |  |  |  | never run |  |
 <!-- trust: end -->
 After
 `);
-  expect(() => withTable('no place', table, '2026-01-01')).toThrow('no place for the table');
+  expect(() => withTable('no place', table)).toThrow('no place for the table');
 });
