@@ -8,6 +8,7 @@ import { type ViewHandle, viewHandle } from './view-handle';
 import type { Viewed } from './viewed';
 
 const MARGIN_PX = 40;
+const MARGINS_IN_HEIGHT = 20;
 /** Near enough to read the names of pins, and as near as anything is brought by itself. */
 const READABLE = 15;
 const NEAREST = 30;
@@ -103,7 +104,9 @@ function commandsOf(
         if (!inSight) view.centreOn(centreOf(rect));
         return;
       }
-      if (!inSight || view.now().scale < READABLE) view.fit(rect, MARGIN_PX, NEAREST);
+      // In a low pane the usual margin would cost what can be read.
+      const margin = Math.min(MARGIN_PX, view.size().height / MARGINS_IN_HEIGHT);
+      if (!inSight || view.now().scale < READABLE) view.fit(rect, margin, NEAREST);
       unmoved.current = view.now();
     },
     panBy: (dx, dy) => view?.panBy(dx, dy),
