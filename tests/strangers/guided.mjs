@@ -12,7 +12,7 @@ import { frozen, keepFailures } from './mutants.mjs';
  */
 const CORPUS = inRoot('out', 'strangers', 'guided');
 
-/** @typedef {import('./guided').GuidedReport} GuidedReport */
+/** @typedef {import('./run-guided').GuidedReport} GuidedReport */
 
 /**
  * @param {{ seed: number, minutes: number }} options
@@ -21,7 +21,7 @@ const CORPUS = inRoot('out', 'strangers', 'guided');
 export async function guided({ seed, minutes }) {
   mkdirSync(CORPUS, { recursive: true });
   /** @type {Awaited<ReturnType<typeof inThread<GuidedReport>>>} */
-  const { report, hung } = await inThread('/tests/strangers/guided.ts', 'runGuided', {
+  const { report, hung } = await inThread('/tests/strangers/run-guided.ts', 'runGuided', {
     seed,
     minutes,
     frozen: frozen(),

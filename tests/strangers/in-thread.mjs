@@ -11,7 +11,7 @@ const LOOK_MS = 500;
  * Runs one function of a module in a thread of its own that is ended when one of the files hangs.
  *
  * @template Report
- * @param {string} module from the root, "/tests/strangers/guided.ts"
+ * @param {string} module from the root, "/tests/strangers/run-guided.ts"
  * @param {string} name of the function; it is given `run`, and tells the number of each file before it reads it
  * @param {object} run
  * @returns {Promise<{ report: Report, hung: null } | { report: null, hung: number }>} the number of one that hung
