@@ -266,6 +266,8 @@ const VIEWS: readonly View[] = [
       await page.getByRole('textbox', { name: 'What the meter shows, in ohms' }).first().fill('380');
       await page.keyboard.press('Enter');
       await page.getByRole('button', { name: 'Drop reading 1' }).waitFor();
+      // The next reading is dim while it is worked out anew.
+      await page.locator('.meter-next[aria-busy="false"]').waitFor();
     },
     leave: press('Escape'),
   },
