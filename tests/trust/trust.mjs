@@ -94,6 +94,7 @@ function keep() {
     return [[id, { id, on, commit, promise, target, long, tried, failures, notRun }]];
   });
   writeFileSync(RESULTS, `${JSON.stringify(Object.fromEntries(kept), null, 2)}\n`);
+  runTool('biome', ['format', '--write', RESULTS]);
 }
 
 /** @returns {string | undefined} what was run, where the history is at hand */
