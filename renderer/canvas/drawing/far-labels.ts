@@ -8,6 +8,8 @@ import { drawText, type Pen } from './pen';
 /** Of the page's base type size. */
 const LABEL_SHARE = 0.87;
 const LONGEST = 24;
+/** Of the size of the type. */
+const NAMES_APART = 0.4;
 /** As far as a severity sign may stand out over its flag. */
 const SIGN_PX = 4;
 
@@ -71,7 +73,9 @@ export function farLabels(
     const box = firstFree(spotsAbout(block.shell, width, sizeMm * 1.15), taken, bored);
     if (box === undefined) return [];
     const label = { text, box, sizeMm };
-    taken.add(box, label);
+    // Side by side two names would read as one.
+    const apart = NAMES_APART * sizeMm;
+    taken.add({ ...box, x: box.x - apart, width: box.width + 2 * apart }, label);
     return [label];
   });
 }

@@ -3,6 +3,7 @@ import { centreOf, overlap, rectAbout } from '../../../boards/drawing/geometry';
 import { measureByTable } from '../../../boards/drawing/measure';
 import { farLabels, farLabelsNeeded } from '../../../renderer/canvas/drawing/far-labels';
 import { sceneOf } from '../../../renderer/canvas/scene/scene-of';
+import { everyCable } from '../../boards/library/demo-files';
 import { wiredBoard } from './wired-board';
 
 /** The page's usual base type size. */
@@ -21,6 +22,19 @@ describe('seen from afar', () => {
           for (const { shell } of scene.blocks) expect(overlap(a.box, shell)).toBe(false);
         }
       }
+  });
+
+  it('prints side by side stay two words: between them is as much as between words', () => {
+    const bare = { ...everyCable, seats: [] };
+    const scene = sceneOf(bare, { view: bare.view, measure: measureByTable });
+    for (let scale = 1; scale < 4; scale += 0.05) {
+      const labels = farLabels(scene, scale, TYPE_PX);
+      for (const a of labels) {
+        const space = measureByTable(' ', a.sizeMm, 'strong');
+        const wider = { ...a.box, width: a.box.width + space };
+        for (const b of labels) expect(a !== b && overlap(wider, b.box), `${a.text} ${b.text}`).toBe(false);
+      }
+    }
   });
 
   it('prints keep off mounting holes where there is another place', () => {
