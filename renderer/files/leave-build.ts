@@ -3,7 +3,10 @@ import { isUnsaved } from '../store/editor';
 import type { Workbench } from '../workbench';
 import { saveBuild } from './save-build';
 
-/** Asks what to do with unsaved work before it goes. False: the person stays with it. */
+/**
+ * Asks what to do with unsaved work before it goes, and once more where something was changed while it was being
+ * saved. False: the person stays with it.
+ */
 export async function mayLeave(workbench: Workbench): Promise<boolean> {
   const { open } = workbench.editor.getState();
   if (open === null || !isUnsaved(open)) return true;
@@ -15,14 +18,15 @@ export async function mayLeave(workbench: Workbench): Promise<boolean> {
       { id: 'discard', label: 'Don’t save' },
     ],
   });
-  if (choice === 'save') return saveBuild(workbench);
+  if (choice === 'save') return (await saveBuild(workbench)) && mayLeave(workbench);
   return choice === 'discard';
 }
 
 /** Back to the start screen, when nothing is lost by it. */
 export async function closeBuild(workbench: Workbench): Promise<void> {
   if (!(await mayLeave(workbench))) return;
-  await workbench.recovery.drop();
+  const dropped = workbench.recovery.drop();
   workbench.session.getState().beginAnew();
   workbench.editor.getState().close();
+  await dropped;
 }

@@ -8,6 +8,7 @@ import { counted } from '../words/list-words';
 import { whenWords } from '../words/time-words';
 import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
+import { savesEnded } from './save-build';
 
 /** What the file of the open build held before, newest first. */
 export async function versionsOfOpen({ host, editor }: Workbench): Promise<readonly Version[]> {
@@ -39,10 +40,8 @@ function contentWords({ board, case: caseSheet, seats }: Build): string {
  */
 export async function openVersion(workbench: Workbench, { id, savedMs }: Version): Promise<void> {
   const { host, session, editor, recovery } = workbench;
-  if (!(await mayLeave(workbench))) return;
   const { open } = editor.getState();
   if (open === null || open.file.handle === null) return;
-  const { file } = open;
   const read = await host.readVersion({ handle: open.file.handle, id });
   if (!read.ok) {
     session.getState().openDialog({ kind: 'message', message: readProblemWords(read.problem) });
@@ -51,10 +50,16 @@ export async function openVersion(workbench: Workbench, { id, savedMs }: Version
   const result = parseDocument(read.value.text);
   if (!result.ok || result.value.format !== 'leadwright/build') {
     const problem = result.ok ? ({ code: 'not-ours', found: result.value.format } as const) : result.problem;
-    const words = openProblemWords(problem, file.name);
+    const words = openProblemWords(problem, open.file.name);
     session.getState().openDialog({ kind: 'message', message: besideWork(words) });
     return;
   }
+  // Only now, for there may be edits and saves while it is read.
+  await savesEnded(workbench);
+  if (!(await mayLeave(workbench))) return;
+  const now = editor.getState().open;
+  if (now?.opening !== open.opening) return;
+  const { file } = now;
   recovery.begin();
   session.getState().beginAnew();
   editor.getState().load(result.value, file, null);

@@ -210,4 +210,22 @@ export function bench(build: Build = wiredBuild()): TestBench {
   };
 }
 
+/** The same bench with another answer of the machine to some calls. */
+export function withHost(b: TestBench, calls: Partial<HostApi>): TestBench {
+  return { ...b, host: { ...b.host, ...calls } };
+}
+
+/** The same bench with a disk that writes nothing until it is told to. */
+export function withSlowDisk(b: TestBench): { readonly slow: TestBench; readonly write: () => void } {
+  let write = () => {};
+  const told = new Promise<void>((resolve) => {
+    write = resolve;
+  });
+  const save: HostApi['save'] = async (input) => {
+    await told;
+    return b.host.save(input);
+  };
+  return { slow: withHost(b, { save }), write };
+}
+
 export const POWER_SWITCH = { lead: 'power-switch', plug: 'plug' } as const;

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { serialize } from '../../../boards/document/serialize';
+import type { HostApi } from '../../../boards/host';
 import { openRecovered } from '../../../renderer/files/recovered';
+import { saveBuild } from '../../../renderer/files/save-build';
 import { openVersion, versionsOfOpen, versionWords } from '../../../renderer/files/versions';
 import { isUnsaved } from '../../../renderer/store/editor';
-import { bench, handleOf, POWER_SWITCH, type TestBench } from '../stand-in';
+import { bench, handleOf, POWER_SWITCH, type TestBench, withHost, withSlowDisk } from '../stand-in';
 
 const takeOff = { name: 'unseat-plug', args: POWER_SWITCH } as const;
 const SAVED_MS = new Date(2024, 2, 3, 9, 30).getTime();
@@ -129,9 +131,7 @@ describe('Versions of a file', () => {
     const before = openOf(b);
     expect(await versionsOfOpen(b)).toEqual([]);
     expect(await versionWords(b, VERSION)).toBe('');
-    const opening = openVersion(b, VERSION);
-    await answer(b, 'discard');
-    await opening;
+    await openVersion(b, VERSION);
     expect(openOf(b)).toBe(before);
     b.editor.getState().close();
     expect(await versionsOfOpen(b)).toEqual([]);
@@ -143,20 +143,19 @@ describe('Versions of a file', () => {
   test('are asked for by the file’s own handle', async () => {
     const b = holding('x');
     const asked: unknown[] = [];
-    const host = {
-      ...b.host,
-      listVersions: async (input: unknown) => {
+    const watched = withHost(b, {
+      listVersions: async (input) => {
         asked.push(input);
         return [];
       },
-      readVersion: async (input: unknown) => {
+      readVersion: async (input) => {
         asked.push(input);
-        return { ok: false, problem: { code: 'not-found', name: 'demo' } } as const;
+        return { ok: false, problem: { code: 'not-found', name: 'demo' } };
       },
-    };
-    await versionsOfOpen({ ...b, host });
-    await versionWords({ ...b, host }, VERSION);
-    await openVersion({ ...b, host }, VERSION);
+    });
+    await versionsOfOpen(watched);
+    await versionWords(watched, VERSION);
+    await openVersion(watched, VERSION);
     const one = { handle: handleOf('demo'), id: VERSION.id };
     expect(asked).toEqual([{ handle: handleOf('demo') }, one, one]);
   });
@@ -173,6 +172,29 @@ describe('Versions of a file', () => {
     expect(await versionWords(b, VERSION)).toBe(
       `${board.connectors.length}\u00a0connectors, ${sheet.leads.length}\u00a0leads, ${seats.length}\u00a0plugs seated`,
     );
+  });
+
+  test('are not opened over an edit that was made while they were read', async () => {
+    const b = holding(older(bench()));
+    const readVersion: HostApi['readVersion'] = async (input) => {
+      b.run(takeOff);
+      return b.host.readVersion(input);
+    };
+    const opening = openVersion(withHost(b, { readVersion }), VERSION);
+    await answer(b, null);
+    await opening;
+    expect([b.build().name, isUnsaved(openOf(b))]).toEqual(['Study machine 3', true]);
+  });
+
+  test('opened while the file is being saved, are saved over what it then holds', async () => {
+    const b = holding(older(bench()));
+    const { slow, write } = withSlowDisk(b);
+    const saving = saveBuild(slow);
+    const opening = openVersion(b, VERSION);
+    await new Promise((resolve) => setTimeout(resolve));
+    write();
+    await opening;
+    expect([await saving, openOf(b).file.stamp]).toEqual([true, 'stamp-1']);
   });
 
   test('opened, say when they were saved, and that only saving keeps them', async () => {

@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { serialize } from '../../../boards/document/serialize';
+import type { HostApi } from '../../../boards/host';
 import { freshId, idFrom, suggestedName } from '../../../renderer/files/file-name';
 import { closeBuild, mayLeave } from '../../../renderer/files/leave-build';
 import { openDropped, openHandle } from '../../../renderer/files/open-document';
 import { openRecovered } from '../../../renderer/files/recovered';
 import { saveBuild } from '../../../renderer/files/save-build';
 import { isUnsaved } from '../../../renderer/store/editor';
-import { bench, handleOf, POWER_SWITCH, type TestBench } from '../stand-in';
+import { bench, handleOf, POWER_SWITCH, type TestBench, withHost, withSlowDisk } from '../stand-in';
 
 const takeOff = { name: 'unseat-plug', args: POWER_SWITCH } as const;
 
@@ -103,6 +104,21 @@ describe('leaving unsaved work', () => {
     expect([b.editor.getState().open, b.host.copies.size]).toEqual([null, 0]);
   });
 
+  test('is asked about again where something was changed while it was being saved', async () => {
+    const b = bench();
+    b.run(takeOff);
+    const save: HostApi['save'] = async (input) => {
+      b.run({ name: 'rename-build', args: { name: 'Changed meanwhile' } });
+      return b.host.save(input);
+    };
+    const leaving = mayLeave(withHost(b, { save }));
+    await answer(b, 'save');
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(await answer(b, null)).toBe('Save the changes to “Changed meanwhile”?');
+    expect(await leaving).toBe(false);
+    expect(b.host.asked).toHaveLength(1);
+  });
+
   test('is not asked about when there is none', async () => {
     expect(await mayLeave(bench())).toBe(true);
   });
@@ -132,6 +148,25 @@ describe('opening', () => {
     const { kept, hiddenCables, step, suspect, trial } = session;
     expect(b.session.getState()).toMatchObject({ kept, hiddenCables, step, suspect, trial, copied: header });
     expect(b.session.getState().machine).toEqual(machine);
+  });
+
+  test('a build that is opened while it is being saved shows what was saved', async () => {
+    const b = bench();
+    const before = b.editor.getState().open?.opening;
+    const handle = onDisk(b, 'demo', serialize(b.build()));
+    const { slow, write } = withSlowDisk(b);
+    b.run(takeOff);
+    const saved = b.build();
+    const saving = saveBuild(slow);
+    const opening = openHandle(b, handle);
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(b.editor.getState().open?.opening).toBe(before);
+    write();
+    expect(await saving).toBe(true);
+    await opening;
+    const { open } = b.editor.getState();
+    expect(open?.opening).not.toBe(before);
+    expect([open?.history.present, open?.file.stamp, unsaved(b)]).toEqual([saved, 'stamp-1', false]);
   });
 
   test('what cannot be opened says where and why, and the open work stays', async () => {

@@ -4,16 +4,10 @@ import type { HostApi } from '../../../boards/host';
 import { mayLeave } from '../../../renderer/files/leave-build';
 import { saveBuild, saveBuildAs, saveSheetAs } from '../../../renderer/files/save-build';
 import { isUnsaved } from '../../../renderer/store/editor';
-import { bench, handleOf, POWER_SWITCH, type TestBench } from '../stand-in';
+import { bench, handleOf, POWER_SWITCH, type TestBench, withHost } from '../stand-in';
 
 const takeOff = { name: 'unseat-plug', args: POWER_SWITCH } as const;
 const rename = (name: string) => ({ name: 'rename-build', args: { name } }) as const;
-
-/** The same bench with another answer of the machine to some calls. */
-const withHost = (b: TestBench, calls: Partial<HostApi>): TestBench => ({
-  ...b,
-  host: { ...b.host, ...calls },
-});
 
 const fileOf = ({ editor }: TestBench) => editor.getState().open?.file;
 const unsaved = ({ editor }: TestBench) => {
