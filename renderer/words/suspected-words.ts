@@ -3,11 +3,11 @@ import type { Build, Seat } from '../../boards/document/build';
 import { leadName } from '../../boards/document/names';
 import { seatWords } from './seat-words';
 
+export const NO_PLACE_WORDS = 'This suspect has no place among the leads of this build.';
+
 /** What is outlined on the drawing beside a suspect. */
 export function outlinedWords(build: Build, leads: readonly string[]): string {
-  return leads.length === 0
-    ? 'This suspect has no place among the leads of this build.'
-    : `Outlined: ${listed(leads.map((lead) => leadName(build, lead)))}.`;
+  return `Outlined: ${listed(leads.map((lead) => leadName(build, lead)))}.`;
 }
 
 /** Where a plug may sit instead: by its pins, and how it would be turned against now. */

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { faultsAsWritten } from '../../boards/diagnosis/faults/as-written';
 import type { Build, Seat } from '../../boards/document/build';
+import { placeWords } from '../../renderer/areas/diagnose/suspects/place-words';
 import { suspectedPlace } from '../../renderer/areas/diagnose/suspects/suspected-place';
-import { exchangedWords, movedWords, outlinedWords } from '../../renderer/words/suspected-words';
+import { exchangedWords, movedWords } from '../../renderer/words/suspected-words';
 import { demo } from '../boards/findings/demo';
 
 const build = demo('wired');
@@ -58,11 +59,21 @@ describe('the place that a suspected fault is about', () => {
     expect(suspected('power-switch/plug/off/', off)).toEqual({ kind: 'as-written' });
     const fault = { id: 'any', name: 'Any.', chance: 1, lead: 'power-switch', seat: { ...power } };
     expect(suspectedPlace(build, fault)).toEqual({ kind: 'as-written' });
-    expect(outlinedWords(build, [])).toBe('This suspect has no place among the leads of this build.');
   });
 
   it('tells a plug the other way round from one that is only moved', () => {
     expect(movedWords(build, power, { ...power, turn: 180 })).toMatch(/, the other way round\.$/);
     expect(movedWords(build, power, { ...power, turn: 90 })).toMatch(/, turned by a quarter\.$/);
+  });
+
+  it('is told in words, also where nothing is outlined; no place is only said where there is none', () => {
+    const none = 'This suspect has no place among the leads of this build.';
+    const asWritten = 'It is written down just so in this build.';
+    expect(placeWords(build, [], undefined)).toBe(none);
+    expect(placeWords(build, [], { kind: 'as-written' })).toBe(asWritten);
+    expect(placeWords(build, ['power-switch'], { kind: 'as-written' })).toBe(
+      `Outlined: Power switch. ${asWritten}`,
+    );
+    expect(placeWords(build, ['power-switch'], undefined)).toBe('Outlined: Power switch.');
   });
 });

@@ -7,16 +7,10 @@ import type { Mark, Suspected, Target } from '../../../canvas/canvas-props';
 import { usePart } from '../../../fetched';
 import { useReducedMotion, useShownTheme } from '../../../look/use-media';
 import type { Selection } from '../../../store/session';
-import {
-  AS_WRITTEN_WORDS,
-  DASHED_LABELS,
-  exchangedWords,
-  movedWords,
-  OFF_WORDS,
-  outlinedWords,
-} from '../../../words/suspected-words';
+import { DASHED_LABELS } from '../../../words/suspected-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
 import { BOARD_CANVAS } from '../../wire/board-canvas-part';
+import { placeWords } from './place-words';
 import { type SuspectedPlace, suspectedPlace } from './suspected-place';
 
 interface SuspectBoardProps {
@@ -44,7 +38,7 @@ function Board({ suspects, shown }: SuspectBoardProps) {
   const reducedMotion = useReducedMotion();
   const place = useMemo(() => suspectedPlace(build, shown?.faults[0]), [build, shown]);
   const leads = leadsWithPlace(build, shown, place);
-  const words = placeWords(build, leads, place);
+  const words = shown === undefined ? '' : placeWords(build, leads, place);
   const suspected = useMemo(() => suspectedOn(place, words), [place, words]);
   const marks = useMemo(() => marksOf(suspects), [suspects]);
   const key = leads.join(' ');
@@ -116,25 +110,6 @@ function leadsWithPlace(
   return [...new Set(worth.flatMap(({ lead }) => lead ?? []))].filter((lead) =>
     build.seats.some((seat) => seat.lead === lead),
   );
-}
-
-function placeWords(build: Build, leads: readonly string[], place: SuspectedPlace | undefined): string {
-  return `${outlinedWords(build, leads)} ${dashedWords(build, place)}`.trim();
-}
-
-function dashedWords(build: Build, place: SuspectedPlace | undefined): string {
-  switch (place?.kind) {
-    case 'moved':
-      return movedWords(build, place.now, place.seat);
-    case 'exchanged':
-      return exchangedWords(build, place.seats);
-    case 'off':
-      return OFF_WORDS;
-    case 'as-written':
-      return AS_WRITTEN_WORDS;
-    case undefined:
-      return '';
-  }
 }
 
 function suspectedOn(place: SuspectedPlace | undefined, words: string): Suspected | null {
