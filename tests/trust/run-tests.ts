@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Tried } from './row';
 
 const ROOT = join(import.meta.dirname, '..', '..');
 
@@ -52,15 +53,42 @@ export async function runTests(
     env: { ...process.env, ...env },
   });
   await once(run, 'exit');
+  return readRun(report, files.join(' '));
+}
+
+/**
+ * What a run of tests wrote down of itself.
+ *
+ * @param report its path
+ * @param what was run
+ */
+export function readRun(report: string, what: string): TestRun {
   const found = readReport(report);
-  if (found === null) return { passed: 0, skipped: 0, failures: [`${files.join(' ')}: left no report`] };
+  if (found === null) return { passed: 0, skipped: 0, failures: [`${what}: left no report`] };
   const failures = found.testResults.flatMap(({ name, status, message, assertionResults }) => {
     const failed = assertionResults.filter((test) => test.status === 'failed');
     if (status === 'failed' && failed.length === 0) return [`${name}: ${message}`];
     return failed.map(({ fullName, failureMessages: [said = ''] }) => `${fullName}: ${said.split('\n')[0]}`);
   });
-  if (failures.length === 0 && found.numPassedTests === 0) failures.push(`${files.join(' ')}: held no test`);
+  if (failures.length === 0 && found.numPassedTests === 0) failures.push(`${what}: held no test`);
   return { passed: found.numPassedTests, skipped: found.numPendingTests, failures };
+}
+
+/** Tests that try so many of something; none counts where one failed, or was left out. */
+export async function tryAll(many: number, files: readonly string[]): Promise<Tried> {
+  const run = await runTests('core', files);
+  const whole = run.failures.length === 0 && run.skipped === 0;
+  return { ...triedBy(run), tried: whole ? many : 0 };
+}
+
+/** Tests of which each tries one thing. */
+export async function tryEach(files: readonly string[]): Promise<Tried> {
+  return triedBy(await runTests('core', files));
+}
+
+/** What a run of tests of which each tries one thing says of a row. */
+export function triedBy({ passed, skipped, failures }: TestRun): Tried {
+  return { tried: passed, failures, ...(skipped > 0 && { notRun: `${skipped} tests left out` }) };
 }
 
 function readReport(path: string): Report | null {

@@ -37,6 +37,24 @@ export function stands(outcome) {
   return outcome === 'held' || outcome === 'not run';
 }
 
+/**
+ * What is known of every row after a run. One that was asked for and left nothing has not held again: it broke off.
+ * @param {ReadonlyMap<string, RowResult>} before
+ * @param {ReadonlyMap<string, RowResult>} ran
+ * @param {{ readonly ids: readonly string[], readonly soak: boolean }} asked rows by name, or else the long ones or
+ *   the others
+ * @param {{ readonly on: string, readonly commit?: string | undefined }} stamp
+ * @returns {Map<string, RowResult>}
+ */
+export function afterRun(before, ran, { ids, soak }, stamp) {
+  const after = new Map(before);
+  for (const [id, result] of before)
+    if (ids.length > 0 ? ids.includes(id) : result.long === soak)
+      after.set(id, { ...result, ...stamp, tried: 0, failures: ['It broke off and left no result.'] });
+  for (const [id, result] of ran) after.set(id, { ...stamp, ...result });
+  return after;
+}
+
 const NUMBER = new Intl.NumberFormat('en');
 const HEAD = ['row', 'what is promised', 'target', 'tried', 'failures', 'outcome', 'run on'];
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { ALL_ROWS } from './all-rows';
-import { outcomeOf, ROW_IDS, type RowResult, stands, tableForDocs, withTable } from './verdict.mjs';
+import { afterRun, outcomeOf, ROW_IDS, type RowResult, stands, tableForDocs, withTable } from './verdict.mjs';
 
 const row = (more: Partial<RowResult>): RowResult => ({
   id: 'R1',
@@ -30,6 +30,34 @@ test('Each row has an id of the table, once', () => {
   expect(ids).not.toEqual([]);
   expect([...new Set(ids)]).toEqual(ids);
   expect(ids.filter((id) => !ROW_IDS.includes(id))).toEqual([]);
+});
+
+test('A row that was asked for and left nothing broke off, and any other stays as it was', () => {
+  const before = new Map(
+    [row({}), row({ id: 'R2' }), row({ id: 'R4', long: true })].map((it) => [it.id, it]),
+  );
+  const ran = new Map([['R2', row({ id: 'R2', tried: 600 })]]);
+  const outcomes = (ids: readonly string[], soak: boolean) => {
+    const after = afterRun(before, ran, { ids, soak }, { on: '2026-01-02', commit: 'abc1234' });
+    return [...after.values()].map((it) => [it.id, outcomeOf(it), it.tried, it.on]);
+  };
+  const second = ['R2', 'held', 600, '2026-01-02'];
+  expect(outcomes([], false)).toEqual([
+    ['R1', 'failed', 0, '2026-01-02'],
+    second,
+    ['R4', 'held', 500, undefined],
+  ]);
+  expect(outcomes([], true)).toEqual([
+    ['R1', 'held', 500, undefined],
+    second,
+    ['R4', 'failed', 0, '2026-01-02'],
+  ]);
+  expect(outcomes(['R2'], false)).toEqual([
+    ['R1', 'held', 500, undefined],
+    second,
+    ['R4', 'held', 500, undefined],
+  ]);
+  expect(outcomes(['R4'], false)).toContainEqual(['R4', 'failed', 0, '2026-01-02']);
 });
 
 test('The table takes the place of the one before it', () => {

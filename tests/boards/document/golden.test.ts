@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { BuildZ } from '../../../boards/document/build';
 import { FORMATS } from '../../../boards/document/formats';
@@ -6,17 +6,10 @@ import { MIGRATIONS } from '../../../boards/document/migrations';
 import { parseDocument } from '../../../boards/document/parse';
 import { serialize } from '../../../boards/document/serialize';
 import { inRoot } from '../../../electron/start/place.mjs';
+import { FROZEN_FILES, FROZEN_VERSIONS } from './frozen-files';
 import { fieldsIn, fieldsOf, wordsOf } from './schema-fields';
 
-/** The versions that there are; files of each stand in a folder of their own and are never changed once it is released. */
-const VERSIONS = readdirSync(inRoot('tests', 'golden'));
 const LEAST_FILES = 20;
-
-const files = VERSIONS.flatMap((version) =>
-  readdirSync(inRoot('tests', 'golden', version))
-    .filter((name) => name.endsWith('.json'))
-    .map((name) => ({ version, name, text: readFileSync(inRoot('tests', 'golden', version, name), 'utf8') })),
-);
 
 function opened(text: string) {
   const result = parseDocument(text);
@@ -27,12 +20,16 @@ function opened(text: string) {
 describe('files that were frozen when their version was made', () => {
   it('are there for every version that a file can have', () => {
     const newest = Math.max(...Object.values(MIGRATIONS).map((chain) => chain.length + 1));
-    expect([...VERSIONS].sort()).toEqual(Array.from({ length: newest }, (_, at) => `version-${at + 1}`));
-    for (const version of VERSIONS)
-      expect(files.filter((file) => file.version === version).length).toBeGreaterThanOrEqual(LEAST_FILES);
+    expect([...FROZEN_VERSIONS].sort()).toEqual(
+      Array.from({ length: newest }, (_, at) => `version-${at + 1}`),
+    );
+    for (const version of FROZEN_VERSIONS)
+      expect(FROZEN_FILES.filter((file) => file.version === version).length).toBeGreaterThanOrEqual(
+        LEAST_FILES,
+      );
   });
 
-  it.each(files)('$version/$name opens, and is saved as the same', ({ version, text }) => {
+  it.each(FROZEN_FILES)('$version/$name opens, and is saved as the same', ({ version, text }) => {
     const document = opened(text);
     const saved = serialize(document);
     expect(serialize(opened(saved))).toBe(saved);
@@ -41,7 +38,7 @@ describe('files that were frozen when their version was made', () => {
   });
 
   it.each(FORMATS)('hold every field of a $kind', ({ format, schema }) => {
-    const today = files.filter(({ text }) => text.includes(`"format": "${format}"`));
+    const today = FROZEN_FILES.filter(({ text }) => text.includes(`"format": "${format}"`));
     const held = new Set(today.flatMap(({ text }) => fieldsIn(schema, opened(text))));
     const missing = fieldsOf(schema).filter((field) => !held.has(field));
     expect(missing, 'a new field stands in tests/golden/version-N/everything.* too: put it in').toEqual([]);

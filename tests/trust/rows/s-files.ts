@@ -1,14 +1,23 @@
+import { LIMITS } from '../../../boards/document/limits';
 import { CHANNELS } from '../../../boards/host';
+import { PICTURE_LIMITS } from '../../../boards/pinout/photo/picture-problem';
 import { guided } from '../../strangers/guided.mjs';
 import { HARMFUL_INPUTS, PAYLOADS } from '../../strangers/harmful-inputs';
 import { HARMFUL_PICTURES } from '../../strangers/harmful-pictures';
 import { HOSTILE_TEXTS } from '../../strangers/hostile-texts';
 import { mutants } from '../../strangers/mutants.mjs';
+import { NEVER_DONE } from '../../strangers/never-done';
+import { NO_FILES } from '../../strangers/no-files';
+import type { MutantFailure } from '../../strangers/run-mutants';
 import { WAYS_OUT } from '../../strangers/ways-out';
 import type { Tried, TrustRow } from '../row';
-import { runTests } from '../run-tests';
+import { runTests, tryAll, tryEach } from '../run-tests';
 
 const PUSH = 100_000;
+/** Of a document, and of a picture. */
+const LIMITS_OF_ALL = Object.keys(LIMITS).length + Object.keys(PICTURE_LIMITS).length;
+/** And one that grows while it is read. */
+const KINDS_OF_NO_FILE = Object.keys(NO_FILES).length + 1;
 const LED_MINUTES = 60;
 const DAY_MS = 86_400_000;
 
@@ -21,24 +30,15 @@ async function damaged(count: number): Promise<Tried> {
   const tried = Object.values(outcomes).flatMap((each) => Object.values(each));
   return {
     tried: tried.reduce((sum, each) => sum + each, 0),
-    failures: [
-      ...failures.map(({ number, kind, reason }) => `seed ${seed}, ${number}, ${kind}: ${reason}`),
-      ...(hung === null ? [] : [`seed ${seed}, ${hung}: hung`]),
-    ],
+    failures: told(seed, failures, hung),
   };
 }
 
-/** Tests that try so many of something; none counts where one failed, or was left out. */
-async function all(many: number, files: readonly string[]): Promise<Tried> {
-  const { failures, skipped } = await runTests('core', files);
-  const whole = failures.length === 0 && skipped === 0;
-  return { tried: whole ? many : 0, failures, ...(skipped > 0 && { notRun: `${skipped} tests left out` }) };
-}
-
-/** Tests of which each tries one thing. */
-async function each(files: readonly string[]): Promise<Tried> {
-  const { passed, failures, skipped } = await runTests('core', files);
-  return { tried: passed, failures, ...(skipped > 0 && { notRun: `${skipped} tests left out` }) };
+function told(seed: number, failures: readonly MutantFailure[], hung: number | null): readonly string[] {
+  return [
+    ...failures.map(({ number, kind, reason }) => `seed ${seed}, ${number}, ${kind}: ${reason}`),
+    ...(hung === null ? [] : [`seed ${seed}, ${hung}: hung`]),
+  ];
 }
 
 export const ROWS: readonly TrustRow[] = [
@@ -54,10 +54,11 @@ export const ROWS: readonly TrustRow[] = [
   },
   {
     id: 'S7',
-    promise: 'Every limit holds at itself, one past it, and a thousand times past it in a small heap',
-    target: { count: 50, what: 'limits' },
+    promise:
+      'Every limit holds at itself and one past it, and those that cost most a thousand times past it in a small heap',
+    target: { count: LIMITS_OF_ALL, what: 'limits, which are all there are' },
     run: () =>
-      each([
+      tryAll(LIMITS_OF_ALL, [
         'tests/boards/document/limits.test.ts',
         'tests/strangers/too-much.test.ts',
         'tests/boards/pinout/photo/picture-head.test.ts',
@@ -67,33 +68,37 @@ export const ROWS: readonly TrustRow[] = [
     id: 'S8',
     promise: 'A picture is looked at before it is decoded, and never taken at more than may be decoded',
     target: { count: 200, what: 'pictures made to do harm' },
-    run: () => all(HARMFUL_PICTURES.length, ['tests/strangers/pictures.test.ts']),
+    run: () => tryAll(HARMFUL_PICTURES.length, ['tests/strangers/pictures.test.ts']),
   },
   {
     id: 'S9',
     promise:
       'Pipes, sockets, devices, folders, dangling links and growing files are refused, and others read meanwhile',
-    target: { count: 11, what: 'kinds of what is no ordinary file' },
-    run: () => all(11, ['tests/strangers/no-way-out.test.ts', 'tests/electron/host/read-file.test.ts']),
+    target: { count: KINDS_OF_NO_FILE, what: 'kinds of what is no ordinary file' },
+    run: () =>
+      tryAll(KINDS_OF_NO_FILE, [
+        'tests/strangers/no-way-out.test.ts',
+        'tests/electron/host/read-file.test.ts',
+      ]),
   },
   {
     id: 'S10',
     promise: 'No name and no text of a document leads out of the folder that was chosen',
     target: { count: 80, what: 'ways out' },
-    run: () => all(WAYS_OUT.length, ['tests/strangers/no-way-out.test.ts']),
+    run: () => tryAll(WAYS_OUT.length, ['tests/strangers/no-way-out.test.ts']),
   },
   {
     id: 'S11',
     promise: 'Names that the engine gives a meaning to change nothing that all objects share',
     target: { count: 1_000, what: 'files, edits and pastes' },
-    run: () => all(PAYLOADS, ['tests/strangers/calls.test.ts']),
+    run: () => tryAll(PAYLOADS, ['tests/strangers/calls.test.ts']),
   },
   {
     id: 'S12',
     promise: 'A text out of a file is text in pictures, PDFs, tables and terminals, and in the window',
     target: { count: 300, what: 'hostile texts in every field' },
     run: async () => {
-      const sinks = await all(HOSTILE_TEXTS.length, ['tests/strangers/shown-as-text.test.ts']);
+      const sinks = await tryAll(HOSTILE_TEXTS.length, ['tests/strangers/shown-as-text.test.ts']);
       const { failures } = await runTests('e2e', ['tests/e2e/hostile-texts.test.ts']);
       return failures.length === 0
         ? sinks
@@ -104,19 +109,20 @@ export const ROWS: readonly TrustRow[] = [
     id: 'S14',
     promise: 'No call takes what it was not made for, and none takes a path',
     target: { count: 500, what: 'calls with harmful inputs' },
-    run: () => all(Object.keys(CHANNELS).length * HARMFUL_INPUTS.length, ['tests/strangers/calls.test.ts']),
+    run: () =>
+      tryAll(Object.keys(CHANNELS).length * HARMFUL_INPUTS.length, ['tests/strangers/calls.test.ts']),
   },
   {
     id: 'S17',
     promise: 'A photo that is taken into a sheet has nothing of what a camera writes beside the pixels',
     target: { count: 3, what: 'kinds of tags' },
-    run: () => each(['tests/boards/pinout/photo/without-tags.test.ts']),
+    run: () => tryEach(['tests/boards/pinout/photo/without-tags.test.ts']),
   },
   {
     id: 'S18',
     promise: 'No archive is read or written, no code made out of text, no program started',
-    target: { count: 6, what: 'things that the program does not do' },
-    run: () => all(6, ['tests/strangers/no-way-out.test.ts']),
+    target: { count: NEVER_DONE.length, what: 'things that the program does not do' },
+    run: () => tryAll(NEVER_DONE.length, ['tests/strangers/no-way-out.test.ts']),
   },
   {
     id: 'S19',
@@ -129,10 +135,7 @@ export const ROWS: readonly TrustRow[] = [
       const { minutes, failures, hung } = await guided({ seed, minutes: LED_MINUTES });
       return {
         tried: Math.floor(minutes),
-        failures: [
-          ...failures.map(({ number, kind, reason }) => `seed ${seed}, ${number}, ${kind}: ${reason}`),
-          ...(hung === null ? [] : [`seed ${seed}, ${hung}: hung`]),
-        ],
+        failures: told(seed, failures, hung),
       };
     },
   },

@@ -1,9 +1,9 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdirSync, rmSync } from 'node:fs';
 import { inRoot } from '../../../electron/start/place.mjs';
 import type { Tried, TrustRow } from '../row';
-import { runTests } from '../run-tests';
+import { readRun, runTests, triedBy } from '../run-tests';
 
 const E2E_TESTS = 190;
 /** What `alone.mjs` ends with where no network can be made. */
@@ -55,12 +55,5 @@ async function runAlone(): Promise<Tried> {
   const run = spawn(process.execPath, [inRoot('tests', 'e2e', 'alone.mjs'), ...args], { stdio: 'ignore' });
   const [code] = await once(run, 'exit');
   if (code === NO_NETWORK) return { tried: 0, failures: [], notRun: 'no network can be made here (unshare)' };
-  const { numPassedTests, testResults } = JSON.parse(readFileSync(report, 'utf8'));
-  const failed = (testResults as { name: string; status: string; message: string }[]).filter(
-    ({ status }) => status === 'failed',
-  );
-  return {
-    tried: numPassedTests,
-    failures: failed.map(({ name, message }) => `${name}: ${message.split('\n')[0]}`),
-  };
+  return triedBy(readRun(report, 'the end-to-end tests alone'));
 }
