@@ -5,6 +5,7 @@ import { drawText, isReadable, type Pen, stroke, traceRect } from './pen';
 
 /** A flag: the lead's print in the mono face. With a sign it stands beside it, otherwise in the middle. */
 export function drawFlag(pen: Pen, flag: FlagShape, signed: boolean): void {
+  if (!isReadable(pen, flag.textMm)) return;
   const { context, palette } = pen;
   const { box } = flag;
   if (!flag.onBody) {
@@ -17,7 +18,6 @@ export function drawFlag(pen: Pen, flag: FlagShape, signed: boolean): void {
     context.lineWidth = stroke(pen, 1, 0.04);
     context.stroke();
   }
-  if (!isReadable(pen, flag.textMm)) return;
   context.fillStyle = palette.ink;
   const shift = signed && !flag.onBody ? SIZES.flagSign / 2 : 0;
   drawText(pen, {

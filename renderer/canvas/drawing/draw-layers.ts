@@ -6,7 +6,7 @@ import { drawFlag, drawTitle } from './draw-flags';
 import type { WorstMarks } from './draw-marks';
 import { drawPlug } from './draw-plug';
 import { drawSleeve, drawWires } from './draw-wires';
-import { drawFarLabels, farLabelsNeeded, farLabelsOf, wiresNeeded } from './far-labels';
+import { drawFarLabels, farLabelsNeeded, farLabelsOf, flagsNeeded, wiresNeeded } from './far-labels';
 import type { Pen } from './pen';
 
 /** All connectors that can be seen. */
@@ -38,6 +38,7 @@ function drawPlugs(pen: Pen, scene: Scene, marks: WorstMarks, belongs: (plug: Pl
     pen,
     scene.wires.filter((wire) => belongs(wire.plug) && seen(rectRound(wire.path))),
   );
+  if (!flagsNeeded(pen.scale)) return;
   for (const flag of scene.flags)
     if (belongs(flag.plug) && seen(flag.box)) drawFlag(pen, flag, marks.ofLead.has(flag.plug.lead));
 }

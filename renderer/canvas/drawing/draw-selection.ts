@@ -5,7 +5,7 @@ import type { Target } from '../canvas-props';
 import type { Scene } from '../scene/scene';
 import type { WireShape } from '../scene/wiring';
 import { BEND, besidePath } from './draw-wires';
-import { wiresNeeded } from './far-labels';
+import { flagsNeeded, wiresNeeded } from './far-labels';
 import { type Pen, stroke, traceRounded } from './pen';
 
 /** An outline round what is selected: thick, with a band of ground, seen on every colour. */
@@ -29,7 +29,7 @@ export function drawHover(pen: Pen, scene: Scene, target: Target | null): void {
   for (const wire of wiresOf(scene, target)) alongside(pen, wire, pen.palette.accent, 1.5);
 }
 
-/** What is outlined of a selection. From afar neither wires nor flags are drawn: then the plugs stand for them. */
+/** What is outlined of a selection. From afar flags, and then wires, are not drawn: the plugs stand for them. */
 export function rectsOfSelection(scene: Scene, selection: Selection, scale: number): readonly Rect[] {
   switch (selection.kind) {
     case 'nothing':
@@ -75,14 +75,14 @@ function rectsOfPin({ blocks }: Scene, ref: PinRef): readonly Rect[] {
 }
 
 function rectsOfLeads({ plugs, flags }: Scene, leads: readonly string[], scale: number): readonly Rect[] {
-  return wiresNeeded(scale)
+  return flagsNeeded(scale)
     ? flags.filter(({ plug }) => leads.includes(plug.lead)).map(({ box }) => box)
     : plugs.filter(({ ref }) => leads.includes(ref.lead)).map(({ body }) => body);
 }
 
 function rectsOfPlug({ plugs, flags }: Scene, ref: PlugRef, scale: number): readonly Rect[] {
   const bodies = plugs.filter((plug) => samePlug(plug.ref, ref)).map(({ body }) => body);
-  if (!wiresNeeded(scale)) return bodies;
+  if (!flagsNeeded(scale)) return bodies;
   return [
     ...bodies,
     ...flags.filter(({ plug, onBody }) => !onBody && samePlug(plug, ref)).map(({ box }) => box),

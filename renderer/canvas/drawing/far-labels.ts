@@ -3,7 +3,7 @@ import { measureByTable } from '../../../boards/drawing/measure';
 import { SIZES } from '../../../boards/drawing/sizes';
 import { type RectBuckets, rectBuckets } from '../scene/rect-buckets';
 import type { Scene } from '../scene/scene';
-import { drawText, type Pen } from './pen';
+import { drawText, isReadable, type Pen } from './pen';
 
 /** Of the page's base type size. */
 const LABEL_SHARE = 0.87;
@@ -18,7 +18,12 @@ export function farLabelsNeeded(scale: number, typePx: number): boolean {
   return SIZES.title * scale < LABEL_SHARE * typePx * 0.75;
 }
 
-/** From still further away wires and flags are only a smudge round the connectors. */
+/** A flag whose print cannot be read is an empty box. */
+export function flagsNeeded(scale: number): boolean {
+  return isReadable({ scale }, SIZES.flagText);
+}
+
+/** From still further away wires are only a smudge round the connectors. */
 export function wiresNeeded(scale: number): boolean {
   return scale >= 6;
 }

@@ -22,7 +22,7 @@ const WEIGHTS: Readonly<Record<Face, number>> = { text: 400, strong: 650, mono: 
 /** Height of a capital letter, in type sizes. */
 const CAP = 0.672;
 
-export function isReadable(pen: Pen, sizeMm: Mm): boolean {
+export function isReadable(pen: Pick<Pen, 'scale'>, sizeMm: Mm): boolean {
   return sizeMm * pen.scale >= LEAST_TEXT_PX;
 }
 
