@@ -2,7 +2,7 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { inRoot } from '../../electron/start/place.mjs';
 import { inThread } from './in-thread.mjs';
-import { frozen, keepFailures } from './mutants.mjs';
+import { frozen, keepFailures, option, tellFailures } from './mutants.mjs';
 
 /**
  * Damaged files, led by the places of the program that they reach. What reached something new is kept in
@@ -47,18 +47,11 @@ function corpus() {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  /** @param {string} name @param {number} usual */
-  const option = (name, usual) => {
-    const at = process.argv.indexOf(name);
-    return at < 0 ? usual : Number(process.argv[at + 1]);
-  };
   const { tried, minutes, reachedAtFirst, reached, kept, failures, hung } = await guided({
     seed: option('--seed', 1),
     minutes: option('--minutes', 60),
   });
   console.log(`${tried} files in ${minutes.toFixed(1)} minutes; ${kept.length} kept.`);
   console.log(`Places reached: ${reachedAtFirst} by what there was, ${reached} in the end.`);
-  for (const { number, kind, reason } of failures.slice(0, 20)) console.log(`${number} ${kind}: ${reason}`);
-  console.log(`${failures.length} failed, ${hung === null ? 'none hung' : `${hung} hung`}.`);
-  process.exitCode = failures.length === 0 && hung === null ? 0 : 1;
+  tellFailures(failures, hung);
 }

@@ -27,7 +27,7 @@ export async function mutants({ seed = 1, from = 0, count = COUNT } = {}) {
 
 /**
  * The frozen documents that hold every field there is, by their kind.
- * @returns {Record<'build' | 'board' | 'case', string[]>}
+ * @returns {import('./originals').FrozenTexts}
  */
 export function frozen() {
   const folder = inRoot('tests', 'golden', 'version-1');
@@ -42,7 +42,7 @@ export function frozen() {
 /**
  * Writes down what failed, to be moved to `kept` once it is mended.
  * @param {number} seed
- * @param {readonly import('./run-mutants').MutantFailure[]} failures
+ * @param {readonly import('./failures').MutantFailure[]} failures
  */
 export function keepFailures(seed, failures) {
   const folder = inRoot('out', 'strangers');
@@ -54,12 +54,28 @@ export function keepFailures(seed, failures) {
     );
 }
 
+/**
+ * A number that was given on the command line.
+ * @param {string} name
+ * @param {number} usual
+ */
+export function option(name, usual) {
+  const at = process.argv.indexOf(name);
+  return at < 0 ? usual : Number(process.argv[at + 1]);
+}
+
+/**
+ * Prints what failed, and ends with 1 where anything did.
+ * @param {readonly import('./failures').MutantFailure[]} failures
+ * @param {number | null} hung
+ */
+export function tellFailures(failures, hung) {
+  for (const { number, kind, reason } of failures.slice(0, 20)) console.log(`${number} ${kind}: ${reason}`);
+  console.log(`${failures.length} failed, ${hung === null ? 'none hung' : `${hung} hung`}.`);
+  process.exitCode = failures.length === 0 && hung === null ? 0 : 1;
+}
+
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  /** @param {string} name @param {number} usual */
-  const option = (name, usual) => {
-    const at = process.argv.indexOf(name);
-    return at < 0 ? usual : Number(process.argv[at + 1]);
-  };
   const began = performance.now();
   const count = option('--count', COUNT);
   const { outcomes, failures, hung, used, slowestMs, slowest } = await mutants({
@@ -71,11 +87,9 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
     const words = Object.entries(byOutcome).map(([outcome, many]) => `${outcome} ${many}`);
     console.log(`${kind.padEnd(14)} ${words.join(', ')}`);
   }
-  for (const { number, kind, reason } of failures.slice(0, 20)) console.log(`${number} ${kind}: ${reason}`);
   const seconds = (performance.now() - began) / 1000;
   console.log(
     `${count} files in ${seconds.toFixed(1)} s, ${used} of them shown, checked and printed; the slowest (${slowest}) took ${slowestMs.toFixed(0)} ms.`,
   );
-  console.log(`${failures.length} failed, ${hung === null ? 'none hung' : `${hung} hung`}.`);
-  process.exitCode = failures.length === 0 && hung === null ? 0 : 1;
+  tellFailures(failures, hung);
 }

@@ -21,6 +21,10 @@ export const KINDS = [
 ] as const;
 export type Kind = (typeof KINDS)[number];
 
+/** Texts of documents, by their kind. */
+export type FrozenTexts = Readonly<Record<'build' | 'board' | 'case', readonly string[]>>;
+export type SoundFiles = Readonly<Record<Kind, readonly Uint8Array[]>>;
+
 const MANY = 40;
 const SEED = 20_261_126;
 
@@ -33,9 +37,7 @@ const bytesOf = (text: string) => new TextEncoder().encode(text);
  *
  * @param frozen texts of documents, by their kind
  */
-export function originals(
-  frozen: Readonly<Record<'build' | 'board' | 'case', readonly string[]>>,
-): Readonly<Record<Kind, readonly Uint8Array[]>> {
+export function originals(frozen: FrozenTexts): SoundFiles {
   const boards = sampled(arbitraryBoard);
   const builds = sampled(arbitraryBuild).map(serialize);
   // As often as all the generated ones together: they alone hold every field.

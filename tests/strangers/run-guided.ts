@@ -1,10 +1,10 @@
 import { Session } from 'node:inspector';
 import { Dice } from '../boards/dice';
-import { damagedBytes } from './damage/bytes';
-import { bentText } from './damage/tree';
+import { damaged } from './damage/damaged';
+import { base64, type MutantFailure, noteFailure } from './failures';
 import { judge } from './judges';
-import { KINDS, type Kind, originals } from './originals';
-import type { MutantFailure, MutantRun } from './run-mutants';
+import { KINDS, type Kind, originals, type SoundFiles } from './originals';
+import type { MutantRun } from './run-mutants';
 
 export interface GuidedRun extends Pick<MutantRun, 'seed' | 'frozen'> {
   readonly minutes: number;
@@ -24,10 +24,8 @@ export interface GuidedReport {
 }
 
 const MINUTE_MS = 60_000;
-const FAILURES_KEPT = 50;
 /** How often damage begins from what reached something new, not from a sound file. */
 const FROM_KEPT = { of: 4, times: 3 };
-const TREES: readonly Kind[] = ['build', 'board', 'case', 'settings', 'recent files'];
 
 /**
  * Damages files for so many minutes, led by what the program does with them: whatever reaches a place of
@@ -51,8 +49,7 @@ export async function runGuided(
     try {
       await judge(kind, bytes, false);
     } catch (thrown) {
-      const reason = thrown instanceof Error ? thrown.message : String(thrown);
-      if (failures.length < FAILURES_KEPT) failures.push({ number, kind, reason, data: base64(bytes) });
+      noteFailure(failures, { number, kind, bytes }, thrown);
     }
   };
   let tried = 0;
@@ -63,7 +60,7 @@ export async function runGuided(
   const start = performance.now();
   while (performance.now() - start < minutes * MINUTE_MS) {
     const kind = dice.pick(KINDS) ?? 'build';
-    const bytes = damaged(kind, sound, pool, dice);
+    const bytes = damaged(kind, chosen(kind, sound, pool, dice), sound, dice);
     await read(tried++, kind, bytes);
     if (!reached.look()) continue;
     pool.get(kind)?.push(bytes);
@@ -81,34 +78,10 @@ function poolOf(corpus: GuidedRun['corpus']): Pool {
   );
 }
 
-function damaged(
-  kind: Kind,
-  sound: Readonly<Record<Kind, readonly Uint8Array[]>>,
-  pool: Pool,
-  dice: Dice,
-): Uint8Array {
-  const nothing = new Uint8Array();
+/** What is damaged: most often what reached something new, else a sound file. */
+function chosen(kind: Kind, sound: SoundFiles, pool: Pool, dice: Dice): Uint8Array {
   const fromPool = dice.below(FROM_KEPT.of) < FROM_KEPT.times ? dice.pick(pool.get(kind) ?? []) : undefined;
-  const bytes = fromPool ?? dice.pick(sound[kind]) ?? nothing;
-  const other = dice.pick(sound[kind]) ?? nothing;
-  if (!TREES.includes(kind) || dice.oneIn(3)) return damagedBytes(bytes, other, dice);
-  // What was kept may be no JSON any more: then it is damaged as bytes.
-  const text = new TextDecoder().decode(bytes);
-  if (!isJson(text)) return damagedBytes(bytes, other, dice);
-  return new TextEncoder().encode(bentText(text, new TextDecoder().decode(other), dice));
-}
-
-function isJson(text: string): boolean {
-  try {
-    JSON.parse(text);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-function base64(bytes: Uint8Array): string {
-  return Buffer.from(bytes).toString('base64');
+  return fromPool ?? dice.pick(sound[kind]) ?? new Uint8Array();
 }
 
 /** The places of this bundle's code that have run, as the engine counts them block by block. */

@@ -1,9 +1,8 @@
-import { encodeCopy } from '../../electron/host/recovery-copy';
 import { Dice } from '../boards/dice';
-import { damagedBytes } from './damage/bytes';
-import { bentText } from './damage/tree';
+import { damaged } from './damage/damaged';
+import { type MutantFailure, noteFailure } from './failures';
 import { judge } from './judges';
-import { KINDS, type Kind, originals } from './originals';
+import { type FrozenTexts, type Kind, originals } from './originals';
 
 export interface MutantRun {
   readonly seed: number;
@@ -11,15 +10,7 @@ export interface MutantRun {
   readonly from: number;
   readonly count: number;
   /** Texts of frozen documents that hold every field, by kind. */
-  readonly frozen: Readonly<Record<'build' | 'board' | 'case', readonly string[]>>;
-}
-
-export interface MutantFailure {
-  readonly number: number;
-  readonly kind: Kind;
-  readonly reason: string;
-  /** The damaged file in base64, to be kept. */
-  readonly data: string;
+  readonly frozen: FrozenTexts;
 }
 
 export interface MutantReport {
@@ -46,7 +37,6 @@ const SHARES: readonly Kind[] = [
 ];
 /** Showing, checking and printing costs fifty times what opening does. */
 const USED_ONE_IN = 6;
-const FAILURES_KEPT = 50;
 
 /**
  * Damages sound files one after the other and has the program read them. Each depends on the seed and its
@@ -66,16 +56,14 @@ export async function runMutants(
     began(number);
     const dice = new Dice(Math.imul(seed, 0x9e3779b1) ^ Math.imul(number, 0x85ebca6b));
     const kind = dice.pick(SHARES) ?? 'build';
-    const bytes = mutant(kind, sound, dice);
+    const bytes = damaged(kind, dice.pick(sound[kind]) ?? new Uint8Array(), sound, dice);
     const thorough = dice.oneIn(USED_ONE_IN);
     const start = performance.now();
     let outcome = 'threw';
     try {
       outcome = await judge(kind, bytes, thorough);
     } catch (thrown) {
-      const reason = thrown instanceof Error ? `${thrown.message} ${whereOf(thrown)}` : String(thrown);
-      if (failures.length < FAILURES_KEPT)
-        failures.push({ number, kind, reason, data: Buffer.from(bytes).toString('base64') });
+      noteFailure(failures, { number, kind, bytes }, thrown);
     }
     const tookMs = performance.now() - start;
     if (tookMs > slowestMs) [slowestMs, slowest] = [tookMs, number];
@@ -85,36 +73,4 @@ export async function runMutants(
     ofKind[outcome] = (ofKind[outcome] ?? 0) + 1;
   }
   return { outcomes, failures, used, slowestMs, slowest };
-}
-
-function mutant(kind: Kind, sound: Readonly<Record<Kind, readonly Uint8Array[]>>, dice: Dice): Uint8Array {
-  const bytes = dice.pick(sound[kind]) ?? new Uint8Array();
-  const otherKind = dice.oneIn(2) ? kind : (dice.pick(KINDS) ?? kind);
-  const other = dice.pick(sound[otherKind]) ?? bytes;
-  const isTree =
-    kind === 'build' || kind === 'board' || kind === 'case' || kind === 'settings' || kind === 'recent files';
-  if (kind === 'recovery copy' && dice.oneIn(2)) return wholeCopy(sound, dice);
-  if (!isTree || dice.oneIn(3)) return damagedBytes(bytes, other, dice);
-  const tree = dice.pick(sound[dice.pick(['build', 'board', 'case'] as const) ?? 'build']) ?? bytes;
-  return new TextEncoder().encode(bentText(textOf(bytes), textOf(tree), dice));
-}
-
-/** A recovery copy that is whole and holds a build that is not sound: its own hash does not speak of that. */
-function wholeCopy(sound: Readonly<Record<Kind, readonly Uint8Array[]>>, dice: Dice): Uint8Array {
-  const build = textOf(dice.pick(sound.build) ?? new Uint8Array());
-  const owner = { pid: 1, started: null };
-  const note = { owner, path: null, stamp: null, name: 'Bench', serial: 1, savedMs: 1, changes: 1 };
-  return new TextEncoder().encode(encodeCopy(note, bentText(build, build, dice)));
-}
-
-function textOf(bytes: Uint8Array): string {
-  return new TextDecoder().decode(bytes);
-}
-
-function whereOf({ stack = '' }: Error): string {
-  return stack
-    .split('\n')
-    .slice(1, 4)
-    .map((line) => line.trim())
-    .join(' < ');
 }

@@ -1,6 +1,7 @@
 import { LIMITS } from '../../../boards/document/limits';
 import { CHANNELS } from '../../../boards/host';
 import { PICTURE_LIMITS } from '../../../boards/pinout/photo/picture-problem';
+import type { MutantFailure } from '../../strangers/failures';
 import { guided } from '../../strangers/guided.mjs';
 import { HARMFUL_INPUTS, PAYLOADS } from '../../strangers/harmful-inputs';
 import { HARMFUL_PICTURES } from '../../strangers/harmful-pictures';
@@ -8,7 +9,6 @@ import { HOSTILE_TEXTS } from '../../strangers/hostile-texts';
 import { mutants } from '../../strangers/mutants.mjs';
 import { NEVER_DONE } from '../../strangers/never-done';
 import { NO_FILES } from '../../strangers/no-files';
-import type { MutantFailure } from '../../strangers/run-mutants';
 import { WAYS_OUT } from '../../strangers/ways-out';
 import type { Tried, TrustRow } from '../row';
 import { runTests, tryAll, tryEach } from '../run-tests';
