@@ -4,8 +4,8 @@ import { dirname, join } from 'node:path';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
 import type { BrowserDoor } from '../../electron/browser/door';
-import type { openBuiltDoor } from '../../electron/browser/main';
 import { findBrowser } from '../../electron/start/find-browser.mjs';
+import { openDoor } from './built-program';
 import { gatherComplaints } from './complaints';
 import { foreignHosts, netLogArgs } from './net-log';
 
@@ -90,10 +90,4 @@ export function workplaceFor(whom: 'each test' | 'all tests'): Workplace {
     open,
     kill,
   };
-}
-
-async function openDoor(files: readonly string[]): Promise<BrowserDoor> {
-  const built = new URL('../../dist/browser-door.mjs', import.meta.url).href;
-  const door: { readonly openBuiltDoor: typeof openBuiltDoor } = await import(/* @vite-ignore */ built);
-  return door.openBuiltDoor(files);
 }

@@ -156,7 +156,7 @@ async function sampleOf(
   return { minute, heapBytes: usedSize, nodes, listeners: jsEventListeners };
 }
 
-/** The share by which a number has grown from the first quarter of the samples to the last. */
+/** The share by which a number has grown from the second quarter of the samples, when all has been warmed up, to the last. */
 export function growthOf(samples: readonly Sample[], of: (sample: Sample) => number): number {
   const quarter = Math.max(1, Math.floor(samples.length / 4));
   // The least of each: what is in use for a moment is not held.

@@ -4,10 +4,11 @@ import type { Browser, Page } from 'playwright-core';
 import { serialize } from '../../../boards/document/serialize';
 import { largeBuild, sizeOf } from '../../boards/large-build';
 import { wired } from '../../boards/library/demo-files';
+import { withBrowser, withHome } from '../../e2e/built-program';
 import { framesMs, hitsMs, pagesMb, paintedAfterMs, untilSaidMs, watch } from '../../size/in-page';
 import { type Figures, type Measure, overTarget, told } from '../../size/measures';
 import { plainCanvasMs, plainCanvasScript } from '../../size/plain-canvas';
-import { load, withBrowser, withPlace, withWindow } from '../../size/window';
+import { load, withWindow } from '../../size/window';
 import type { TrustRow } from '../row';
 
 const RUNS = 5;
@@ -36,7 +37,7 @@ export const ROWS: readonly TrustRow[] = [
     promise: `A build of 10,000 pins, 1,000 leads and 500 cables opens to its first full paint in 2 s and in 6 times what reading, laying out and drawing it on one plain canvas takes; frames of panning and zooming take 50 ms, a hit test 2 ms, an edit painted and checked ${EDIT_MS} ms, a save 300 ms; the page holds 600 MB: each in the best of ${RUNS} runs`,
     target: { count: RUNS * Object.keys(MEASURES).length, what: 'measures in a real browser' },
     run: () =>
-      withPlace(async (home) => {
+      withHome(async (home) => {
         const build = largeBuild(wired, 63, { cables: 500, loose: 118 });
         const text = serialize(build);
         const file = join(home, 'large.build.json');

@@ -6,9 +6,10 @@ import type { Build } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
 import { LIMITS } from '../../../boards/document/limits';
 import { serialize } from '../../../boards/document/serialize';
+import { withBrowser, withHome } from '../../e2e/built-program';
 import { watch } from '../../size/in-page';
 import { type Measure, overTarget, told } from '../../size/measures';
-import { load, withBrowser, withPlace, withWindow } from '../../size/window';
+import { load, withWindow } from '../../size/window';
 import type { TrustRow } from '../row';
 
 const RUNS = 3;
@@ -50,7 +51,7 @@ export const ROWS: readonly TrustRow[] = [
     promise: `A build of 100,000 pins opens, one of one pin more and a file of 64 MB are refused by the name of the limit; the window answers within ${MEASURE.most} ms all the while, in the best of ${RUNS} runs, and the file stays as it was`,
     target: { count: TRIALS.length * RUNS, what: 'files opened or refused' },
     run: () =>
-      withPlace((home) =>
+      withHome((home) =>
         withBrowser(async (browser) => {
           let tried = 0;
           const failures: string[] = [];
