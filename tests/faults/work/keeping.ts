@@ -2,27 +2,13 @@ import { truncateSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Settings } from '../../../boards/host';
 import type { FileSystem } from '../../../electron/host/file-system';
+import { keep, PAGE, SESSION } from '../../electron/host/unsaved-work';
 import { FORMER, NEXT } from './documents';
 import { type Operation, type Said, saidBy } from './operation';
 import { type Place, startAt } from './place';
 
-const SESSION = 'session-of-the-page';
-const PAGE = 'page-of-the-window';
 const BEFORE: Settings = { theme: 'light', largeType: false };
 const AFTER: Settings = { theme: 'dark', largeType: true };
-
-type Calls = ReturnType<typeof startAt>['calls'];
-
-const keep = (calls: Calls, text: string, changes: number) =>
-  calls.keepRecovery({
-    session: SESSION,
-    page: PAGE,
-    handle: null,
-    stamp: null,
-    name: 'Bench three',
-    text,
-    changes,
-  });
 
 /** What is offered by a program started anew, the texts whole. */
 async function offered(place: Place): Promise<readonly string[]> {

@@ -39,7 +39,7 @@ export const GROUPS = {
       'versions',
       'version-calls',
     ]),
-    tests: ['tests/electron/host/{recovery,recovery-copy,versions,process-life}.test.ts'],
+    tests: ['tests/electron/host/{recovery,recovered-work,recovery-copy,versions,process-life}.test.ts'],
   },
   window: {
     modules: [
