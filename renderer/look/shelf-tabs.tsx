@@ -13,10 +13,16 @@ interface ShelfTabsProps<Id extends string> {
   /** Where it is decided elsewhere which one is open; otherwise the first is, until another is chosen. */
   readonly open?: Id;
   readonly onOpen?: (id: Id) => void;
+  /** Beside the tabs. */
+  readonly aside?: ReactNode;
+  /** Of the open list, besides the usual one. */
+  readonly panelClass?: string;
 }
 
 /** What a shelf lists, one list at a time. */
-export function ShelfTabs<Id extends string>({ label, tabs, open, onOpen }: ShelfTabsProps<Id>) {
+export function ShelfTabs<Id extends string>(props: ShelfTabsProps<Id>) {
+  const { label, tabs, open, onOpen, aside, panelClass } = props;
+  const panel = panelClass === undefined ? 'tab-panel' : `tab-panel ${panelClass}`;
   return (
     <Tabs
       className="shelf-tabs"
@@ -34,9 +40,10 @@ export function ShelfTabs<Id extends string>({ label, tabs, open, onOpen }: Shel
             </Tab>
           ))}
         </TabList>
+        {aside}
       </div>
       {tabs.map(({ id, shown }) => (
-        <TabPanel key={id} id={id} className="tab-panel">
+        <TabPanel key={id} id={id} className={panel}>
           {shown}
         </TabPanel>
       ))}

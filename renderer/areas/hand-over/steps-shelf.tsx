@@ -3,11 +3,11 @@ import { Checkbox } from 'react-aria-components/Checkbox';
 import { CheckboxGroup } from 'react-aria-components/CheckboxGroup';
 import { GridList, GridListItem } from 'react-aria-components/GridList';
 import { Label } from 'react-aria-components/Label';
-import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import { FITTED, USUALLY_FITTED } from '../../../boards/document/fitted';
 import { stepWords } from '../../../boards/handover/steps/step-words';
 import { doCommand } from '../../do-command';
 import { Button } from '../../look/button';
+import { ShelfTabs } from '../../look/shelf-tabs';
 import { FITTED_WORDS } from '../../words/fitted-words';
 import { useBuild, useWorkbench } from '../../workbench';
 import { useSteps, useTick } from './use-steps';
@@ -17,27 +17,18 @@ export function StepsShelf() {
   const { steps, done } = useSteps();
   return (
     <section className="shelf" aria-label="Steps and machine">
-      <Tabs className="shelf-tabs">
-        <div className="panel-head">
-          <TabList className="tab-list" aria-label="Steps and machine">
-            <Tab id="steps" className="tab">
-              Steps
-            </Tab>
-            <Tab id="machine" className="tab">
-              This machine
-            </Tab>
-          </TabList>
+      <ShelfTabs
+        label="Steps and machine"
+        tabs={[
+          { id: 'steps', name: 'Steps', shown: <StepList /> },
+          { id: 'machine', name: 'This machine', shown: <WhatItHas /> },
+        ]}
+        aside={
           <p className="soft small">
             {done.size} of {steps.length} done
           </p>
-        </div>
-        <TabPanel id="steps" className="tab-panel">
-          <StepList />
-        </TabPanel>
-        <TabPanel id="machine" className="tab-panel">
-          <WhatItHas />
-        </TabPanel>
-      </Tabs>
+        }
+      />
     </section>
   );
 }

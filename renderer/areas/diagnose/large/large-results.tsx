@@ -7,6 +7,7 @@ import { useWorkbench } from '../../../workbench';
 import { noteResult } from '../doings';
 import type { ShownTrial } from '../next/use-shown-trial';
 import type { Diagnosis } from '../use-diagnosis';
+import { LargePane } from './large-pane';
 
 interface LargeResultsProps {
   readonly diagnosis: Diagnosis;
@@ -19,45 +20,46 @@ export function LargeResults({ diagnosis, shown, onClose }: LargeResultsProps) {
   const workbench = useWorkbench();
   const words = shown && trialWordsIn(diagnosis.build, shown.trial);
   return (
-    <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what does not fit is scrolled to by keys */}
-      <section className="large-scroll" aria-label="Trial" tabIndex={0}>
-        {diagnosis.believed?.worksNow && (
-          <p className="large-caution">
-            {WORKS_NOW.proves} {WORKS_NOW.provesNot}
-          </p>
-        )}
-        <Heading slot="title" level={2} className="large-title">
-          {words?.title ?? 'No trial that may be made would tell more'}
-        </Heading>
-        {shown &&
-          trialCautions(shown.trial).map((caution) => (
-            <p key={caution} className="large-caution">
-              {caution}
-            </p>
-          ))}
-        {words && (
-          <ol className="large-trial-steps">
-            {words.steps.map((step) => (
-              <li key={step}>{step}</li>
-            ))}
-          </ol>
-        )}
-      </section>
-      <footer className="large-doings">
-        <Button className="button large-button" autoFocus onPress={onClose}>
-          Leave
-        </Button>
-        {shown?.reasoned.results.map(({ result }, at) => (
-          <Button
-            key={result}
-            className="button large-button large-onward"
-            onPress={() => noteResult(workbench, shown.trial, result)}
-          >
-            {at + 1}: {resultName(result)}
+    <LargePane
+      label="Trial"
+      doings={
+        <>
+          <Button className="button large-button" autoFocus onPress={onClose}>
+            Leave
           </Button>
+          {shown?.reasoned.results.map(({ result }, at) => (
+            <Button
+              key={result}
+              className="button large-button large-onward"
+              onPress={() => noteResult(workbench, shown.trial, result)}
+            >
+              {at + 1}: {resultName(result)}
+            </Button>
+          ))}
+        </>
+      }
+    >
+      {diagnosis.believed?.worksNow && (
+        <p className="large-caution">
+          {WORKS_NOW.proves} {WORKS_NOW.provesNot}
+        </p>
+      )}
+      <Heading slot="title" level={2} className="large-title">
+        {words?.title ?? 'No trial that may be made would tell more'}
+      </Heading>
+      {shown &&
+        trialCautions(shown.trial).map((caution) => (
+          <p key={caution} className="large-caution">
+            {caution}
+          </p>
         ))}
-      </footer>
-    </>
+      {words && (
+        <ol className="large-trial-steps">
+          {words.steps.map((step) => (
+            <li key={step}>{step}</li>
+          ))}
+        </ol>
+      )}
+    </LargePane>
   );
 }

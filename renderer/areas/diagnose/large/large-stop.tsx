@@ -3,6 +3,7 @@ import { Heading } from 'react-aria-components/Heading';
 import type { ObservationId } from '../../../../boards/diagnosis/observations/observations';
 import { stopWords } from '../../../../boards/diagnosis/trials/words';
 import { SeveritySign } from '../../../look/severity-sign';
+import { LargePane } from './large-pane';
 
 interface LargeStopProps {
   readonly stops: readonly ObservationId[];
@@ -13,26 +14,26 @@ interface LargeStopProps {
 export function LargeStop({ stops, onClose }: LargeStopProps) {
   const [first, ...more] = stopWords(stops);
   return (
-    <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what does not fit is scrolled to by keys */}
-      <section className="large-scroll large-stop" aria-label="Stop" tabIndex={0}>
-        <div className="large-stop-first">
-          <SeveritySign severity="danger" spoken />
-          <Heading slot="title" level={2} className="large-title">
-            {first}
-          </Heading>
-        </div>
-        {more.map((line) => (
-          <p key={line} className="large-warning">
-            {line}
-          </p>
-        ))}
-      </section>
-      <footer className="large-doings">
+    <LargePane
+      label="Stop"
+      stop
+      doings={
         <Button className="button large-button large-onward" autoFocus onPress={onClose}>
           Leave
         </Button>
-      </footer>
-    </>
+      }
+    >
+      <div className="large-stop-first">
+        <SeveritySign severity="danger" spoken />
+        <Heading slot="title" level={2} className="large-title">
+          {first}
+        </Heading>
+      </div>
+      {more.map((line) => (
+        <p key={line} className="large-warning">
+          {line}
+        </p>
+      ))}
+    </LargePane>
   );
 }

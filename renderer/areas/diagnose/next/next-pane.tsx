@@ -1,7 +1,7 @@
 import { Maximize2, Printer } from 'lucide-react';
-import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components/Tabs';
 import { useAction } from '../../../actions/actions';
 import { Button } from '../../../look/button';
+import { ShelfTabs } from '../../../look/shelf-tabs';
 import { LogPanel } from '../log/log-panel';
 import type { Diagnosis } from '../use-diagnosis';
 import { OtherTrials } from './other-trials';
@@ -13,43 +13,17 @@ import { WorksNow } from './works-now';
 export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
   const large = useAction('view.large-steps');
   const print = useAction('file.print-trouble');
-  const shown = useShownTrial(diagnosis);
-  const { build, lines, trials, next } = diagnosis;
   const said = diagnosis.lines.filter(({ current }) => current).length;
   return (
     <aside className="findings next-pane" aria-label="What to do" aria-busy={diagnosis.awaited.has('next')}>
-      <Tabs className="shelf-tabs">
-        <div className="panel-head">
-          <TabList className="tab-list" aria-label="What to do">
-            <Tab id="next" className="tab">
-              Next trial
-            </Tab>
-            <Tab id="log" className="tab">
-              Log ({said})
-            </Tab>
-          </TabList>
-        </div>
-        <TabPanel id="next" className="tab-panel next-scroll">
-          {diagnosis.believed?.worksNow && <WorksNow />}
-          {diagnosis.stops.length > 0 ? (
-            <p className="next-none">
-              No trial: something burned, smoked, sparked or gave a shock. Do what stands at the top.
-            </p>
-          ) : (
-            <>
-              {shown ? (
-                <TrialCard build={build} next={next} shown={shown} />
-              ) : (
-                <NoTrial diagnosis={diagnosis} />
-              )}
-              <OtherTrials build={build} lines={lines} trials={trials} next={next} shown={shown?.trial.id} />
-            </>
-          )}
-        </TabPanel>
-        <TabPanel id="log" className="tab-panel next-scroll">
-          <LogPanel diagnosis={diagnosis} />
-        </TabPanel>
-      </Tabs>
+      <ShelfTabs
+        label="What to do"
+        tabs={[
+          { id: 'next', name: 'Next trial', shown: <Next diagnosis={diagnosis} /> },
+          { id: 'log', name: `Log (${said})`, shown: <LogPanel diagnosis={diagnosis} /> },
+        ]}
+        panelClass="next-scroll"
+      />
       <div className="next-foot">
         <Button onPress={() => large.run()}>
           <Maximize2 size={16} aria-hidden="true" />
@@ -62,6 +36,26 @@ export function NextPane({ diagnosis }: { readonly diagnosis: Diagnosis }) {
         </Button>
       </div>
     </aside>
+  );
+}
+
+function Next({ diagnosis }: { readonly diagnosis: Diagnosis }) {
+  const shown = useShownTrial(diagnosis);
+  const { build, lines, trials, next, believed, stops } = diagnosis;
+  return (
+    <>
+      {believed?.worksNow && <WorksNow />}
+      {stops.length > 0 ? (
+        <p className="next-none">
+          No trial: something burned, smoked, sparked or gave a shock. Do what stands at the top.
+        </p>
+      ) : (
+        <>
+          {shown ? <TrialCard build={build} next={next} shown={shown} /> : <NoTrial diagnosis={diagnosis} />}
+          <OtherTrials build={build} lines={lines} trials={trials} next={next} shown={shown?.trial.id} />
+        </>
+      )}
+    </>
   );
 }
 
