@@ -1,6 +1,9 @@
 import { z } from 'zod';
 
-/** What `leadwright diagnose --json` prints. Within version 1 fields may be added, none removed or changed in meaning. */
+/**
+ * What `leadwright diagnose --json` prints. Within version 1 fields may be added, none removed or changed in
+ * meaning.
+ */
 const ChanceZ = z.number().min(0).max(1);
 
 export const DiagnoseReportZ = z.strictObject({

@@ -1,7 +1,10 @@
 import { z } from 'zod';
 import { SIGNAL_IDS } from '../../boards/signals/signals';
 
-/** What `leadwright identify --json` prints. Within version 1 fields may be added, none removed or changed in meaning. */
+/**
+ * What `leadwright identify --json` prints. Within version 1 fields may be added, none removed or changed in
+ * meaning.
+ */
 const SignalZ = z.enum(SIGNAL_IDS);
 const ChanceZ = z.number().min(0).max(1);
 

@@ -1,7 +1,10 @@
 import { z } from 'zod';
 import { COST_LEVELS } from '../../boards/planner/cost';
 
-/** What `leadwright plan --json` prints. Stable: within version 1 fields may be added, none removed or changed in meaning. */
+/**
+ * What `leadwright plan --json` prints. Stable: within version 1 fields may be added, none removed or changed in
+ * meaning.
+ */
 const PlugZ = z.strictObject({ lead: z.string(), plug: z.string() });
 const CostZ = z.strictObject(
   Object.fromEntries(COST_LEVELS.map((level) => [level, z.int()])) as Record<

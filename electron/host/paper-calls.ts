@@ -79,7 +79,10 @@ export function paperCalls(
   };
 }
 
-/** Reads documents, and keeps the last: the pages of one are asked for one by one, and what is kept by it stays known. */
+/**
+ * Reads documents, and keeps the last: the pages of one are asked for one by one, and what is kept by it stays
+ * known.
+ */
 function lastDocument(): (text: string) => Result<Document, PaperProblem> {
   let last: { readonly text: string; readonly read: Result<Document, PaperProblem> } | null = null;
   return (text) => {

@@ -100,7 +100,10 @@ function update() {
   );
 }
 
-/** What the window waits for first, beside the inference core alone; and the longest piece, which a new answer waits for. */
+/**
+ * What the window waits for first, beside the inference core alone; and the longest piece, which a new answer
+ * waits for.
+ */
 function parts() {
   const build = fresh();
   const dictionary = dictionaryOf(faultsOf(build));

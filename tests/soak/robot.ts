@@ -5,6 +5,7 @@ import { inRoot } from '../../electron/start/place.mjs';
 import { Dice } from '../boards/dice';
 import { withBuiltWindow } from './built-window';
 import { answer } from './gestures/diagnose';
+import { AREA_KEYS } from './gestures/gesture';
 import { layAll } from './gestures/route';
 import { takeOffOrTurn } from './gestures/wire';
 
@@ -87,7 +88,7 @@ async function work(
 }
 
 /** Keys of the areas, and of windows that are opened and closed again. */
-const AREAS = ['Control+1', 'Control+2', 'Control+3', 'Control+4', 'Control+5'];
+const AREAS = Object.values(AREA_KEYS);
 const WINDOWS = ['Control+O', 'Control+Shift+S', 'Control+K', 'Control+P'];
 
 /** Some edits, a look round, and everything taken back, so that the document is what it was. */
@@ -96,7 +97,7 @@ async function oneRound(page: Page, dice: Dice): Promise<void> {
   const edits = 1 + dice.below(5);
   for (let at = 0; at < edits; at++) await oneEdit(page, dice);
   for (let at = 1 + dice.below(3); at > 0; at--) {
-    await page.keyboard.press(dice.pick(AREAS) ?? 'Control+2');
+    await page.keyboard.press(dice.pick(AREAS) ?? AREA_KEYS.wire);
     await page.waitForTimeout(50);
     if (dice.oneIn(3)) {
       await page.keyboard.press(dice.pick(WINDOWS) ?? 'Control+O');
@@ -115,7 +116,7 @@ async function oneRound(page: Page, dice: Dice): Promise<void> {
 
 async function backToWiring(page: Page): Promise<void> {
   await closeAll(page);
-  await page.keyboard.press('Control+2');
+  await page.keyboard.press(AREA_KEYS.wire);
 }
 
 /** Closes every window; one that opens late is waited for a moment. */
@@ -156,7 +157,10 @@ async function sampleOf(
   return { minute, heapBytes: usedSize, nodes, listeners: jsEventListeners };
 }
 
-/** The share by which a number has grown from the second quarter of the samples, when all has been warmed up, to the last. */
+/**
+ * The share by which a number has grown from the second quarter of the samples, when all has been warmed up, to
+ * the last.
+ */
 export function growthOf(samples: readonly Sample[], of: (sample: Sample) => number): number {
   const quarter = Math.max(1, Math.floor(samples.length / 4));
   // The least of each: what is in use for a moment is not held.

@@ -1,7 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { inRoot } from '../../../electron/start/place.mjs';
 
-/** The versions that there are; files of each stand in a folder of their own and are never changed once it is released. */
+/**
+ * The versions that there are; files of each stand in a folder of their own and are never changed once it is
+ * released.
+ */
 export const FROZEN_VERSIONS = readdirSync(inRoot('tests', 'golden'));
 
 export const FROZEN_FILES = FROZEN_VERSIONS.flatMap((version) =>

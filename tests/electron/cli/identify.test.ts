@@ -7,7 +7,10 @@ import { buildCommand, demo, leadwright } from './run-cli';
 
 beforeAll(buildCommand, 60_000);
 
-/** The 2x5 header of the Front Panel I/O Connectivity Design Guide v1.3, Figure 10, as a person meets it: no post at 10. */
+/**
+ * The 2x5 header of the Front Panel I/O Connectivity Design Guide v1.3, Figure 10, as a person meets it: no post
+ * at 10.
+ */
 const HEADER = {
   id: 'panel',
   print: 'PANEL',
@@ -18,7 +21,10 @@ const HEADER = {
   place: { xMm: 10, yMm: 10, turn: 0 },
 };
 
-/** What a meter shows on it with the values that are usual behind such pins: 330 ohms to the LEDs, 10 kilohms to the switches. */
+/**
+ * What a meter shows on it with the values that are usual behind such pins: 330 ohms to the LEDs, 10 kilohms to
+ * the switches.
+ */
 const READINGS = [
   { kind: 'ohms', pin: '1', ohms: 380 },
   { kind: 'ohms', pin: '5', ohms: 0.2 },

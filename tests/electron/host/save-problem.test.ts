@@ -5,7 +5,10 @@ import { saveProblemOf } from '../../../electron/host/save-problem';
 
 const failure = (code: string) => Object.assign(new Error(code), { code });
 
-/** What each failure of the system means for a file that is written: POSIX.1-2017, System Interfaces, 2.3 Error Numbers. */
+/**
+ * What each failure of the system means for a file that is written: POSIX.1-2017, System Interfaces, 2.3 Error
+ * Numbers.
+ */
 const MEANINGS: Readonly<Record<string, object>> = {
   ENOSPC: { code: 'no-space', name: 'a.json', room: null },
   EDQUOT: { code: 'quota-used', name: 'a.json' },

@@ -84,7 +84,10 @@ class RecordedApp extends EventEmitter {
   }
 }
 
-/** Stands in for the module "electron", and remembers. It is the same for all tests of a file: begin anew by `forget`. */
+/**
+ * Stands in for the module "electron", and remembers. It is the same for all tests of a file: begin anew by
+ * `forget`.
+ */
 export const recorded = {
   app: new RecordedApp(),
   handlers: new Map<string, Handler>(),

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { chooseOne, goTo, oneOf, oneWay, pressKeys, pressOne } from './controls';
+import { chooseOne, goTo, oneOf, pressKeys, pressOne } from './controls';
 import { AREA_KEYS, type Gesture, type Hand, type Made } from './gesture';
 
 const RECKON_MS = 60_000;
@@ -112,13 +112,10 @@ export const DIAGNOSE_GESTURES: readonly Gesture[] = [
   { name: 'the next trial in large letters', make: inLargeLetters },
   {
     name: 'the view of the suspect',
-    make: (hand) =>
-      oneWay(hand, [
-        async () => {
-          await toSuspects(hand);
-          await hand.page.keyboard.press('Control+Shift+ArrowRight');
-          return { said: 'turned the view' };
-        },
-      ]),
+    make: async (hand) => {
+      await toSuspects(hand);
+      await hand.page.keyboard.press('Control+Shift+ArrowRight');
+      return { said: 'turned the view' };
+    },
   },
 ];

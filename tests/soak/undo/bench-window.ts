@@ -25,7 +25,10 @@ export class BenchWindow {
     this.#home = home;
   }
 
-  /** Puts a build into a file of that name and opens it by the window's own list of files; what was open is let go of. */
+  /**
+   * Puts a build into a file of that name and opens it by the window's own list of files; what was open is let
+   * go of.
+   */
   async open(text: string, name: string): Promise<void> {
     writeFileSync(join(this.#home, name), text);
     await this.#choose(name);
