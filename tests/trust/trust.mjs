@@ -64,6 +64,8 @@ if (unknown.length > 0) {
 ensureReady();
 await build(['page', 'door', 'cli', 'schemas']);
 rmSync(inRoot('out', 'trust'), { recursive: true, force: true });
+// Of the beginning: somebody may commit while rows run for hours.
+const stamp = { on: new Date().toISOString().slice(0, 10), commit: commit() };
 runTool('vitest', ['run', '--project', 'trust'], {
   LEADWRIGHT_BROWSER: ensureBrowser() ?? '',
   LEADWRIGHT_TRUST_ROWS: ids.length > 0 ? ids.join(',') : soak ? 'long' : '',
@@ -78,7 +80,7 @@ const results = afterRun(
     ),
   ),
   { ids, soak },
-  { on: new Date().toISOString().slice(0, 10), commit: commit() },
+  stamp,
 );
 if (!isPart) keep();
 
