@@ -70,7 +70,7 @@ export function useActions(): readonly Action[] {
     ({ selection, area, page, settings }) =>
       `${JSON.stringify(selection)} ${area} ${page} ${JSON.stringify(settings)}`,
   );
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the actions read the stores themselves; these say when they may differ
+  // biome-ignore lint/correctness/useExhaustiveDependencies: they read the stores themselves; these say when they may differ
   return useMemo(() => actionsOf(workbench), [workbench, open, session, copied]);
 }
 

@@ -17,7 +17,7 @@ import { workplaceFor } from './workplace';
 
 const workplace = workplaceFor('each test');
 
-/** The middles of all boxes that the canvas outlines with dashes, in millimetres of the drawing, as it draws them next. */
+/** The middles of all boxes that the canvas draws next with dashes, in millimetres of the drawing. */
 async function dashedOn(page: Page): Promise<void> {
   await page.evaluate(() => {
     const { prototype } = CanvasRenderingContext2D;

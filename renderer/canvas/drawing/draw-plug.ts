@@ -21,7 +21,8 @@ export function traceBody(context: CanvasRenderingContext2D, { body }: PlugShape
   context.roundRect(body.x, body.y, body.width, body.height, Math.min(0.3, body.width / 6));
 }
 
-function tracePlug(context: CanvasRenderingContext2D, plug: PlugShape): void {
+/** The body without the pins that show through it: to be filled by the even-odd rule. */
+export function tracePlug(context: CanvasRenderingContext2D, plug: PlugShape): void {
   traceBody(context, plug);
   for (const hole of plug.holes) if (hole.pin !== undefined) traceRect(context, hole.box);
 }

@@ -5,10 +5,13 @@ import type { Suspected } from '../canvas-props';
 import type { Ghost } from '../in-hand';
 import type { Scene } from '../scene/scene';
 import { drawArrow } from './draw-planned';
-import { drawHoles, traceBody } from './draw-plug';
-import { type Pen, stroke, traceRect } from './pen';
+import { drawHoles, traceBody, tracePlug } from './draw-plug';
+import { type Pen, stroke } from './pen';
 
-/** Plugs where they may sit, dashed, with an arrow from where they are written down; the place of one that may be off. */
+/**
+ * Plugs where they may sit, dashed, with an arrow from where they are written down; the place of one that may be
+ * off.
+ */
 export function drawSuspected(
   pen: Pen,
   { plugs }: Scene,
@@ -29,8 +32,7 @@ function drawDashed(pen: Pen, plug: PlugShape, meaning: 'may sit here' | 'may be
   const { context, palette } = pen;
   context.save();
   context.beginPath();
-  traceBody(context, plug);
-  for (const hole of plug.holes) if (hole.pin !== undefined) traceRect(context, hole.box);
+  tracePlug(context, plug);
   context.fillStyle = meaning === 'may be empty' ? palette.ground : palette.plug;
   context.globalAlpha = 0.7;
   context.fill('evenodd');

@@ -1,7 +1,7 @@
 import { centreOf, grown, legsOf, type Rect, rectAbout } from '../../../boards/drawing/geometry';
 import { measureByTable } from '../../../boards/drawing/measure';
 import { SIZES } from '../../../boards/drawing/sizes';
-import { type RectBuckets, rectBuckets } from '../scene/rect-buckets';
+import { type RectBuckets, rectBuckets, USUAL_BUCKET } from '../scene/rect-buckets';
 import type { Scene } from '../scene/scene';
 import { drawText, isReadable, type Pen } from './pen';
 
@@ -61,7 +61,7 @@ export function farLabels(
 ): readonly FarLabel[] {
   const sizeMm = (LABEL_SHARE * typePx) / scale;
   // From afar a label is as large as many connectors together.
-  const bucket = Math.max(12, 2 * sizeMm);
+  const bucket = Math.max(USUAL_BUCKET, 2 * sizeMm);
   const taken = rectBuckets<unknown>(bucket);
   for (const block of blocks) taken.add(block.shell, block);
   for (const plug of plugs) taken.add(plug.body, plug);

@@ -20,7 +20,8 @@ interface Entry<T> {
   readonly item: T;
 }
 
-const BUCKET: Mm = 12;
+/** How wide a bucket is where nothing else is asked for. */
+export const USUAL_BUCKET: Mm = 12;
 /** More than any drawing has buckets across, so that column and row make one number. */
 const COLUMN = 2 ** 24;
 
@@ -29,7 +30,7 @@ const COLUMN = 2 ** 24;
  *
  * @param bucket how wide one is; where most rectangles are far larger than usual, as large as they are
  */
-export function rectBuckets<T>(bucket: Mm = BUCKET): RectBuckets<T> {
+export function rectBuckets<T>(bucket: Mm = USUAL_BUCKET): RectBuckets<T> {
   const buckets = new Map<number, Entry<T>[]>();
   let count = 0;
 

@@ -38,7 +38,10 @@ interface DeskState extends Parts {
 /** Where the log of a build is reckoned with. What is asked ends what was being reckoned for an older asking. */
 export interface Desk {
   readonly state: StoreApi<DeskState>;
-  /** What is asked about a build: a number for its wiring and its tray, the same for builds that differ in names and notes alone. */
+  /**
+   * What is asked about a build: a number for its wiring and its tray, the same for builds that differ in names and
+   * notes alone.
+   */
   readonly taskOf: (build: Build) => Question;
   readonly ask: (build: Build) => void;
   /** Nothing that was asked is answered any more, until it is asked again. */

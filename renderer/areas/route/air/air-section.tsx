@@ -18,7 +18,10 @@ import { choose } from '../tray/tray-bench';
 import { write } from '../tray/tray-moves';
 import './air.css';
 
-/** Which way each fan blows, and what goes in against what goes out. What else is known of a fan is changed above, once it is chosen. */
+/**
+ * Which way each fan blows, and what goes in against what goes out. What else is known of a fan is changed above,
+ * once it is chosen.
+ */
 export function AirSection() {
   const { tray } = useBuild().case;
   if (tray === undefined) return null;
