@@ -4,7 +4,7 @@ import type { HostApi } from '../../../boards/host';
 import { mayLeave } from '../../../renderer/files/leave-build';
 import { saveBuild, saveBuildAs, saveSheetAs } from '../../../renderer/files/save-build';
 import { isUnsaved } from '../../../renderer/store/editor';
-import { bench, handleOf, POWER_SWITCH, type TestBench, withHost } from '../stand-in';
+import { bench, handleOf, POWER_SWITCH, type TestBench, withHost, withSlowDisk } from '../stand-in';
 
 const takeOff = { name: 'unseat-plug', args: POWER_SWITCH } as const;
 const rename = (name: string) => ({ name: 'rename-build', args: { name } }) as const;
@@ -78,15 +78,16 @@ describe('Two saves at once', () => {
 
   test('the second saves nothing when another build is open by then', async () => {
     const b = bench();
-    const saves = [saveBuild(b), saveBuild(b)];
-    await new Promise((resolve) => setTimeout(resolve, 0));
-    await saves[0];
-    const third = saveBuild(b);
+    const { slow, write } = withSlowDisk(b);
+    const saves = [saveBuild(slow), saveBuild(b)];
+    await new Promise((resolve) => setTimeout(resolve));
     const { file } = b.editor.getState().open ?? {};
     if (!file) throw new Error('Nothing is open');
     b.editor.getState().load(b.build(), { ...file, handle: handleOf('another') }, null);
-    expect(await third).toBe(false);
-    expect(b.host.asked.filter((line) => line.includes('another'))).toEqual([]);
+    write();
+    expect(await Promise.all(saves)).toEqual([true, false]);
+    expect(b.host.asked).toEqual([`save ${handleOf('demo')} over stamp-0`]);
+    expect([fileOf(b)?.handle, fileOf(b)?.stamp, unsaved(b)]).toEqual([handleOf('another'), 'stamp-0', true]);
   });
 
   test('nothing is saved when nothing is open any more, and none was', async () => {
