@@ -1,3 +1,4 @@
+import { finished } from '../base/finished';
 import type { Dictionary, Hypothesis } from './dictionary';
 import type { Fault } from './faults/fault';
 import { predictBoth } from './predict';
@@ -59,12 +60,4 @@ function representative({ faults: [first] }: Hypothesis): Fault {
 /** The same without being watched. */
 export function withPairs(dictionary: Dictionary, limits?: PairLimits): Dictionary {
   return finished(pairsInSteps(dictionary, limits));
-}
-
-/** What comes of work that is handed out in pieces. */
-export function finished<T>(steps: Generator<unknown, T>): T {
-  for (;;) {
-    const { done, value } = steps.next();
-    if (done) return value;
-  }
 }

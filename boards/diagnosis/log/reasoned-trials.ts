@@ -28,10 +28,11 @@ export function* reasonedTrialsInSteps(
   evidence: Evidence,
   trials: readonly Trial[],
 ): Generator<null, readonly ReasonedTrial[]> {
-  const risky = weighedTrials(dictionary, evidence, trials).filter(({ risk }) => risk !== undefined);
+  const weighed = weighedTrials(dictionary, evidence, trials);
+  const risky = weighed.filter(({ risk }) => risk !== undefined);
   yield null;
   const reasoned: ReasonedTrial[] = [];
-  const proposed = yield* nextTrialsInSteps(dictionary, evidence, trials);
+  const proposed = yield* nextTrialsInSteps(dictionary, evidence, weighed);
   for (const each of [...proposed, ...risky]) {
     yield null;
     const { trial, gainBits, effort, risk, results } = each;

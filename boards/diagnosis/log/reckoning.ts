@@ -1,3 +1,4 @@
+import { finished } from '../../base/finished';
 import type { Seat } from '../../document/build';
 import type { PlugRef } from '../../document/lookup';
 import type { LogEntry } from '../../document/trouble';
@@ -5,7 +6,6 @@ import type { Dictionary } from '../dictionary';
 import type { CauseId } from '../faults/causes';
 import type { Exclusion } from '../observations/exclusions';
 import type { ObservationId } from '../observations/observations';
-import { finished } from '../pairs';
 import { type Evidence, explainsBadly, isNoneLikeliest, suspicionOf } from '../posterior';
 import { nextLooks, stopsIn } from '../trials/next-trials';
 import type { Trial } from '../trials/trial';
@@ -70,7 +70,7 @@ export interface Reckoning extends Suspects, NextDoings {
   readonly effects: readonly LineEffect[];
 }
 
-/** What is told while it is reckoned: of the pairs of faults which share is worked out, then one part after the other. */
+/** What is told while it is reckoned: the share of the pairs of faults that is done, then one part after the other. */
 export type ReckoningPart =
   | { readonly kind: 'pairs'; readonly share: number }
   | { readonly kind: 'suspects'; readonly suspects: Suspects }

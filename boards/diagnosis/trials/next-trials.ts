@@ -1,9 +1,9 @@
+import { finished } from '../../base/finished';
 import { bestQuestion, type Question } from '../../inference/best-question';
 import { gainBits } from '../../inference/information';
 import type { Dictionary } from '../dictionary';
 import { excludedBy } from '../observations/exclusions';
 import { OBSERVATIONS, type ObservationId } from '../observations/observations';
-import { finished } from '../pairs';
 import { chanceOfYes, type Evidence, steering, YES_IF_NONE } from '../posterior';
 import type { Outcome } from '../predict';
 import { BURNS } from './causes-touched';
@@ -74,16 +74,19 @@ export function nextTrials(
   evidence: Evidence,
   trials: readonly Trial[],
 ): readonly ProposedTrial[] {
-  return finished(nextTrialsInSteps(dictionary, evidence, trials));
+  return finished(nextTrialsInSteps(dictionary, evidence, weighedTrials(dictionary, evidence, trials)));
 }
 
-/** The same in pieces, after each of which it may be dropped. */
+/**
+ * The same in pieces, after each of which it may be dropped.
+ *
+ * @param now the trials as they weigh by that evidence
+ */
 export function* nextTrialsInSteps(
   dictionary: Dictionary,
   evidence: Evidence,
-  trials: readonly Trial[],
+  now: readonly ProposedTrial[],
 ): Generator<null, readonly ProposedTrial[]> {
-  const now = weighedTrials(dictionary, evidence, trials);
   // A risk that would be less by then is still a risk now.
   const allowed = now.filter(({ risk }) => risk === undefined);
   const order: ProposedTrial[] = [];

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { finished } from '../../../boards/base/finished';
 import { type Dictionary, dictionaryOf } from '../../../boards/diagnosis/dictionary';
 import { BOARD_FAULTS } from '../../../boards/diagnosis/faults/board-faults';
 import { type Fault, fault, way } from '../../../boards/diagnosis/faults/fault';
 import { FRONT_FAULTS } from '../../../boards/diagnosis/faults/front-faults';
 import { SUPPLY_FAULTS } from '../../../boards/diagnosis/faults/supply-faults';
 import { OBSERVATIONS, type ObservationId } from '../../../boards/diagnosis/observations/observations';
-import { finished, pairsInSteps, withPairs } from '../../../boards/diagnosis/pairs';
+import { pairsInSteps, withPairs } from '../../../boards/diagnosis/pairs';
 import { explainsBadly, isNoneLikeliest, suspicionOf } from '../../../boards/diagnosis/posterior';
 import { placeOf, predictBoth } from '../../../boards/diagnosis/predict';
 import { weighedTrials } from '../../../boards/diagnosis/trials/next-trials';
