@@ -42,6 +42,16 @@ export function samePlug(a: PlugRef, b: PlugRef): boolean {
   return a.lead === b.lead && a.plug === b.plug;
 }
 
+/** Whether two seats are one place, whichever plugs are in them: the same cells, the same way round. */
+export function sameSeat(one: Seat, other: Seat): boolean {
+  return (
+    one.connector === other.connector &&
+    one.turn === other.turn &&
+    one.at[0] === other.at[0] &&
+    one.at[1] === other.at[1]
+  );
+}
+
 /** The same for every reference to one plug, and for no two plugs: no id has a space in it. */
 export function plugKey({ lead, plug }: PlugRef): string {
   return `${lead} ${plug}`;

@@ -188,7 +188,7 @@ export function isFed({ rails }: Inlet): boolean {
 }
 
 /** Whether the build has a supply of which at least one pin of one outlet is known. */
-function tellsOutlets(build: Build): boolean {
+export function tellsOutlets(build: Build): boolean {
   return unitsOf(build).some(
     ({ kind, connectors }) =>
       kind === 'supply' &&

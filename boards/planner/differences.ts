@@ -1,10 +1,9 @@
 import type { Build, Seat } from '../document/build';
-import { leadsOf, type PlugRef, samePlug, seatOf } from '../document/lookup';
+import { leadsOf, type PlugRef, samePlug, sameSeat, seatOf } from '../document/lookup';
 import type { Command } from '../edit/command';
 import { boxesCollide } from '../fit/geometry';
 import { layDown } from '../fit/laid-plug';
 import { seatedPlug } from '../fit/seated-plug';
-import { sameSeat } from './judge';
 
 /** One plug that the plan has elsewhere than the person. */
 export interface Difference {

@@ -1,5 +1,4 @@
 import type { BoardSheet } from '../document/board-sheet';
-import type { Seat } from '../document/build';
 import type { Part } from '../document/lead';
 import { gridIndex } from '../document/numbering';
 import { unsureBecause } from '../findings/unsure';
@@ -93,14 +92,5 @@ function isWhole({ lead, plugs }: Group, { part }: PartMatch, joints: readonly J
           joints.some((joint) => joint.plug === plug && joint.hole === label),
       ),
     ),
-  );
-}
-
-export function sameSeat(one: Seat, other: Seat): boolean {
-  return (
-    one.connector === other.connector &&
-    one.turn === other.turn &&
-    one.at[0] === other.at[0] &&
-    one.at[1] === other.at[1]
   );
 }

@@ -1,14 +1,13 @@
 import { byIdentity } from '../base/by-identity';
 import type { Build } from '../document/build';
 import type { Plug } from '../document/lead';
-import { type PlugRef, plugKey, seatOf, unitWith } from '../document/lookup';
+import { type PlugRef, plugKey, sameSeat, seatOf, unitWith } from '../document/lookup';
 import { boxesCollide } from '../fit/geometry';
 import { layDown } from '../fit/laid-plug';
 import { nearIndex } from '../fit/near';
 import { seatedPlug } from '../fit/seated-plug';
 import { type Group, groupsOf } from './group';
 import type { ChoiceAt, Instance } from './instance';
-import { sameSeat } from './judge';
 import { TELL_NOBODY, type Tell } from './progress';
 import { type Way, type Ways, waysOf } from './ways';
 

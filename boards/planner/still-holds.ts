@@ -1,6 +1,5 @@
 import type { Build, Seat } from '../document/build';
-import { leadsOf, type PlugRef, samePlug, seatOf } from '../document/lookup';
-import { sameSeat } from './judge';
+import { leadsOf, type PlugRef, samePlug, sameSeat, seatOf } from '../document/lookup';
 
 /** The seats of a plan with the build that it was made for. */
 export interface PlanFor {

@@ -1,12 +1,13 @@
 import { byIdentity } from '../../base/by-identity';
-import type { Build, Seat } from '../../document/build';
-import { leadsOf, type PlugRef, samePlug, seatOf } from '../../document/lookup';
+import type { Build } from '../../document/build';
+import { leadsOf, type PlugRef, samePlug, sameSeat, seatOf } from '../../document/lookup';
 import { findingsOf } from '../../findings/findings';
 import { properSeats } from '../../fit/proper-seats';
 import type { Fault } from './fault';
 import { faultsHang, machineOf, NO_PRIORS, plainFaultsOf } from './faults';
 import { writtenFaults } from './own/own-faults';
 import { weighedBy } from './priors';
+import { placeId } from './seating-id';
 
 /** How likely what is written down as wrong is the trouble, beside everything else together. */
 const WRITTEN_SHARE = 0.5;
@@ -14,7 +15,8 @@ const WRITTEN_SHARE = 0.5;
 /**
  * Everything that may be wrong with a machine, taken from its wiring as it is meant: where the build itself has a
  * plug on wrong pins, or off, a cable of another supply, or a standoff that touches the board, that is one of the
- * faults, and weighs as much as all the others together. Only then come the factors of the build, so that they count for what is written too.
+ * faults, and weighs as much as all the others together. Only then come the factors of the build, so that they
+ * count for what is written too.
  */
 export const faultsAsWritten = byIdentity(
   (build: Build): readonly Fault[] => weighedBy(plainAsWritten(build), build.priors ?? NO_PRIORS),
@@ -27,7 +29,12 @@ const plainAsWritten = byIdentity((build: Build): readonly Fault[] => {
   const meant = wrong.reduce(putRight, build);
   const own = new Set(writtenFaults(meant));
   if (wrong.length + own.size === 0) return plainFaultsOf(build);
-  const written = new Set(wrong.map((plug) => writtenAs(plug, seatOf(build, plug))));
+  const written = new Set(
+    wrong.map((plug) => {
+      const seat = seatOf(build, plug);
+      return `${plug.lead}/${plug.plug}/${seat ? placeId(seat) : ''}`;
+    }),
+  );
   const faults = plainFaultsOf(meant);
   const isWritten = ({ id }: Fault) => {
     const [lead, plug, , where] = id.split('/');
@@ -53,7 +60,7 @@ function wrongPlugs(build: Build): readonly PlugRef[] {
     .filter((plug) => {
       const proper = properSeats(without(build, plug), plug);
       const now = seatOf(build, plug);
-      return proper.length > 0 && !proper.some((seat) => now && sameCells(seat, now));
+      return proper.length > 0 && !proper.some((seat) => now && sameSeat(seat, now));
     });
 }
 
@@ -68,13 +75,4 @@ function putRight(build: Build, plug: PlugRef): Build {
 
 function without(build: Build, plug: PlugRef): Build {
   return { ...build, seats: build.seats.filter((seat) => !samePlug(seat, plug)) };
-}
-
-function sameCells(a: Seat, b: Seat): boolean {
-  return a.connector === b.connector && a.turn === b.turn && a.at[0] === b.at[0] && a.at[1] === b.at[1];
-}
-
-/** The place of a plug, as the ids of generated faults name it. */
-function writtenAs({ lead, plug }: PlugRef, seat: Seat | undefined): string {
-  return `${lead}/${plug}/${seat ? `${seat.connector}:${seat.at.join('.')}:${seat.turn}` : ''}`;
 }

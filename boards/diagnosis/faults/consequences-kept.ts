@@ -3,6 +3,7 @@ import type { Build, Seat } from '../../document/build';
 import type { Connector, Pin } from '../../document/connector';
 import type { Lead } from '../../document/lead';
 import { type Joint, jointsOf } from '../../fit/joints';
+import { alikeWays } from './alike-ways';
 import { consequencesBeside } from './consequence';
 import type { Way } from './fault';
 import { isWatched, withOnly } from './showing';
@@ -20,13 +21,7 @@ export interface Consequences {
  * Those that come to the same are the same object, so that what is derived from them is found again.
  */
 export function consequencesKept(build: Build): Consequences {
-  const alike = new Map<string, readonly Way[]>();
-  const one = (ways: readonly Way[]): readonly Way[] => {
-    const key = JSON.stringify(ways);
-    const known = alike.get(key) ?? ways;
-    alike.set(key, known);
-    return known;
-  };
+  const one = alikeWays();
   const groups = new Map<string, (seats: readonly Seat[]) => readonly Way[]>();
   return {
     ofSeats: (leads, seats) => {

@@ -1,11 +1,12 @@
 import { listed } from '../../base/listed';
 import type { Build, Seat } from '../../document/build';
-import { plugOf } from '../../document/lookup';
+import { plugOf, samePlug, sameSeat } from '../../document/lookup';
 import { connectorName, leadName } from '../../document/names';
-import { fitSeat } from '../../fit/fit-seat';
 import { jointsKept } from '../../fit/joints';
 import { placesOf } from '../../fit/places';
 import { seatedPlug } from '../../fit/seated-plug';
+import { exchanged } from './exchange';
+import { placeId, seatingId } from './seating-id';
 
 /** How a plug may have been put wrongly. */
 export type SlipKind = 'off' | 'turned' | 'shifted' | 'elsewhere' | 'exchanged';
@@ -22,11 +23,9 @@ export interface Slip {
   readonly name: string;
 }
 
-const sameSeat = (a: Seat, b: Seat) => a.lead === b.lead && a.plug === b.plug;
-
 /** Every wrong seating of one plug: left off, turned, shifted, on another header, exchanged with another. */
 export function slipsOf(build: Build, seat: Seat): readonly Slip[] {
-  const seats = build.seats.filter((each) => !sameSeat(each, seat));
+  const seats = build.seats.filter((each) => !samePlug(each, seat));
   const leads = [seat.lead];
   const lead = leadName(build, seat.lead);
   const off: Slip = {
@@ -37,7 +36,7 @@ export function slipsOf(build: Build, seat: Seat): readonly Slip[] {
     name: `${lead} is not plugged in.`,
   };
   const moved = placesOf(off.build, seat)
-    .filter((place) => place.connector !== seat.connector || !sameCells(place, seat))
+    .filter((place) => !sameSeat(place, seat))
     .map((place): Slip => {
       const kind = kindOf(build, seat, place);
       const put = { ...build, seats: [...seats, place] };
@@ -51,10 +50,6 @@ export function slipsOf(build: Build, seat: Seat): readonly Slip[] {
       };
     });
   return [off, ...moved, ...exchangesOf(build, seat)];
-}
-
-function sameCells(place: Seat, seat: Seat): boolean {
-  return place.turn === seat.turn && place.at[0] === seat.at[0] && place.at[1] === seat.at[1];
 }
 
 /** Turned means on the same posts the other way round. */
@@ -80,30 +75,22 @@ function middle(build: Build, seat: Seat): string {
 /** The id of the fault that a wrong seating is, from the seat that is right. */
 export function slipId(seat: Seat, { kind, seat: to, leads }: Slip): string {
   const placed = to && kind !== 'exchanged';
-  const where = placed ? `${to.connector}:${to.at.join('.')}:${to.turn}` : leads.slice(1).join('+');
-  return [seat.lead, seat.plug, kind, where].join('/');
+  return seatingId(seat, kind, placed ? placeId(to) : leads.slice(1).join('+'));
 }
 
 /** Plugs of one shape that have changed places and go in there. Each pair once, from the first of the two. */
 function exchangesOf(build: Build, seat: Seat): readonly Slip[] {
   const own = plugOf(build, seat);
-  return build.seats.slice(build.seats.findIndex((each) => sameSeat(each, seat)) + 1).flatMap((other) => {
+  return build.seats.slice(build.seats.findIndex((each) => samePlug(each, seat)) + 1).flatMap((other) => {
     const its = plugOf(build, other);
     if (own?.grid.rows !== its?.grid.rows || own?.grid.cols !== its?.grid.cols) return [];
-    const here: Seat = { ...seat, connector: other.connector, at: other.at, turn: other.turn };
-    const there: Seat = { ...other, connector: seat.connector, at: seat.at, turn: seat.turn };
-    const seats = build.seats.map((each) => {
-      if (sameSeat(each, seat)) return here;
-      return sameSeat(each, other) ? there : each;
-    });
-    const put: Build = { ...build, seats };
-    if ([here, there].some((each) => fitSeat(put, each).refusals.length > 0)) return [];
+    const put = exchanged(build, seat, other);
+    if (put === undefined) return [];
     return [
       {
+        ...put,
         kind: 'exchanged' as const,
-        build: put,
         leads: [seat.lead, other.lead],
-        seat: here,
         connectors: [seat.connector, other.connector],
         name: `${leadName(build, seat.lead)} and ${leadName(build, other.lead)} have changed places.`,
       },

@@ -3,8 +3,8 @@ import type { Fault } from '../faults/fault';
 
 /**
  * How often a trial takes a fault away, or a look finds it: a share for each cause, or for one of its faults by
- * id, which goes before that of its cause and counts for what a build has of it by name. What is not named is not touched. All of them: common practice, no
- * source.
+ * id, which goes before that of its cause and counts for what a build has of it by name. What is not named is not
+ * touched. All of them: common practice, no source.
  */
 export interface Touched {
   readonly causes?: Partial<Readonly<Record<CauseId, number>>>;

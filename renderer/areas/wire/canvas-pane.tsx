@@ -1,7 +1,6 @@
 import { useMemo } from 'react';
 import type { Build, Seat } from '../../../boards/document/build';
-import { connectorOf, plugOf, seatOf } from '../../../boards/document/lookup';
-import { sameSeat } from '../../../boards/planner/judge';
+import { connectorOf, plugOf, sameSeat, seatOf } from '../../../boards/document/lookup';
 import type { Target } from '../../canvas/canvas-props';
 import { usePart } from '../../fetched';
 import { useReducedMotion, useShownTheme } from '../../look/use-media';

@@ -1,4 +1,5 @@
 import type { Seat } from '../../../boards/document/build';
+import { sameSeat } from '../../../boards/document/lookup';
 import { contains, type Point } from '../../../boards/drawing/geometry';
 import { orientationOf, oriented, undone } from '../../../boards/drawing/orientation';
 import { seatUnder } from '../../../boards/fit/nearest-seat';
@@ -30,7 +31,7 @@ export function followPlacing(bench: Bench, onMove: () => void): PlacingPointer 
     const onBoard = point && oriented(undone(orientationOf(build.view)), point);
     const candidate =
       onBoard && seatUnder(build, placing.plug, placing.turn, { xMm: onBoard.x, yMm: onBoard.y });
-    if (!sameSeat(candidate, told) || !sameSeat(candidate, placing.candidate)) onCandidate(candidate);
+    if (!isSame(candidate, told) || !isSame(candidate, placing.candidate)) onCandidate(candidate);
     told = candidate;
   };
 
@@ -64,10 +65,9 @@ export function followPlacing(bench: Bench, onMove: () => void): PlacingPointer 
 
 /** Still where the pointer led it, not moved on by a key. */
 function samePlace(a: Seat | null, b: Seat | null): boolean {
-  return sameSeat(a && { ...a, turn: 0 }, b && { ...b, turn: 0 });
+  return isSame(a && { ...a, turn: 0 }, b && { ...b, turn: 0 });
 }
 
-function sameSeat(a: Seat | null, b: Seat | null): boolean {
-  if (a === null || b === null) return a === b;
-  return a.connector === b.connector && a.turn === b.turn && a.at[0] === b.at[0] && a.at[1] === b.at[1];
+function isSame(a: Seat | null, b: Seat | null): boolean {
+  return a && b ? sameSeat(a, b) : a === b;
 }

@@ -1,13 +1,16 @@
 import { grouped } from '../../../base/grouped';
 import { addTurns } from '../../../base/units';
 import type { Build, Seat } from '../../../document/build';
+import { sameSeat } from '../../../document/lookup';
 import { connectorName, leadName } from '../../../document/names';
-import { fitSeat } from '../../../fit/fit-seat';
+import { tellsOutlets } from '../../../findings/fed-pins';
 import { cellUnder } from '../../../fit/geometry';
 import { placesOf } from '../../../fit/places';
+import { exchanged } from '../exchange';
 import { type Way, way } from '../fault';
+import { placeId, seatingId } from '../seating-id';
 import { isHarmed } from './cables-mixed';
-import { feedOf, tellsOutlets } from './feed';
+import { feedOf } from './feed';
 import type { OwnFault } from './share-out';
 import { isForced, type PowerCables, type PowerPlug } from './supply-cables';
 import { waysAt, waysOfFeed } from './wrong-feed';
@@ -45,7 +48,7 @@ function turnedRound({ seat, plug: { grid } }: PowerPlug): Seat {
   return { ...seat, at: [last[0], last[1]], turn: addTurns(seat.turn, 180) };
 }
 
-/** Plugs on another place than their own: on another outlet, exchanged at the supply, or forced on another kind of socket. */
+/** Plugs on another place than their own: on another outlet, exchanged at the supply, or forced on another socket. */
 export function cablesElsewhere(cables: PowerCables): readonly OwnFault[] {
   const { plugs } = cables;
   return plugs.flatMap((each) => [
@@ -64,7 +67,7 @@ function onOtherOutlets(
   const others = build.seats.filter((each) => each !== seat);
   const there = (place: Seat): Build => ({ ...build, seats: [...others, place] });
   const name = (place: Seat) => `${leadName(build, lead.id)} is on ${connectorName(build, place.connector)}.`;
-  const places = placesOf(build, { lead: lead.id, plug: plug.id }).filter((place) => !isSeat(place, seat));
+  const places = placesOf(build, { lead: lead.id, plug: plug.id }).filter((place) => !sameSeat(place, seat));
   if (isHarmed(build, plugs, lead)) {
     const isRightElsewhere = places.some((place) => !isHarmed(there(place), plugs, lead));
     return isRightElsewhere
@@ -82,45 +85,25 @@ function onOtherOutlets(
   });
 }
 
-function isSeat(one: Seat, other: Seat): boolean {
-  return (
-    one.connector === other.connector &&
-    one.turn === other.turn &&
-    one.at[0] === other.at[0] &&
-    one.at[1] === other.at[1]
-  );
-}
-
 /** Two cables that enter each other's outlet; each pair once, from the first of the two. */
 function exchangedWith({ build, plugs }: PowerCables, one: PowerPlug): readonly OwnFault[] {
   if (one.end !== 'outlet') return [];
   return plugs.slice(plugs.indexOf(one) + 1).flatMap((other): readonly OwnFault[] => {
     if (other.end !== 'outlet' || other.lead === one.lead) return [];
-    const here = inPlaceOf(one.seat, other.seat);
-    const there = inPlaceOf(other.seat, one.seat);
-    const seats = build.seats.map((each) => {
-      if (each === one.seat) return here;
-      return each === other.seat ? there : each;
-    });
-    const put: Build = { ...build, seats };
-    if ([here, there].some((seat) => fitSeat(put, seat).refusals.length > 0)) return [];
-    const ways = waysOfFeed(put, build);
-    if (ways.length === 0) return [];
+    const put = exchanged(build, one.seat, other.seat);
+    const ways = put ? waysOfFeed(put.build, build) : [];
+    if (put === undefined || ways.length === 0) return [];
     const names = [one, other].map(({ lead }) => leadName(build, lead.id));
     return [
       {
-        id: `${one.lead.id}/${one.plug.id}/exchanged/${other.lead.id}.${other.plug.id}`,
+        id: seatingId(one.seat, 'exchanged', `${other.lead.id}.${other.plug.id}`),
         name: `${names.join(' and ')} have changed places at the supply.`,
         lead: one.lead.id,
-        seat: here,
+        seat: put.seat,
         ways,
       },
     ];
   });
-}
-
-function inPlaceOf(seat: Seat, other: Seat): Seat {
-  return { ...seat, connector: other.connector, at: other.at, turn: other.turn };
 }
 
 /** A plug that somebody pushed on a socket of another kind had to be pushed hard. Common practice, no source. */
@@ -158,6 +141,5 @@ function waysNow(build: Build): readonly Way[] {
 }
 
 function placed(seat: Seat, kind: string, name: string): OwnFault {
-  const { lead, plug, connector, at, turn } = seat;
-  return { id: `${lead}/${plug}/${kind}/${connector}:${at.join('.')}:${turn}`, name, lead, seat };
+  return { id: seatingId(seat, kind, placeId(seat)), name, lead: seat.lead, seat };
 }

@@ -10,7 +10,7 @@ import type { OwnFault } from './share-out';
 import type { PowerCables, PowerPlug } from './supply-cables';
 import { harmAt, waysAt, waysOfFeed } from './wrong-feed';
 
-/** Each cable that can be taken off the supply, were it one of another supply: what it would bring is followed wire by wire. */
+/** Each cable that comes off the supply, were it one of another: what it would bring is followed wire by wire. */
 export function cablesMixed({ build, plugs }: PowerCables): readonly OwnFault[] {
   return plugs.flatMap((plug): readonly OwnFault[] => {
     if (plug.end !== 'outlet') return [];

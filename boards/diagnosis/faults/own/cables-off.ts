@@ -1,9 +1,11 @@
 import type { Build } from '../../../document/build';
 import type { Connector } from '../../../document/connector';
 import { connectorName, leadName } from '../../../document/names';
+import { tellsOutlets } from '../../../findings/fed-pins';
 import type { Job } from '../../../signals/signal';
 import { way } from '../fault';
-import { feedOf, type InletFeed, tellsOutlets } from './feed';
+import { feedOf, type InletFeed } from './feed';
+import { plugOff } from './plug-off';
 import type { OwnFault } from './share-out';
 import type { PowerCables, PowerPlug } from './supply-cables';
 import { jobsLost } from './wrong-feed';
@@ -41,10 +43,7 @@ export function cablesOff(cables: PowerCables): ReadonlyMap<Job, readonly OwnFau
   );
 }
 
-function offAt(
-  { build, plugs }: PowerCables,
-  { lead, plug, seat, connector, end }: PowerPlug,
-): readonly Off[] {
+function offAt({ build, plugs }: PowerCables, { seat, connector, end }: PowerPlug): readonly Off[] {
   const without: Build = { ...build, seats: build.seats.filter((each) => each !== seat) };
   const own = feedOf(build).find((inlet) => inlet.connector.id === connector.id);
   const lost = own ? [own.job] : jobsLost(without, build);
@@ -55,10 +54,7 @@ function offAt(
     {
       job,
       own: {
-        id: offId(lead.id, plug.id),
-        name: notInAt(build, lead.id, connector),
-        lead: lead.id,
-        off: { lead: lead.id, plug: plug.id },
+        ...plugOff(build, seat),
         part: end === 'outlet' ? PART_AT_SUPPLY : 1,
         ...(beside && end === 'inlet' ? { ways: HALF } : {}),
       },
@@ -81,15 +77,21 @@ function missingIn({ build, plugs, loose }: PowerCables, inlets: readonly InletF
             : isFor(each, connector)),
       );
       if (free) taken.add(free);
-      const said = { isThere: true, ...(free && { lead: free.lead.id }) };
-      const off = free && offId(free.lead.id, free.plug.id);
-      const name = free
-        ? there
-          ? `${leadName(build, free.lead.id)} is not in at the supply.`
-          : notInAt(build, free.lead.id, connector)
-        : `Nothing feeds ${connectorName(build, connector.id)}.`;
-      return { job: jobOf(job), own: { id: off ?? `off/${connector.id}`, name, ...said } };
+      return { job: jobOf(job), own: { ...lacking(build, connector, free, there), isThere: true } };
     });
+}
+
+/** By the plug that lies loose, where there is one: its own, or the other end of the cable that is in there. */
+function lacking(
+  build: Build,
+  { id: connector }: Connector,
+  free: Pick<PowerPlug, 'lead' | 'plug'> | undefined,
+  there: PowerPlug | undefined,
+): OwnFault {
+  if (!free) return { id: `off/${connector}`, name: `Nothing feeds ${connectorName(build, connector)}.` };
+  const { lead, plug } = free;
+  const off = plugOff(build, { lead: lead.id, plug: plug.id, connector });
+  return there ? { ...off, name: `${leadName(build, lead.id)} is not in at the supply.` } : off;
 }
 
 /** Nothing at all arrives; of several connectors for the processor one is enough. */
@@ -105,12 +107,4 @@ function isFor({ plug }: Pick<PowerPlug, 'plug'>, { family, grid }: Connector): 
 
 function jobOf(job: Job): PowerJob {
   return JOBS.find((each) => each === job) ?? 'drive-power';
-}
-
-function offId(lead: string, plug: string): string {
-  return `${lead}/${plug}/off/`;
-}
-
-function notInAt(build: Build, lead: string, connector: Connector): string {
-  return `${leadName(build, lead)} is not in at ${connectorName(build, connector.id)}.`;
 }

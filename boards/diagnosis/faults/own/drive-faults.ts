@@ -5,6 +5,7 @@ import { comesFromFourPins } from '../../../findings/rules/adapter-may-burn';
 import { seatedPlugs } from '../../../fit/seated-plug';
 import { way } from '../fault';
 import { isInlet } from './feed';
+import { plugOff } from './plug-off';
 import type { OwnFault, OwnFaults } from './share-out';
 import type { PowerCables } from './supply-cables';
 
@@ -47,10 +48,8 @@ function dataCables(build: Build): readonly OwnFault[] {
     const name = leadName(build, lead.id);
     return [
       { id: `${lead.id}/${first.plug}/worn`, name: `${name} is worn or badly seated.`, lead: lead.id },
-      ...seated.map(({ plug, connector }) => ({
-        id: `${lead.id}/${plug}/off/`,
-        name: `${name} is not in at ${connectorName(build, connector)}.`,
-        lead: lead.id,
+      ...seated.map((seat) => ({
+        ...plugOff(build, seat),
         part: PART_OFF / seated.length,
         ways: DATA_OFF,
       })),

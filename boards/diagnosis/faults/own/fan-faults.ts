@@ -11,7 +11,10 @@ import { type Way, way } from '../fault';
 import { hubFaults, OVERLOADED } from './hub-faults';
 import type { OwnFault, OwnFaults } from './share-out';
 
-/** What may be wrong with the fans, hubs and splitters that a build has. How often what is noticed: common practice, no source. */
+/**
+ * What may be wrong with the fans, hubs and splitters that a build has. How often what is noticed: common practice,
+ * no source.
+ */
 export function fanFaults(build: Build): OwnFaults {
   const fans = leadsOf(build).flatMap((lead) => {
     const part = lead.parts.find(({ kind }) => kind === 'fan');

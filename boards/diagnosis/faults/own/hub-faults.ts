@@ -7,6 +7,8 @@ import type { Unit } from '../../../document/unit';
 import type { FindingOf } from '../../../findings/finding';
 import { type BuildFans, hasSignal } from '../../../routing/assign/build-fans';
 import { type Way, way } from '../fault';
+import { seatingId } from '../seating-id';
+import { plugOff } from './plug-off';
 import type { OwnFault } from './share-out';
 
 /** A header or a hub that is asked for more than it may give. Common practice, no source. */
@@ -68,7 +70,7 @@ function withoutSupply(
   const ways = [way(1, silentIn(ofFans, hub), NO_POWER)];
   if (seat === undefined)
     return [{ id: `off/${power.id}`, name: `Nothing feeds ${hub.name}.`, ways, isThere: isUsed }];
-  return [offAt(build, seat, ways)];
+  return [{ ...plugOff(build, seat), ways }];
 }
 
 /** Its tail to a header: off, and where the board watches that header, on another one. */
@@ -95,7 +97,7 @@ function tailFaults(
   if (!seat || !header)
     return [
       {
-        id: `${tail.id}/${plug.id}/off/`,
+        id: seatingId({ lead: tail.id, plug: plug.id }, 'off'),
         name: `${leadName(build, tail.id)} is on no fan header.`,
         lead: tail.id,
         ways,
@@ -103,7 +105,7 @@ function tailFaults(
         isThere: isUsed && power === undefined,
       },
     ];
-  const off = offAt(build, seat, ways);
+  const off = { ...plugOff(build, seat), ways };
   if (header.watched !== true) return [off];
   const name = `${leadName(build, tail.id)} is on another header than ${connectorName(build, header.id)}.`;
   const elsewhere = { id: `${tail.id}/${plug.id}/other-header`, name, lead: tail.id };
@@ -116,13 +118,4 @@ function silentIn(ofFans: BuildFans, hub: Unit): Way['machine'] {
     ({ id, watched }) => watched === true && ofFans.hubs.get(id)?.unit === hub,
   );
   return isWatched ? { processorFan: 'not-seen' } : {};
-}
-
-function offAt(build: Build, { lead, plug, connector }: Seat, ways: readonly Way[]): OwnFault {
-  return {
-    id: `${lead}/${plug}/off/`,
-    name: `${leadName(build, lead)} is not in at ${connectorName(build, connector)}.`,
-    lead,
-    ways,
-  };
 }

@@ -1,5 +1,5 @@
 import type { Cell } from '../../../document/grid';
-import type { Lead, Plug, Wire } from '../../../document/lead';
+import { type Lead, type Plug, splitEnd, type Wire } from '../../../document/lead';
 import { gridIndex } from '../../../document/numbering';
 import { UNIT_TYPES } from '../../../library/units/index';
 
@@ -59,7 +59,8 @@ function between(cable: Lead, near: string, far: string, asNear: string, asFar: 
 }
 
 function holeIn(plug: string, end: string): string | undefined {
-  return end.startsWith(`${plug}.`) ? end.slice(plug.length + 1) : undefined;
+  const { owner, point } = splitEnd(end);
+  return owner === plug ? point : undefined;
 }
 
 /** The cell that a cell is seen as from the other row, from the other end, or both. */

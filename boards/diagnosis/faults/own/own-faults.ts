@@ -1,6 +1,7 @@
 import { byIdentity } from '../../../base/by-identity';
 import type { Build } from '../../../document/build';
 import { wiringOf } from '../../../fit/seated-plug';
+import { alikeWays } from '../alike-ways';
 import type { Fault } from '../fault';
 import { standoffFaults } from '../standoff-faults';
 import { driveFaults } from './drive-faults';
@@ -26,14 +27,8 @@ const ofWiring = byIdentity((build: Build): OwnFaults => {
  * things hang on is off once: for what is told first.
  */
 function alike(faults: OwnFaults): OwnFaults {
-  const known = new Map<string, Fault['ways']>();
+  const one = alikeWays();
   const told = new Set<string>();
-  const one = (ways: Fault['ways']): Fault['ways'] => {
-    const key = JSON.stringify(ways);
-    const before = known.get(key) ?? ways;
-    known.set(key, before);
-    return before;
-  };
   const once = ({ id }: OwnFault) => !told.has(id) && told.add(id);
   return Object.fromEntries(
     Object.entries(faults).map(([any, own]) => [

@@ -1,11 +1,11 @@
+import { tellsOutlets } from '../../../findings/fed-pins';
 import { cablesElsewhere, cablesTurned } from './cables-misplaced';
 import { cablesMixed } from './cables-mixed';
 import { cablesOff } from './cables-off';
-import { tellsOutlets } from './feed';
 import type { OwnFaults } from './share-out';
 import type { PowerCables } from './supply-cables';
 
-/** What may be wrong with the cables of the supply that a build has, by the fault of any machine that each is a case of. */
+/** What may be wrong with the cables of the build's supply, by the fault of any machine that each is a case of. */
 export function supplyCableFaults(cables: PowerCables): OwnFaults {
   const { build } = cables;
   const off = cablesOff(cables);

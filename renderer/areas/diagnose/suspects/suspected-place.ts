@@ -1,6 +1,6 @@
 import type { SuspectedFault } from '../../../../boards/diagnosis/log/reckoning';
 import type { Build, Seat } from '../../../../boards/document/build';
-import { type PlugRef, samePlug, seatOf } from '../../../../boards/document/lookup';
+import { type PlugRef, samePlug, sameSeat, seatOf } from '../../../../boards/document/lookup';
 
 /** Where the plugs of a suspected fault would be, beside where they are written down. */
 export type SuspectedPlace =
@@ -17,16 +17,9 @@ export function suspectedPlace(build: Build, fault: SuspectedFault | undefined):
   const { seat } = fault;
   const now = seatOf(build, seat);
   if (now === undefined) return undefined;
-  if (inSamePlace(now, seat)) return { kind: 'as-written' };
-  const there = build.seats.find((each) => !samePlug(each, seat) && inSamePlace(each, seat));
+  if (sameSeat(now, seat)) return { kind: 'as-written' };
+  const there = build.seats.find((each) => !samePlug(each, seat) && sameSeat(each, seat));
   if (there === undefined) return { kind: 'moved', now, seat };
   const { connector, at, turn } = now;
   return { kind: 'exchanged', seats: [seat, { ...there, connector, at, turn }] };
-}
-
-function inSamePlace(one: Seat, other: Seat): boolean {
-  const { connector, at, turn } = one;
-  return (
-    connector === other.connector && turn === other.turn && at[0] === other.at[0] && at[1] === other.at[1]
-  );
 }
