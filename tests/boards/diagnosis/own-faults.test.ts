@@ -2,15 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { grouped } from '../../../boards/base/grouped';
 import type { Fault } from '../../../boards/diagnosis/faults/fault';
-import { feedOf } from '../../../boards/diagnosis/faults/own/feed';
+import { feedOf, railVolts } from '../../../boards/diagnosis/faults/own/feed';
 import { asBuilt, writtenFaults } from '../../../boards/diagnosis/faults/own/own-faults';
 import { SUPPLY_FAULTS } from '../../../boards/diagnosis/faults/supply-faults';
-import type { Build } from '../../../boards/document/build';
-import { leadOf, plugOf, unitsOf } from '../../../boards/document/lookup';
+import { leadOf, plugOf } from '../../../boards/document/lookup';
 import { contextOf } from '../../../boards/findings/context';
-import { type Fed, fedPinsUnder, isHarmful } from '../../../boards/findings/fed-pins';
+import { fedPinsUnder, isHarmful } from '../../../boards/findings/fed-pins';
 import { findingsOf } from '../../../boards/findings/findings';
 import { seatedPlug } from '../../../boards/fit/seated-plug';
+import { type SignalId, signalOf } from '../../../boards/signals/signals';
 import { demo } from '../findings/demo';
 import { ANY } from './faults-by-name';
 import { anyMachine } from './machines-with-units';
@@ -22,8 +22,6 @@ const sumsOf = (faults: readonly Fault[]) =>
       those.reduce((sum, { weight }) => sum + weight, 0),
     ]),
   );
-
-const hasNoHub = (build: Build) => unitsOf(build).every(({ kind }) => kind !== 'hub');
 
 describe('faults of any machine as a build has them', () => {
   it('are those of any machine where there is nothing but a board and its front leads', () => {
@@ -86,31 +84,55 @@ describe('faults of any machine as a build has them', () => {
   });
 });
 
+const isRailOrGround = (signal: SignalId) => ['supply', 'ground'].includes(signalOf(signal).nature);
+const voltsOf = (signal: SignalId) => signalOf(signal).volts ?? 0;
+
+/** Fed by a line of another kind, and by nothing else that is known. */
+function isOtherLineAlone({ own: { signal, given }, rails }: Compared): boolean {
+  const lines = given.filter((id) => id !== signal && id !== 'unknown');
+  return rails.length === 0 && lines.length > 0;
+}
+
+interface Compared {
+  readonly own: ReturnType<typeof feedOf>[number]['pins'][number];
+  readonly rails: readonly SignalId[];
+}
+
 describe('what the wires bring to an inlet', () => {
   // The circuit solver follows the same wires and solves for volts: the rules of the window ask it.
   it('is by the names of the rails what the circuit says by volts', () => {
     let compared = 0;
     fc.assert(
-      fc.property(anyMachine.filter(hasNoHub), (build) => {
+      fc.property(anyMachine, (build) => {
         const context = contextOf(build);
         const feeds = new Map(feedOf(build).map((feed) => [feed.connector.id, feed]));
         const pairs = context.plugs.flatMap((plug) => {
           const pins = plug.connector.pins.filter(({ missing }) => missing !== true);
-          return fedPinsUnder(context, plug).map(({ pin, fed }) => ({
-            fed,
-            own: feeds.get(plug.connector.id)?.pins[pins.findIndex((each) => each.pin === pin.pin)]?.fed,
-          }));
+          return fedPinsUnder(context, plug).map(({ pin, signal, fed }) => {
+            const own = feeds.get(plug.connector.id)?.pins[pins.findIndex((each) => each.pin === pin.pin)];
+            if (!own) throw new Error(`Nothing is told of ${pin.connector} ${pin.pin}`);
+            expect(own.signal).toBe(signal);
+            return { own, fed, rails: own.given.filter(isRailOrGround) };
+          });
         });
-        compared += pairs.length;
-        const isShort = ({ fed }: { readonly fed?: Fed | undefined }) => fed === 'short';
-        if (pairs.some(({ own }) => isShort({ fed: own })))
-          expect(pairs.some(({ fed }) => isHarmful({ fed }))).toBe(true);
-        // What flows through a short elsewhere lifts the grounds beside it, which names do not tell.
-        else if (!pairs.some(isShort)) for (const { own, fed } of pairs) expect(own).toBe(fed);
+        // Where rails meet on a wire, or a rail and ground, what a meter shows hangs on how long each wire is.
+        const meeting = pairs.filter(({ rails }) => new Set(rails.map(voltsOf)).size > 1);
+        for (const { own } of meeting) expect(own.fed).toBe('short');
+        expect(meeting.some(isHarmful)).toBe(meeting.length > 0);
+        // A line that is pulled up, as PS_ON# is inside the supply (ATX12V), has volts but drives nothing.
+        const alike = pairs.filter((pair) => !meeting.includes(pair) && !isOtherLineAlone(pair));
+        for (const { own, fed } of alike) expect(own.fed).toBe(fed);
+        compared += alike.filter(({ own }) => own.given.length > 0).length;
       }),
-      { numRuns: 15 },
+      { numRuns: 25 },
     );
-    expect(compared).toBeGreaterThan(30);
+    expect(compared).toBeGreaterThan(15);
+  });
+
+  it('is a short where rails meet on one wire, and none where a rail meets a line', () => {
+    expect(railVolts(['supply-12v', 'ground'])).toEqual(new Set([12, 0]));
+    expect(railVolts(['supply-5v', 'supply-5v-standby', 'ps-on', 'power-ok'])).toEqual(new Set([5]));
+    expect(railVolts(['ps-on'])).toEqual(new Set());
   });
 });
 

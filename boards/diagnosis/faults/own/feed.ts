@@ -1,10 +1,12 @@
 import { byIdentity } from '../../../base/by-identity';
 import { grouped } from '../../../base/grouped';
 import type { Volts } from '../../../base/units';
+import { Groups } from '../../../circuit/islands';
 import { sharedName, standingOf } from '../../../circuit/standing';
 import type { Build } from '../../../document/build';
 import type { Connector, Pin } from '../../../document/connector';
-import { leadsOf, unitsOf, unitWith } from '../../../document/lookup';
+import { splitEnd } from '../../../document/lead';
+import { connectorsOf, leadsOf, unitWith } from '../../../document/lookup';
 import { powerJobOf } from '../../../document/power-job';
 import { type Fed, fedBy } from '../../../findings/fed-pins';
 import { type Joint, jointsOf } from '../../../fit/joints';
@@ -30,19 +32,6 @@ export interface InletFeed {
 export function isInlet(build: Build, connector: Connector): boolean {
   const kind = unitWith(build, connector.id)?.kind;
   return kind !== 'supply' && kind !== 'hub' && powerJobOf(connector) !== undefined;
-}
-
-/** Whether the build has a supply that tells what is on any of its outlets. */
-export function tellsOutlets(build: Build): boolean {
-  return unitsOf(build).some(
-    ({ kind, connectors }) =>
-      kind === 'supply' &&
-      connectors.some(({ pins }) => pins.some(({ signal = 'unknown' }) => isKnown(signal))),
-  );
-}
-
-function isKnown(signal: SignalId): boolean {
-  return signal !== 'unknown';
 }
 
 /**
@@ -75,20 +64,23 @@ function gives(build: Build, connector: Connector): boolean {
 }
 
 function inletsOf(build: Build): readonly Connector[] {
-  const all = [...build.board.connectors, ...unitsOf(build).flatMap(({ connectors }) => connectors)];
-  return all.filter((connector) => isInlet(build, connector));
+  return connectorsOf(build).filter((connector) => isInlet(build, connector));
 }
 
 function pinFed({ signal = 'unknown' }: Pin, given: readonly SignalId[]): InletPin {
-  const volts = given.map(voltsOf);
-  const most = volts.reduce((one, other) => (Math.abs(other) > Math.abs(one) ? other : one), 0);
+  const volts = railVolts(given);
   // Two rails on one wire, or a rail and ground: whatever the pin is, the supply is shorted there.
-  const fed = new Set(volts).size > 1 ? 'short' : fedBy(signal, given, most);
+  const fed = volts.size > 1 ? 'short' : fedBy(signal, given, [...volts][0] ?? 0);
   return { signal, given, fed };
 }
 
-function voltsOf(signal: SignalId): Volts {
-  return signalOf(signal).volts ?? 0;
+/** What the rails and grounds among some signals are at. A line has no voltage of its own: it yields to either. */
+export function railVolts(signals: readonly SignalId[]): ReadonlySet<Volts> {
+  return new Set(
+    signals.map(signalOf).flatMap(({ nature, volts = 0 }) => {
+      return nature === 'supply' || nature === 'ground' ? [volts] : [];
+    }),
+  );
 }
 
 /** Where a contact is: the pin that it touches. Pins of a hub that carry the same are one. */
@@ -104,28 +96,14 @@ function pinPlace(build: Build, connector: Connector, pin: Pin): string {
 
 /** The name that all places share that wires join. */
 function joinedIn(build: Build): (place: string) => string {
-  const above = new Map<string, string>();
-  const top = (place: string): string => {
-    let at = place;
-    for (let next = above.get(at); next !== undefined; next = above.get(at)) at = next;
-    // Whoever asks again has one step to go.
-    if (at !== place) above.set(place, at);
-    return at;
-  };
-  const join = (one: string, other: string) => {
-    const [first, second] = [top(one), top(other)];
-    if (first !== second) above.set(second, first);
-  };
+  const groups = new Groups();
   for (const { id, wires, parts } of leadsOf(build)) {
     const inside = new Set(parts.map((part) => part.id));
     for (const { from, to } of wires)
-      if (!inside.has(ownerOf(from)) && !inside.has(ownerOf(to))) join(`${id} ${from}`, `${id} ${to}`);
+      if (![from, to].some((end) => inside.has(splitEnd(end).owner)))
+        groups.join(`${id} ${from}`, `${id} ${to}`);
   }
   for (const joint of jointsOf(build))
-    if (joint.pin) join(placeOf(build, joint), `${joint.lead.id} ${joint.plug.id}.${joint.hole}`);
-  return top;
-}
-
-function ownerOf(end: string): string {
-  return end.slice(0, end.indexOf('.'));
+    if (joint.pin) groups.join(placeOf(build, joint), `${joint.lead.id} ${joint.plug.id}.${joint.hole}`);
+  return (place) => groups.rootOf(place);
 }

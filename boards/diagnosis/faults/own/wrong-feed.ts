@@ -6,7 +6,7 @@ import { type SignalId, signalOf } from '../../../signals/signals';
 import type { Machine } from '../../start-chain/machine';
 import type { Signs } from '../../start-chain/signs-of-end';
 import { type Way, way } from '../fault';
-import { feedOf, type InletFeed } from './feed';
+import { feedOf, type InletFeed, railVolts } from './feed';
 
 /** What comes of an inlet that is fed otherwise than it is made for, the worst first. */
 const HARMS = ['short', 'burns', 'starved', 'none'] as const;
@@ -24,10 +24,8 @@ export function harmAt({ pins }: InletFeed): Harm {
   if (pins.some(({ fed }) => fed === 'short')) return 'short';
   const rails = [...grouped(pins.filter(isRail), ({ signal }) => signal)];
   const given = ([, those]: (typeof rails)[number]) =>
-    new Set(
-      those.flatMap((pin) => (pin.fed === 'untold' ? [] : pin.given)).map((id) => signalOf(id).volts ?? 0),
-    );
-  if (rails.some((rail) => given(rail).size > 1)) return 'short';
+    those.flatMap((pin) => (pin.fed === 'untold' ? [] : pin.given));
+  if (rails.some((rail) => railVolts(given(rail)).size > 1)) return 'short';
   if (pins.some(({ fed }) => fed === 'too-much' || fed === 'backwards')) return 'burns';
   const isStarved = rails.some(
     ([signal, those]) =>
