@@ -58,6 +58,7 @@ describe('a fan hub', () => {
     expect(endsOf(unfed)).toEqual(STOPPED);
     expect(chanceOfSeeing(unfed, 'fan-stands')).toBeGreaterThan(0.8);
     const off = faultOf(build, 'hub-tail/header/off/');
+    expect(off.off).toEqual({ lead: 'hub-tail', plug: 'header' });
     expect(chanceOfSeeing(off, 'fan-stands')).toBeLessThan(0.1);
     expect(chanceOfSeeing(off, 'fan-full-speed')).toBeGreaterThan(0.4);
     expect(faultOf(build, 'hub-tail/header/other-header').name).toContain('another header than CPU');

@@ -85,6 +85,7 @@ describe('drives that a build has', () => {
     expect(own.map(({ name }) => name)).toContain('Data of Drive A is worn or badly seated.');
     expect(own.map(({ name }) => name)).toContain('Data of Drive B is not in at DATA of Drive B.');
     const off = faultOf(build, 'data-2/drive/off/');
+    expect(off.off).toEqual({ lead: 'data-2', plug: 'drive' });
     expect(chanceOfSeeing(off, 'drive-missing')).toBeGreaterThan(0.9);
     expect(chanceOfSeeing(off, 'transfer-errors')).toBeLessThan(0.05);
   });
