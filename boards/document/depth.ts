@@ -27,10 +27,11 @@ export function tooDeepAt(text: string, limit: number): number | undefined {
 
 /** The quote that ends a string, or the end of a text that never ends it. */
 function closingQuote(text: string, opening: number): number {
-  for (let at = opening + 1; at < text.length; at++) {
-    const code = text.charCodeAt(at);
-    if (code === BACKSLASH) at += 1;
-    else if (code === QUOTE) return at;
+  for (let quote = text.indexOf('"', opening + 1); quote >= 0; quote = text.indexOf('"', quote + 1)) {
+    let first = quote;
+    while (first - 1 > opening && text.charCodeAt(first - 1) === BACKSLASH) first -= 1;
+    // Two backslashes stand for one, and an odd one for the quote.
+    if ((quote - first) % 2 === 0) return quote;
   }
   return text.length;
 }

@@ -8,9 +8,9 @@ import { isRecord } from './is-record';
 import { LIMITS } from './limits';
 import { type Chains, upgrade } from './migrate';
 import { MIGRATIONS } from './migrations';
-import { fieldProblems } from './problem/field-problems';
 import { jsonMistake } from './problem/json-mistake';
 import type { OpenProblem } from './problem/problem';
+import { readFields } from './problem/read-fields';
 import { shownValue } from './problem/shown-value';
 import { positionOf } from './problem/text-position';
 
@@ -22,12 +22,23 @@ import { positionOf } from './problem/text-position';
  * @param chains the steps from older versions; only a test has others than the real ones
  */
 export function parseDocument(text: string, chains: Chains = MIGRATIONS): Result<Document, OpenProblem> {
+  const read = readDocument(text, chains);
+  return read.ok ? ok(freezeDeep(read.value)) : read;
+}
+
+/** Why a text could not be opened; undefined where it could. Costs less than to open it. */
+export function openProblemOf(text: string): OpenProblem | undefined {
+  const read = readDocument(text, MIGRATIONS);
+  return read.ok ? undefined : read.problem;
+}
+
+function readDocument(text: string, chains: Chains): Result<Document, OpenProblem> {
   const raw = readJson(text);
   if (!raw.ok) return raw;
   const format = formatOf(raw.value);
   if (!format.ok) return format;
   const current = upgrade(raw.value, format.value.format, chains);
-  return current.ok ? readDocument(current.value, format.value) : current;
+  return current.ok ? fromData(current.value, format.value) : current;
 }
 
 /** The text as plain data, when it is not too large, not too deep and JSON. */
@@ -58,11 +69,9 @@ function formatOf(raw: unknown): Result<Format, OpenProblem> {
   return refuse({ code: 'not-ours', found });
 }
 
-function readDocument(raw: unknown, { schema }: Format): Result<Document, OpenProblem> {
-  const fields = fieldProblems(schema, raw);
-  if (fields.fields.length > 0) return refuse({ code: 'invalid', ...fields });
-  const document = schema.parse(raw);
-  const references = referenceProblems(document);
-  if (references.fields.length > 0) return refuse({ code: 'invalid', ...references });
-  return ok(freezeDeep(document));
+function fromData(raw: unknown, { schema }: Format): Result<Document, OpenProblem> {
+  const read = readFields(schema, raw);
+  if (!read.ok) return refuse({ code: 'invalid', ...read.problem });
+  const references = referenceProblems(read.value);
+  return references.fields.length > 0 ? refuse({ code: 'invalid', ...references }) : read;
 }

@@ -25,9 +25,9 @@ function print(value: unknown, indent: number, used: number): string {
   if (entries.length === 0) return open + close;
   const gap = list ? '' : ' ';
   const room = WIDTH - indent - used;
+  // An entry that had to be broken is too long for this line too.
   const length = entries.reduce((sum, entry) => sum + entry.length + 2, 2 * gap.length);
-  if (length <= room && !entries.some((entry) => entry.includes('\n')))
-    return open + gap + entries.join(', ') + gap + close;
+  if (length <= room) return open + gap + entries.join(', ') + gap + close;
   const margin = ' '.repeat(indent);
   const lines = entries.map((entry) => `${margin}${' '.repeat(STEP)}${entry}`);
   return `${open}\n${lines.join(',\n')}\n${margin}${close}`;

@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import { freezeDeep } from '../base/freeze';
 import { ok, type Result, refuse } from '../base/result';
 import type { Build } from '../document/build';
-import { fieldProblems } from '../document/problem/field-problems';
+import { readFields } from '../document/problem/read-fields';
 import { withFollowingPoints } from './photo-points';
 import type { Refusal } from './refusal';
 import { same } from './same';
@@ -37,9 +37,9 @@ export function defineCommand<const Name extends string, Args extends z.ZodType>
     args,
     labelOf: (build, given) => label(build, args.parse(given)),
     run: (build, given) => {
-      const parsed = args.safeParse(given);
-      if (!parsed.success) return refuse({ code: 'invalid', ...fieldProblems(args, given) });
-      const result = apply(build, parsed.data);
+      const read = readFields(args, given);
+      if (!read.ok) return refuse({ code: 'invalid', ...read.problem });
+      const result = apply(build, read.value);
       if (!result.ok) return result;
       const next = withFollowingPoints(build, result.value);
       return same(build, next) ? ok(build) : ok(freezeDeep(next));

@@ -1,6 +1,6 @@
 import { basename, dirname } from 'node:path';
 import { ok, type Result, refuse } from '../../boards/base/result';
-import { parseDocument } from '../../boards/document/parse';
+import { openProblemOf } from '../../boards/document/parse';
 import type { OpenProblem } from '../../boards/document/problem/problem';
 import type { SaveProblem } from '../../boards/host';
 import type { Host } from './host';
@@ -81,8 +81,8 @@ async function mayWrite({ fs }: Host, path: string): Promise<boolean> {
 
 /** What could not be opened again must not replace what can. */
 export function checkOwnOutput(text: string, name: string): Result<undefined, SaveProblem> {
-  const parsed = parseDocument(text);
-  return parsed.ok ? ok(undefined) : refuse({ code: 'invalid', name, ...placeOf(parsed.problem) });
+  const problem = openProblemOf(text);
+  return problem === undefined ? ok(undefined) : refuse({ code: 'invalid', name, ...placeOf(problem) });
 }
 
 function placeOf(problem: OpenProblem): { readonly path: string; readonly expected: string } {

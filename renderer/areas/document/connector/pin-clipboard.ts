@@ -2,7 +2,7 @@ import { ok, type Result, refuse } from '../../../../boards/base/result';
 import { type Connector, type Pin, PinZ } from '../../../../boards/document/connector';
 import { LIMITS } from '../../../../boards/document/limits';
 import { pinOf } from '../../../../boards/document/lookup';
-import { fieldProblems } from '../../../../boards/document/problem/field-problems';
+import { readFields } from '../../../../boards/document/problem/read-fields';
 import type { HeaderLayout, Spot } from './header-layout';
 
 /** The columns of copied pins. A table program keeps them, and the head tells our own text from any other. */
@@ -100,9 +100,9 @@ function pinIn(line: string): Result<CopiedPin, string> {
   const given = Object.fromEntries(
     Object.entries(said).filter(([, value]) => value !== undefined && value !== ''),
   );
-  const read = PinZ.safeParse(given);
-  if (read.success) return ok({ spot: [Number(row), Number(col)], pin: read.data });
-  const [field] = fieldProblems(PinZ, given).fields;
+  const read = readFields(PinZ, given);
+  if (read.ok) return ok({ spot: [Number(row), Number(col)], pin: read.value });
+  const [field] = read.problem.fields;
   return refuse(
     field ? `“${field.path}” has to be ${field.expected}, and is ${field.found}.` : 'it is no pin.',
   );
