@@ -10,15 +10,15 @@ export const LIMITS = {
   connectors: 2_000,
   mountingHoles: 64,
   /** Positions of all connectors of a board together. */
-  pins: 100_000,
+  pins: 20_000,
   leads: 2_000,
   plugsPerLead: 64,
   partsPerLead: 64,
   wiresPerLead: 1_024,
   /** Holes of all plugs of a case or a build together. */
-  holes: 100_000,
+  holes: 20_000,
   /** Wires of all leads of a case or a build together. */
-  wires: 100_000,
+  wires: 20_000,
   seats: 10_000,
   /** Steps of the work that are ticked off. */
   stepsDone: 30_000,

@@ -1,5 +1,4 @@
 import { LIMITS } from '../../boards/document/limits';
-import { parseDocument } from '../../boards/document/parse';
 import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { serialize } from '../../boards/document/serialize';
 import type { SaveProblem, SheetPlace } from '../../boards/host';
@@ -10,6 +9,7 @@ import type { Workbench } from '../workbench';
 import { freshId, suggestedName } from './file-name';
 import { chooseFile, readHandle } from './open-document';
 import { idsIn, type ReadLibrary, twinIn } from './read-library';
+import { readDocument } from './reading/read-document';
 import { kindOfSheet, type Sheet, sheetWords } from './sheet';
 
 /** A sheet of the library as it was read, and the stamp of its file. */
@@ -22,7 +22,7 @@ export interface OpenedSheet {
 export async function openSheet(workbench: Workbench, handle: string): Promise<OpenedSheet | null> {
   const read = await workbench.host.open({ handle });
   if (!read.ok) return shown(workbench, readProblemWords(read.problem));
-  const parsed = parseDocument(read.value.text);
+  const parsed = await readDocument(read.value.text);
   if (!parsed.ok) return shown(workbench, openProblemWords(parsed.problem, read.value.name));
   if (parsed.value.format === 'leadwright/build') return null;
   return { sheet: parsed.value, stamp: read.value.stamp };

@@ -1,7 +1,6 @@
 import type { Build } from '../../boards/document/build';
 import type { Document } from '../../boards/document/document';
 import { LIMITS } from '../../boards/document/limits';
-import { parseDocument } from '../../boards/document/parse';
 import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { askOpen } from '../store/ask';
 import type { Message } from '../store/dialog';
@@ -10,6 +9,7 @@ import { besideWork, readProblemWords } from '../words/host-words';
 import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
 import { offerSheet } from './offer-sheet';
+import { readDocument } from './reading/read-document';
 import { isSaving, savesEnded } from './save-build';
 
 /** A document as it was read, and where it lies. */
@@ -31,14 +31,14 @@ export async function readHandle(workbench: Workbench, handle: string): Promise<
     return null;
   }
   const { text, name, folder, stamp, readOnly } = result.value;
-  const read = parsed(workbench, text, { handle: result.value.handle, name, folder, stamp, readOnly });
+  const read = await parsed(workbench, text, { handle: result.value.handle, name, folder, stamp, readOnly });
   // Only now: what was refused is nothing that anybody has worked on.
   if (read !== null) await workbench.host.noteRecent({ handle });
   return read;
 }
 
-function parsed(workbench: Workbench, text: string, file: BuildFile): ReadDocument | null {
-  const result = parseDocument(text);
+async function parsed(workbench: Workbench, text: string, file: BuildFile): Promise<ReadDocument | null> {
+  const result = await readDocument(text);
   if (result.ok) return { document: result.value, file };
   show(workbench, besideWork(openProblemWords(result.problem, file.name)));
   return null;
@@ -78,7 +78,7 @@ export async function openDropped(workbench: Workbench, dropped: File): Promise<
     show(workbench, readProblemWords({ code: 'folder', name: dropped.name }));
     return;
   }
-  await use(workbench, parsed(workbench, text, file), stampOf(workbench));
+  await use(workbench, await parsed(workbench, text, file), stampOf(workbench));
 }
 
 /** @param before what was open as it stood before anything was read */

@@ -1,6 +1,6 @@
-import { parseDocument } from '../../boards/document/parse';
 import type { HostApi, ReadProblem } from '../../boards/host';
 import type { KnownLayout } from '../../boards/pinout/looks-like/known-layout';
+import { readDocument } from './reading/read-document';
 
 /** The connectors of a person's own board sheets, as far as they could be read. */
 interface OwnLayouts {
@@ -56,7 +56,7 @@ async function layoutsIn(
   handle: string,
 ): Promise<readonly KnownLayout[] | null> {
   const read = await host.open({ handle });
-  const parsed = read.ok ? parseDocument(read.value.text) : null;
+  const parsed = read.ok ? await readDocument(read.value.text) : null;
   if (!parsed?.ok || parsed.value.format !== 'leadwright/board') return null;
   const { name, connectors } = parsed.value;
   return connectors.map((connector) => ({ from: name, connector }));

@@ -1,9 +1,9 @@
-import { parseDocument } from '../../boards/document/parse';
 import { openProblemWords } from '../../boards/document/problem/problem-words';
 import type { RecoveryOffer } from '../../boards/host';
 import { besideWork, readProblemWords } from '../words/host-words';
 import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
+import { readDocument } from './reading/read-document';
 
 /** Opens a recovery copy as unsaved work; the copy stays until it is saved. */
 export async function openRecovered(workbench: Workbench, offer: RecoveryOffer): Promise<void> {
@@ -15,7 +15,7 @@ export async function openRecovered(workbench: Workbench, offer: RecoveryOffer):
     return;
   }
   const { text, name, handle, stamp } = read.value;
-  const result = parseDocument(text);
+  const result = await readDocument(text);
   if (!result.ok || result.value.format !== 'leadwright/build') {
     const problem = result.ok ? ({ code: 'not-ours', found: result.value.format } as const) : result.problem;
     session.getState().openDialog({ kind: 'message', message: besideWork(openProblemWords(problem, name)) });

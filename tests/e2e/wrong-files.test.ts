@@ -2,7 +2,9 @@ import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'no
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, it } from 'vitest';
+import { LIMITS } from '../../boards/document/limits';
 import { textOf, wired } from '../boards/library/demo-files';
+import { boardOf } from '../size/board-of-pins';
 import { demoFile } from './bench-work';
 import { dropOn, openFile } from './files';
 import { takeOff } from './hands';
@@ -86,6 +88,12 @@ const WRONG_FILES: readonly WrongFile[] = [
     situation: 'a key that means something to the engine',
     text: wiredWith('"id": "study-machine-3"', '"__proto__": { "seats": [] }, "id": "study-machine-3"'),
     told: /__proto__/,
+    advised: CORRECT,
+  },
+  {
+    situation: 'with a pin more than a board may have, so long that it is read beside the window',
+    text: JSON.stringify(boardOf(LIMITS.pins + 1)),
+    told: /board\.connectors: expected at most 20,000 pins in all/,
     advised: CORRECT,
   },
   {

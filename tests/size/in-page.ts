@@ -16,8 +16,8 @@ declare global {
 
 const BEAT_MS = 5;
 
-/** Sets the page to note when it was first painted as a whole, and for how long it ever answered nothing. */
-export async function watch(context: BrowserContext): Promise<void> {
+/** Sets the page to note for how long it ever answered nothing. */
+export async function watchClock(context: BrowserContext): Promise<void> {
   await context.addInitScript((beatMs) => {
     globalThis.noted = { longestGapMs: 0 };
     let before = performance.now();
@@ -26,6 +26,13 @@ export async function watch(context: BrowserContext): Promise<void> {
       globalThis.noted.longestGapMs = Math.max(globalThis.noted.longestGapMs, now - before);
       before = now;
     }, beatMs);
+  }, BEAT_MS);
+}
+
+/** Sets the page to note when it was first painted as a whole. To look at that often costs it some time. */
+export async function watchPainting(context: BrowserContext): Promise<void> {
+  await context.addInitScript(() => {
+    globalThis.noted = { longestGapMs: 0 };
     const isPainted = (canvas: HTMLCanvasElement) => {
       const { width, height } = canvas;
       if (width === 0 || height === 0) return false;
@@ -40,7 +47,7 @@ export async function watch(context: BrowserContext): Promise<void> {
       else requestAnimationFrame(look);
     };
     requestAnimationFrame(look);
-  }, BEAT_MS);
+  });
 }
 
 /** Milliseconds from navigation to the first full picture. */

@@ -146,7 +146,7 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
   pins: {
     make: (size) => board(gridsOf(size).map((each, at) => posts(`c-${at}`, each))),
     path: 'connectors',
-    expected: 'at most 100,000 pins in all',
+    expected: 'at most 20,000 pins in all',
   },
   photos: {
     make: (size) => board([], { photos: many(size, (at) => photo({ id: `photo-${at}` })) }),
@@ -234,9 +234,9 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
   holes: {
     make: (size) => caseWith(gridsOf(size).map((each, at) => partLead(`lead-${at}`, 'fan', each, {}))),
     path: 'leads',
-    expected: 'at most 100,000 holes in all',
+    expected: 'at most 20,000 holes in all',
   },
-  wires: { make: wired, path: 'leads', expected: 'at most 100,000 wires in all' },
+  wires: { make: wired, path: 'leads', expected: 'at most 20,000 wires in all' },
   stepsDone: {
     make: (size) => ({ ...bench([TINY], []), done: many(size, (at) => `step-${at}`) }),
     path: 'done',

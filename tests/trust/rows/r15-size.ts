@@ -5,7 +5,7 @@ import { serialize } from '../../../boards/document/serialize';
 import { largeBuild, sizeOf } from '../../boards/large-build';
 import { wired } from '../../boards/library/demo-files';
 import { withBrowser, withHome } from '../../e2e/built-program';
-import { framesMs, hitsMs, pagesMb, paintedAfterMs, untilSaidMs, watch } from '../../size/in-page';
+import { framesMs, hitsMs, pagesMb, paintedAfterMs, untilSaidMs, watchPainting } from '../../size/in-page';
 import { type Figures, type Measure, overTarget, told } from '../../size/measures';
 import { plainCanvasMs, plainCanvasScript } from '../../size/plain-canvas';
 import { load, withWindow } from '../../size/window';
@@ -64,7 +64,7 @@ export const ROWS: readonly TrustRow[] = [
 
 /** Opens the file in a new window, and does in turn what is measured. */
 function oneRun(browser: Browser, file: string, plainMs: number): Promise<Run> {
-  return withWindow(browser, file, watch, async (page) => {
+  return withWindow(browser, file, watchPainting, async (page) => {
     const open = await paintedAfterMs(page);
     await page.keyboard.press('Control+0');
     const pan = ninetyFifth(await framesMs(page, 'pan', FRAMES));
