@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import type { Build, Seat } from '../../../boards/document/build';
 import { connectorOf, plugOf, sameSeat, seatOf } from '../../../boards/document/lookup';
 import type { Target } from '../../canvas/canvas-props';
@@ -20,6 +20,7 @@ export function CanvasPane() {
   const workbench = useWorkbench();
   const { session } = workbench;
   const build = useBuild();
+  const drawn = useDrawn(build);
   const selection = useSession((state) => state.selection);
   const placing = useSession((state) => state.placing);
   const plannedSeat = useSession((state) => state.planned);
@@ -43,22 +44,33 @@ export function CanvasPane() {
   return (
     <main className="canvas-pane" aria-label="Board">
       <div className="canvas-hold">
-        <BoardCanvas
-          ref={workbench.canvas}
-          build={build}
-          marks={marksOf(build)}
-          live={live}
-          selection={selection}
-          placing={placing}
-          planned={plannedIn(build, plannedSeat)}
-          theme={theme}
-          reducedMotion={reducedMotion}
-          {...listeners}
-        />
+        {drawn && (
+          <BoardCanvas
+            ref={workbench.canvas}
+            build={build}
+            marks={marksOf(build)}
+            live={live}
+            selection={selection}
+            placing={placing}
+            planned={plannedIn(build, plannedSeat)}
+            theme={theme}
+            reducedMotion={reducedMotion}
+            {...listeners}
+          />
+        )}
       </div>
       {placing?.by === 'carry' && <HandBar placing={placing} />}
     </main>
   );
+}
+
+/** On a board with more connectors than this the first drawing takes longer than a person should wait. */
+const MANY_CONNECTORS = 200;
+
+/** Whether the board is drawn yet: a very large one comes after the lists, so that the window answers in between. */
+function useDrawn({ board }: Build): boolean {
+  const [large] = useState(() => board.connectors.length > MANY_CONNECTORS);
+  return useDeferredValue(true, !large);
 }
 
 function selectionOf(target: Target | null): Selection {
