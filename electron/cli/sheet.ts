@@ -13,6 +13,7 @@ import { openNamed } from './check';
 import { RefusedZ } from './check-report';
 import { saveProblemSentences } from './save-words';
 import type { SheetRequest } from './sheet-request';
+import { unbroken } from './unbroken';
 
 /** What `leadwright sheet --json` prints. Within version 1 fields may be added, never removed or changed. */
 export const SheetReportZ = z.strictObject({
@@ -67,7 +68,7 @@ async function outcomeOf(request: SheetRequest): Promise<Outcome> {
     return refused(file, made.problem.code, line, advice);
   }
   const { bytes, pages, allPages, pixels } = made.value;
-  const saved = await saveBytes(DISK, { path: out, bytes, expected: null });
+  const saved = await unbroken(() => saveBytes(DISK, { path: out, bytes, expected: null }));
   if (!saved.ok) {
     const [line, advice] = saveProblemSentences(saved.problem);
     return { ...refused(out, saved.problem.code, line, advice), title: `“${out}” was not written` };

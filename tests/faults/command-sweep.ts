@@ -3,20 +3,22 @@ import { join } from 'node:path';
 import { inRoot } from '../../electron/start/place.mjs';
 import { ERRNO, openShim, type Shim } from './shim/shim';
 
-const FAULTS = [...Object.values(ERRNO).map(String), 'full', 'kill-before', 'kill-mid', 'kill-after'];
+const FAULTS = [...Object.values(ERRNO).map(String), 'full', 'stop', 'kill-before', 'kill-mid', 'kill-after'];
+/** What ends the program, or asks it to end, is not tried for ever. */
+const ONCE = /^(kill|stop)/;
 /** What the command line may say to a script; 70 would be a bug of ours. */
 const EXITS = [0, 2];
 
 /**
- * The command line writes a paper while the disk fails or it is killed: there is the whole file or none, and the
- * exit code says which.
+ * The command line writes a paper while the disk fails, it is asked to end, or it is killed: there is the whole file
+ * or none, and the exit code says which. Only a kill may leave something lying about.
  *
  * @param every one case in so many is tried
  */
 export async function commandSweep(every: number): Promise<{ tried: number; failures: readonly string[] }> {
   const shim = await openShim();
   const failures: string[] = [];
-  let [tried, number] = [0, 0];
+  let [tried, number, asked, ended] = [0, 0, 0, 0];
   try {
     const calm = await print(shim, '0 none 0');
     if (calm.code !== 0 || calm.text === null) throw new Error(`Nothing was printed: ${calm.err}`);
@@ -25,14 +27,21 @@ export async function commandSweep(every: number): Promise<{ tried: number; fail
     const steps = readFileSync(shim.log, 'utf8').split('\n').length - 1;
     if (steps < 5) throw new Error('The shim does not catch the command line');
     for (const fault of FAULTS) {
-      for (const lasting of fault.startsWith('kill') ? [0] : [0, 1]) {
+      for (const lasting of ONCE.test(fault) ? [0] : [0, 1]) {
         for (let at = 1; at <= steps; at++) {
           if (number++ % every !== 0) continue;
           tried++;
-          const { code, signal, text, err } = await print(shim, `${at} ${fault} ${lasting}`);
+          if (fault === 'stop') asked++;
+          const { code, signal, text, err, left } = await print(shim, `${at} ${fault} ${lasting}`);
           const when = `${fault} at ${at}${lasting ? ' and for ever' : ''}: `;
           if (text !== null && text !== calm.text) failures.push(`${when}the file is not whole`);
           if (signal === 'SIGKILL') continue;
+          // A disk that fails for ever does not let go of anything either.
+          if (!lasting && left.length > 0) failures.push(`${when}${left.join(', ')} was left lying about`);
+          if (signal === 'SIGTERM') {
+            ended += 1;
+            continue;
+          }
           if (!EXITS.includes(code ?? -1))
             failures.push(`${when}it ended with ${code}: ${err.slice(0, 200)}`);
           if (code === 0 && text === null) failures.push(`${when}it was said to be written, and is not`);
@@ -40,6 +49,8 @@ export async function commandSweep(every: number): Promise<{ tried: number; fail
         }
       }
     }
+    // At the very end it may be done before it hears of it.
+    if (ended < asked / 2) failures.push(`it ended ${ended} of ${asked} times when it was asked to`);
     return { tried, failures };
   } finally {
     shim.close();
@@ -52,5 +63,6 @@ async function print(shim: Shim, fault: string) {
   const build = inRoot('boards', 'library', 'demo', 'wired.build.json');
   const args = [inRoot('dist', 'leadwright.mjs'), 'sheet', build, '--out', out, '--page', '1'];
   const ran = await shim.run(args, fault, { SOURCE_DATE_EPOCH: '1772323200' });
-  return { ...ran, text: existsSync(out) ? readFileSync(out, 'utf8') : null };
+  const left = readdirSync(shim.below).filter((name) => name !== 'sheet.svg');
+  return { ...ran, left, text: existsSync(out) ? readFileSync(out, 'utf8') : null };
 }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { commandSweep } from './command-sweep';
 import { killSweep } from './kill-sweep';
 import { whyNoShim } from './shim/shim';
 import { shimSweep } from './shim-sweep';
@@ -15,6 +16,12 @@ describe.skipIf(why !== null)('The real host on a real disk that goes wrong', ()
 
   test('that is killed at any step loses nothing', async () => {
     const { tried, failures } = await killSweep(97);
+    expect(failures).toEqual([]);
+    expect(tried).toBeGreaterThan(5);
+  });
+
+  test('under the command line, asked to end or killed in the middle, leaves the whole paper or none', async () => {
+    const { tried, failures } = await commandSweep(19);
     expect(failures).toEqual([]);
     expect(tried).toBeGreaterThan(5);
   });

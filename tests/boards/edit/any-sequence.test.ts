@@ -47,7 +47,7 @@ const step = fc.record({
   text: arbitraryName,
 });
 
-/** A build, a few things that may be put into it, and up to forty steps. */
+/** A build, a few things that may be put into it, and up to sixty steps. */
 const session = fc.record({
   build: arbitraryBuild,
   lead: arbitraryLead('spare'),
@@ -58,7 +58,7 @@ const session = fc.record({
   case: arbitraryCase,
   steps: fc.oneof(
     { weight: 3, arbitrary: fc.array(step, { maxLength: 10 }) },
-    { weight: 1, arbitrary: fc.array(step, { maxLength: 40, size: '+1' }) },
+    { weight: 1, arbitrary: fc.array(step, { maxLength: 60, size: '+1' }) },
   ),
 });
 

@@ -1,7 +1,10 @@
+import { copyFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { requestFrom } from '../../../electron/cli/request';
 import { paintFor } from '../../../electron/cli/terminal';
-import { buildCommand, leadwright } from './run-cli';
+import { buildCommand, demo, leadwright } from './run-cli';
 
 beforeAll(buildCommand, 60_000);
 
@@ -58,6 +61,21 @@ test('A file whose name begins with a hyphen goes after two hyphens', () => {
     value: { command: 'check', files: ['--json'], json: false },
   });
 });
+
+test('A thousand files are checked in one run, and one that is broken keeps none of the others from it', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'lw-thousand-'));
+  try {
+    const files = Array.from({ length: 1_000 }, (_, at) => join(folder, `${at}.json`));
+    for (const file of files) copyFileSync(demo('bench.board.json'), file);
+    writeFileSync(join(folder, '500.json'), '{');
+    const { code, out } = await leadwright(['check', '--json', ...files]);
+    expect(code).toBe(2);
+    const outcomes = JSON.parse(out).files.map(({ outcome }: { outcome: string }) => outcome);
+    expect(outcomes).toEqual(files.map((_, at) => (at === 500 ? 'refused' : 'well-formed')));
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}, 60_000);
 
 test('Colours are for a terminal whose owner has not asked for none', () => {
   const painted = (isTTY: boolean, env: Record<string, string>) => paintFor({ isTTY }, env)('x', 'red');

@@ -30,8 +30,8 @@
 #define CONTROL "/leadwright-faults/"
 #define FILES 4096
 
-/* "short" writes half and says so; "full" writes half once and has no room from then on. */
-enum kind { FAIL, SHORT, FULL, KILL_BEFORE, KILL_MID, KILL_AFTER };
+/* "short" writes half and says so; "full" writes half once and has no room from then on; "stop" asks the program to end. */
+enum kind { FAIL, SHORT, FULL, STOP, KILL_BEFORE, KILL_MID, KILL_AFTER };
 
 static const char *below = NULL;
 static int log_file = -1;
@@ -54,6 +54,7 @@ static void arm(const char *text) {
   fault_errno = atoi(kind);
   fault_kind = !strcmp(kind, "short") ? SHORT
     : !strcmp(kind, "full") ? FULL
+    : !strcmp(kind, "stop") ? STOP
     : !strcmp(kind, "kill-before") ? KILL_BEFORE
     : !strcmp(kind, "kill-mid") ? KILL_MID
     : !strcmp(kind, "kill-after") ? KILL_AFTER
@@ -100,7 +101,8 @@ static int goes_wrong(const char *name, const char *path) {
   if (log_file >= 0) raw(SYS_write, log_file, line, (size_t)length);
   if (fault_at == 0 || number < fault_at || (number > fault_at && !lasting)) return 0;
   if (fault_kind == KILL_BEFORE) die();
-  return 1;
+  if (fault_kind == STOP) raw(SYS_kill, getpid(), SIGTERM);
+  return fault_kind != STOP;
 }
 
 /* For an operation that either happens or does not: 1 where the caller has to give -1 back. */
