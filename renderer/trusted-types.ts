@@ -18,7 +18,7 @@ declare global {
 /**
  * The policy of the page forbids writing HTML and scripts as text. The drawing library empties its
  * container that way once: the empty text is let through. So are scripts of our own files, for the workers
- * that plan and that tell pins from readings.
+ * that read, plan, route, diagnose and tell pins from readings.
  */
 export function allowWhatWeNeed(): void {
   window.trustedTypes?.createPolicy('default', {
