@@ -5,35 +5,41 @@ import type { Target } from './canvas-props';
 import { type RectBuckets, rectBuckets } from './scene/rect-buckets';
 import type { Scene } from './scene/scene';
 
-/**
- * What lies under a point of the drawing, in oriented millimetres. A wire is thinner than a hand is steady:
- * it is met within `reach` of its edge, and not at all where no reach is given.
- */
-export type HitIndex = (point: Point, reach?: Mm) => Target | null;
+/** What is drawn at a scale: nothing else answers the pointer. */
+export interface Drawn {
+  readonly flags: boolean;
+  /** A wire is thinner than a hand is steady: it is met within so much of its edge. Null where none is drawn. */
+  readonly wireReachMm: Mm | null;
+}
+
+/** What lies under a point of the drawing, in oriented millimetres. */
+export type HitIndex = (point: Point, drawn: Drawn) => Target | null;
 
 /**
- * Plugs and their flags lie on top, then pins and their names, then wires, then the connector. Where two
+ * Flags lie on top, then plugs, then pins and their names, then wires, then the connector. Where two
  * of a kind lie over each other, the later in the document is the upper one; of wires the nearest.
  */
 export function hitIndex(scene: Scene): HitIndex {
   const plugs = rectBuckets<Target>();
+  const flags = rectBuckets<Target>();
   const pins = rectBuckets<Target>();
   const connectors = rectBuckets<Target>();
   const legs = rectBuckets<Leg>();
   for (const { plug, wire, path, width } of scene.wires)
     for (const rect of legsOf(path, width)) legs.add(rect, { rect, wire: { kind: 'wire', plug, wire } });
   for (const { ref, body } of scene.plugs) plugs.add(body, { kind: 'plug', plug: ref });
-  for (const { plug, box } of scene.flags) plugs.add(box, { kind: 'plug', plug });
+  for (const { plug, box } of scene.flags) flags.add(box, { kind: 'plug', plug });
   for (const { connector, shell, pins: shapes, names } of scene.blocks) {
     connectors.add(shell, { kind: 'connector', connector: connector.id });
     for (const { pin, box } of [...shapes, ...names])
       pins.add(box, { kind: 'pin', pin: { connector: connector.id, pin } });
   }
   for (const { connector, box } of scene.titles) connectors.add(box, { kind: 'connector', connector });
-  return (point, reach) =>
+  return (point, drawn) =>
+    (drawn.flags ? flags.at(point).at(-1) : undefined) ??
     plugs.at(point).at(-1) ??
     pins.at(point).at(-1) ??
-    (reach === undefined ? undefined : nearest(legs, point, reach)) ??
+    (drawn.wireReachMm === null ? undefined : nearest(legs, point, drawn.wireReachMm)) ??
     connectors.at(point).at(-1) ??
     null;
 }

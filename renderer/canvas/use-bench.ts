@@ -2,7 +2,7 @@ import { type RefObject, useLayoutEffect, useMemo, useRef } from 'react';
 import { samePlug } from '../../boards/document/lookup';
 import type { Point } from '../../boards/drawing/geometry';
 import type { CanvasProps, CanvasView, Target } from './canvas-props';
-import { wiresNeeded } from './drawing/far-labels';
+import { flagsNeeded, wiresNeeded } from './drawing/far-labels';
 import type { Bench } from './gestures/gesture';
 import { followPlacing, type PlacingPointer } from './gestures/placing';
 import { listenToPointer } from './gestures/pointer';
@@ -53,8 +53,8 @@ export function useBench({ element, view, commands, props, scene, redrawTop }: B
       props: () => now.current.props,
       targetAt: (screen) => {
         const { scale } = view.now();
-        const reach = wiresNeeded(scale) ? WIRE_REACH_PX / scale : undefined;
-        return now.current.hits(toMm(view.now(), screen), reach);
+        const wireReachMm = wiresNeeded(scale) ? WIRE_REACH_PX / scale : null;
+        return now.current.hits(toMm(view.now(), screen), { flags: flagsNeeded(scale), wireReachMm });
       },
       setCursor: (cursor) => {
         canvas.dataset.cursor = cursor;

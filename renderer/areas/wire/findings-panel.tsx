@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { analyse } from '../../../boards/analyse';
 import type { Build } from '../../../boards/document/build';
 import { type Finding, findingId } from '../../../boards/findings/finding';
@@ -22,8 +23,14 @@ export function FindingsPanel() {
   const candidate = useSession((session) => session.placing?.candidate ?? null);
   const preview = useMemo(() => candidate && previewSeat(build, candidate), [build, candidate]);
   const [shown, setShown] = useState(AT_ONCE);
+  const list = useRef<HTMLUListElement>(null);
   const going = new Set(preview?.going.map(findingId));
   useCountsAnnounced(findings);
+  const showMore = () => {
+    flushSync(() => setShown(shown + AT_ONCE));
+    // The button may be gone with the last of them, and the focus with it.
+    list.current?.children[shown]?.querySelector('button')?.focus();
+  };
 
   return (
     <aside className="findings" aria-label="Before power">
@@ -35,7 +42,7 @@ export function FindingsPanel() {
       {findings.length === 0 ? (
         <NothingFound />
       ) : (
-        <ul className="finding-list" aria-label="Findings">
+        <ul ref={list} className="finding-list" aria-label="Findings">
           {findings.slice(0, shown).map((finding) => {
             const id = findingId(finding);
             const tense = going.has(id) ? 'would-go' : 'is';
@@ -43,7 +50,7 @@ export function FindingsPanel() {
           })}
           {findings.length > shown && (
             <li className="finding-more">
-              <Button onPress={() => setShown(shown + AT_ONCE)}>{moreWords(findings.length - shown)}</Button>
+              <Button onPress={showMore}>{moreWords(findings.length - shown)}</Button>
             </li>
           )}
         </ul>

@@ -18,6 +18,9 @@ interface PlanParts {
   readonly redrawTop: () => void;
 }
 
+/** The plan shows no plugs. */
+const BARE = { flags: false, wireReachMm: null } as const;
+
 /** Joins the gestures to the plan; gives what the pointer is over. They never cause a rendering. */
 export function usePlanGround({ element, view, commands, props, scene, redrawTop }: PlanParts) {
   const hits = useMemo(() => hitIndex(scene), [scene]);
@@ -35,7 +38,7 @@ export function usePlanGround({ element, view, commands, props, scene, redrawTop
       element: canvas,
       view,
       props: () => now.current.props,
-      targetAt: (screen) => asConnector(now.current.hits(toMm(view.now(), screen))),
+      targetAt: (screen) => asConnector(now.current.hits(toMm(view.now(), screen), BARE)),
       setCursor: (cursor) => {
         canvas.dataset.cursor = cursor;
       },

@@ -8,6 +8,9 @@ import type { Scene } from '../../../renderer/canvas/scene/scene';
 import { sceneOf } from '../../../renderer/canvas/scene/scene-of';
 import { wiredBoard } from './wired-board';
 
+/** From near, without wires. */
+const NEAR = { flags: true, wireReachMm: null };
+
 function drawn(seed: number, apart: number): Scene {
   const build = wiredBoard(seed, apart);
   return sceneOf(build, { view: build.view, measure: measureByTable });
@@ -45,7 +48,7 @@ describe('what lies under the pointer', () => {
           const scene = drawn(seed % 12, 20);
           const { x, y, width, height } = scene.bounds;
           const point = { x: x + across * width, y: y + down * height };
-          expect(hitIndex(scene)(point)).toEqual(bruteForce(scene, point));
+          expect(hitIndex(scene)(point, NEAR)).toEqual(bruteForce(scene, point));
         },
       ),
       { seed: 20261125, numRuns: 400 },
@@ -58,7 +61,7 @@ describe('what lies under the pointer', () => {
       const hit = hitIndex(scene);
       for (const { connector, pins } of scene.blocks)
         for (const { pin, box } of pins) {
-          const target = hit(centreOf(box));
+          const target = hit(centreOf(box), NEAR);
           if (target?.kind !== 'plug')
             expect(target).toEqual({ kind: 'pin', pin: { connector: connector.id, pin } });
         }
@@ -69,7 +72,15 @@ describe('what lies under the pointer', () => {
     const scene = drawn(5, 60);
     const hit = hitIndex(scene);
     expect(scene.flags.length).toBeGreaterThan(0);
-    for (const { plug, box } of scene.flags) expect(hit(centreOf(box))).toEqual({ kind: 'plug', plug });
+    for (const { plug, box } of scene.flags) expect(hit(centreOf(box), NEAR)).toEqual({ kind: 'plug', plug });
+  });
+
+  it('is no flag from afar, where flags are not drawn', () => {
+    const scene = drawn(5, 60);
+    const hit = hitIndex(scene);
+    const bare = { ...scene, flags: [] };
+    for (const { box } of scene.flags)
+      expect(hit(centreOf(box), { ...NEAR, flags: false })).toEqual(bruteForce(bare, centreOf(box)));
   });
 
   it('is a wire within reach of it, the nearest of several, and none without a reach', () => {
@@ -80,10 +91,10 @@ describe('what lies under the pointer', () => {
       const [from, to] = path.slice(-2);
       if (!from || !to) throw new Error('A wire has a leg');
       const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
-      const under = hit(middle);
+      const under = hit(middle, NEAR);
       if (under?.kind === 'plug' || under?.kind === 'pin') continue;
       expect(under?.kind).not.toBe('wire');
-      expect(hit(middle, 0.3)).toEqual({ kind: 'wire', plug, wire });
+      expect(hit(middle, { ...NEAR, wireReachMm: 0.3 })).toEqual({ kind: 'wire', plug, wire });
       met += 1;
     }
     expect(met).toBeGreaterThan(0);
@@ -91,6 +102,6 @@ describe('what lies under the pointer', () => {
 
   it('is nothing on empty ground', () => {
     const scene = drawn(5, 60);
-    expect(hitIndex(scene)({ x: scene.bounds.x - 50, y: scene.bounds.y - 50 })).toBeNull();
+    expect(hitIndex(scene)({ x: scene.bounds.x - 50, y: scene.bounds.y - 50 }, NEAR)).toBeNull();
   });
 });
