@@ -22,15 +22,31 @@ export async function build(names) {
     if (existsSync(inRoot(made)) && readIfThere(marker) === wanted) continue;
     make?.();
     if (config !== undefined) {
-      // Only now: loading the bundler takes longer than finding out that it is not needed.
-      const vite = await import('vite');
-      await vite.build(await config());
+      await bundle(await config());
     }
     mkdirSync(inRoot('dist'), { recursive: true });
     writeFileSync(marker, wanted);
     done.push(name);
   }
   return done;
+}
+
+/**
+ * For those who use the program, also where a test runner asks for it: it would have libraries built for trying out,
+ * which are slower and do things of their own.
+ * @param {import('vite').InlineConfig} config
+ */
+async function bundle(config) {
+  // Only now: loading the bundler takes longer than finding out that it is not needed.
+  const vite = await import('vite');
+  const before = process.env.NODE_ENV;
+  process.env.NODE_ENV = 'production';
+  try {
+    await vite.build(config);
+  } finally {
+    if (before === undefined) delete process.env.NODE_ENV;
+    else process.env.NODE_ENV = before;
+  }
 }
 
 /** @param {string} path */

@@ -31,4 +31,6 @@ it('leads, findings and lamps of many machines leave the board its room, and all
   expect(await findings.count()).toBe(50);
   await page.getByRole('button', { name: /^Show the last/ }).click();
   await expect.poll(() => findings.count()).toBeGreaterThan(50);
+  // The button is gone with the last of them: the focus goes on to the first that it showed.
+  expect(await findings.nth(50).locator(':focus').count()).toBe(1);
 });
