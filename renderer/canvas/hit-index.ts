@@ -6,7 +6,7 @@ import { type RectBuckets, rectBuckets } from './scene/rect-buckets';
 import type { Scene } from './scene/scene';
 
 /** What is drawn at a scale: nothing else answers the pointer. */
-export interface Drawn {
+interface Drawn {
   readonly flags: boolean;
   /** A wire is thinner than a hand is steady: it is met within so much of its edge. Null where none is drawn. */
   readonly wireReachMm: Mm | null;
