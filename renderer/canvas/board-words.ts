@@ -12,7 +12,7 @@ export function boardWords(build: Build, marks: readonly Mark[], suspected: Susp
     `Drawing of ${board.name}`,
     counted(board.connectors.length, 'connector'),
     `${counted(seats.length, 'plug')} seated`,
-    ...(marks.length === 0 ? [] : [`${counted(marks.length, 'place')} marked`]),
+    ...(marks.length === 0 ? [] : [counted(marks.length, 'mark')]),
     ...lies,
   ].join(', ');
   return suspected === null ? drawn : `${drawn}. ${suspected.words}`;

@@ -65,6 +65,7 @@ async function saveTo(
   handle: string,
   expected: string | null,
 ): Promise<boolean> {
+  workbench.recovery.putOff();
   const result = await write(workbench, open.history.present, handle, expected);
   return result.ok ? saved(workbench, open, result.value) : refused(workbench, open, handle, result.problem);
 }

@@ -12,6 +12,8 @@ export interface Recovery {
   readonly begin: (adopted?: string) => void;
   /** Writes the copy at once, where there is something to lose. */
   readonly keepNow: () => Promise<void>;
+  /** What is unsaved is being saved: until that is done a copy has time, as long as copies ever have. */
+  readonly putOff: () => void;
   /** The copy is not needed any more: saved, closed, or thrown away on purpose. */
   readonly drop: () => Promise<void>;
   readonly stop: () => void;
@@ -51,13 +53,14 @@ export function keepRecovery(
     return mine;
   };
 
-  const schedule = () => {
+  const keepIn = (restMs: number) => {
     clearTimeout(timer);
     const now = Date.now();
     unkeptMs ??= now;
-    const dueMs = Math.max(lastMs + LONGEST_MS, Math.min(now + REST_MS, unkeptMs + LONGEST_MS));
+    const dueMs = Math.max(lastMs + LONGEST_MS, Math.min(now + restMs, unkeptMs + LONGEST_MS));
     timer = setTimeout(() => void keepNow(), dueMs - now);
   };
+  const schedule = () => keepIn(REST_MS);
 
   const write = async (copy: Input<'keepRecovery'>) => {
     const problem = await host.keepRecovery(copy).then(
@@ -109,6 +112,9 @@ export function keepRecovery(
       kept = adopted !== undefined;
     },
     keepNow,
+    putOff: () => {
+      if (unkeptMs !== null) keepIn(LONGEST_MS);
+    },
     drop,
     stop: () => {
       clearTimeout(timer);

@@ -37,6 +37,20 @@ describe('the recovery copy', () => {
     }
   });
 
+  test('is not written while the same is being saved, unless that takes so long that five seconds would be lost', async () => {
+    const b = bench();
+    b.run(takeOff);
+    await vi.advanceTimersByTimeAsync(REST_MS / 2);
+    b.recovery.putOff();
+    await vi.advanceTimersByTimeAsync(LONGEST_MS - REST_MS / 2 - 1);
+    expect(b.host.copies.size).toBe(0);
+    await vi.advanceTimersByTimeAsync(1);
+    expect(b.host.copies.size).toBe(1);
+    b.recovery.putOff();
+    await vi.advanceTimersByTimeAsync(2 * LONGEST_MS);
+    expect(b.host.copies.size).toBe(1);
+  });
+
   test('that cannot be written is told once, tried again, and told again after it went well', async () => {
     const b = bench();
     const keep = b.host.keepRecovery;

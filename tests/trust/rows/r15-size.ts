@@ -15,7 +15,7 @@ const RUNS = 5;
 const FRAMES = 60;
 const HITS = 500;
 const EDIT_MS = 500;
-const SAVE_MS = 600;
+const SAVE_MS = 300;
 /** The large build is so many of the small one. */
 const COPIES = 63;
 /** What takes as long in a small build takes so many times as long in the large one at most. */
