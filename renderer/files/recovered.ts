@@ -3,7 +3,7 @@ import type { RecoveryOffer } from '../../boards/host';
 import { besideWork, readProblemWords } from '../words/host-words';
 import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
-import { readDocument } from './reading/read-document';
+import { readBuild } from './reading/read-document';
 
 /** Opens a recovery copy as unsaved work; the copy stays until it is saved. */
 export async function openRecovered(workbench: Workbench, offer: RecoveryOffer): Promise<void> {
@@ -15,10 +15,10 @@ export async function openRecovered(workbench: Workbench, offer: RecoveryOffer):
     return;
   }
   const { text, name, handle, stamp } = read.value;
-  const result = await readDocument(text);
-  if (!result.ok || result.value.format !== 'leadwright/build') {
-    const problem = result.ok ? ({ code: 'not-ours', found: result.value.format } as const) : result.problem;
-    session.getState().openDialog({ kind: 'message', message: besideWork(openProblemWords(problem, name)) });
+  const result = await readBuild(text);
+  if (!result.ok) {
+    const words = openProblemWords(result.problem, name);
+    session.getState().openDialog({ kind: 'message', message: besideWork(words) });
     return;
   }
   recovery.begin(offer.id);

@@ -7,7 +7,7 @@ import { counted } from '../words/list-words';
 import { whenWords } from '../words/time-words';
 import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
-import { readDocument } from './reading/read-document';
+import { readBuild } from './reading/read-document';
 import { savesEnded } from './save-build';
 
 /** What the file of the open build held before, newest first. */
@@ -23,9 +23,8 @@ export async function versionWords({ host, editor }: Workbench, { id }: Version)
   const read = await host.readVersion({ handle: open.file.handle, id });
   if (!read.ok) return 'no longer whole';
   if (read.value.text === serialize(open.history.present)) return 'as it is on the screen';
-  const parsed = await readDocument(read.value.text);
-  if (!parsed.ok || parsed.value.format !== 'leadwright/build') return 'not a build';
-  return contentWords(parsed.value);
+  const parsed = await readBuild(read.value.text);
+  return parsed.ok ? contentWords(parsed.value) : 'not a build';
 }
 
 function contentWords({ board, case: caseSheet, seats }: Build): string {
@@ -47,10 +46,9 @@ export async function openVersion(workbench: Workbench, { id, savedMs }: Version
     session.getState().openDialog({ kind: 'message', message: readProblemWords(read.problem) });
     return;
   }
-  const result = await readDocument(read.value.text);
-  if (!result.ok || result.value.format !== 'leadwright/build') {
-    const problem = result.ok ? ({ code: 'not-ours', found: result.value.format } as const) : result.problem;
-    const words = openProblemWords(problem, open.file.name);
+  const result = await readBuild(read.value.text);
+  if (!result.ok) {
+    const words = openProblemWords(result.problem, open.file.name);
     session.getState().openDialog({ kind: 'message', message: besideWork(words) });
     return;
   }

@@ -1,5 +1,6 @@
 import { freezeDeep } from '../../../boards/base/freeze';
-import { ok, type Result } from '../../../boards/base/result';
+import { ok, type Result, refuse } from '../../../boards/base/result';
+import type { Build } from '../../../boards/document/build';
 import type { Document } from '../../../boards/document/document';
 import { parseDocument } from '../../../boards/document/parse';
 import type { OpenProblem } from '../../../boards/document/problem/problem';
@@ -14,6 +15,14 @@ export async function readDocument(text: string): Promise<Result<Document, OpenP
   const read = await readElsewhere(text);
   // What is handed from one thread to another is a copy, and may be changed again.
   return read.ok ? ok(freezeDeep(read.value)) : read;
+}
+
+/** The same, of a text that has to be a build. */
+export async function readBuild(text: string): Promise<Result<Build, OpenProblem>> {
+  const read = await readDocument(text);
+  if (!read.ok) return read;
+  const { value } = read;
+  return value.format === 'leadwright/build' ? ok(value) : refuse({ code: 'not-ours', found: value.format });
 }
 
 function readElsewhere(text: string): Promise<Result<Document, OpenProblem>> {
