@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import type { Build, Seat } from '../../../boards/document/build';
 import { connectorOf, plugOf, sameSeat, seatOf } from '../../../boards/document/lookup';
 import type { Target } from '../../canvas/canvas-props';
@@ -13,6 +13,7 @@ import { drag, seatHand } from './placing/hand';
 import { useHandKeys } from './placing/use-hand-keys';
 import { liveOf } from './power/chosen-way';
 import { useChosenWay } from './power/use-chosen-way';
+import { useDrawn } from './use-drawn';
 
 /** The board in the middle, and the plug in the hand over it. */
 export function CanvasPane() {
@@ -62,15 +63,6 @@ export function CanvasPane() {
       {placing?.by === 'carry' && <HandBar placing={placing} />}
     </main>
   );
-}
-
-/** On a board with more connectors than this the first drawing takes longer than a person should wait. */
-const MANY_CONNECTORS = 200;
-
-/** Whether the board is drawn yet: a very large one comes after the lists, so that the window answers in between. */
-function useDrawn({ board }: Build): boolean {
-  const [large] = useState(() => board.connectors.length > MANY_CONNECTORS);
-  return useDeferredValue(true, !large);
 }
 
 function selectionOf(target: Target | null): Selection {
