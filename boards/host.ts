@@ -200,6 +200,7 @@ export const CHANNELS = {
   save: {
     input: z.strictObject({
       handle: HandleZ,
+      /** The JSON of a document, however it is laid out: what is written goes through its schema first. */
       text: TextZ,
       /** What the file was when last read or written; null to replace whatever is there. */
       expected: StampZ.nullable(),

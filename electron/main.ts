@@ -25,6 +25,7 @@ const isSmoke = process.argv.includes('--smoke');
 const leaving = makeLeaving();
 let window: BrowserWindow | null = null;
 let pageIsUp = false;
+let nothingToKeep = false;
 
 const host = openHost({
   fs: DISK,
@@ -99,6 +100,14 @@ function openWindow(): void {
 app.enableSandbox();
 claimScheme();
 app.on('window-all-closed', () => app.quit());
+app.on('will-quit', (event) => {
+  if (nothingToKeep) return;
+  event.preventDefault();
+  void host.versions.settled().then(() => {
+    nothingToKeep = true;
+    app.quit();
+  });
+});
 app.on('open-file', (event, path) => {
   event.preventDefault();
   open(path);

@@ -26,13 +26,8 @@ export function parseDocument(text: string, chains: Chains = MIGRATIONS): Result
   return read.ok ? ok(freezeDeep(read.value)) : read;
 }
 
-/** Why a text could not be opened; undefined where it could. Costs less than to open it. */
-export function openProblemOf(text: string): OpenProblem | undefined {
-  const read = readDocument(text, MIGRATIONS);
-  return read.ok ? undefined : read.problem;
-}
-
-function readDocument(text: string, chains: Chains): Result<Document, OpenProblem> {
+/** As above, but not frozen: for whoever only writes it out again. */
+export function readDocument(text: string, chains: Chains = MIGRATIONS): Result<Document, OpenProblem> {
   const raw = readJson(text);
   if (!raw.ok) return raw;
   const format = formatOf(raw.value);

@@ -67,7 +67,7 @@ export async function openBrowserDoor(options: BrowserDoorOptions): Promise<Brow
 
   function close(): void {
     presence.end();
-    server.close(ended.give);
+    server.close(() => void host.versions.settled().then(ended.give));
     server.closeAllConnections();
   }
 

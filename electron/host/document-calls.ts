@@ -1,7 +1,7 @@
 import { basename, dirname } from 'node:path';
 import { ok, type Result, refuse } from '../../boards/base/result';
-import { openProblemOf } from '../../boards/document/parse';
 import type { OpenProblem } from '../../boards/document/problem/problem';
+import { serializeJson } from '../../boards/document/serialize';
 import type { SaveProblem } from '../../boards/host';
 import type { Host } from './host';
 import type { HostCalls } from './host-calls';
@@ -24,15 +24,19 @@ export function documentCalls(host: Host): DocumentCalls {
       const readOnly = !(await mayWrite(host, path));
       return ok({ handle, name: basename(path), folder: dirname(path), ...found.value, readOnly });
     },
-    save: async ({ handle, text, expected }) => {
+    save: async ({ handle, text: json, expected }) => {
       const path = handles.pathOf(handle);
       if (path === null) return refuse({ code: 'stale-handle', name: 'this file' });
-      const checked = checkOwnOutput(text, basename(path));
+      const checked = textToSave(json, basename(path));
       if (!checked.ok) return checked;
+      const text = checked.value;
       const saved = await saving.take(path, async () => {
+        // Of the save before: however fast one follows the other, only one of them is ever behind.
+        await host.versions.settled();
         const before = await heldAt(host, path);
         const written = await saveFile(fs, { path, text, expected });
-        if (written.ok) await host.versions.keep(path, { text, savedMs: Date.now() }, before);
+        // Not waited for: the file is saved, and its versions are asked for only when these are there.
+        if (written.ok) void host.versions.keep(path, { text, savedMs: Date.now() }, before);
         return written;
       });
       if (!saved.ok) return saved;
@@ -79,10 +83,10 @@ async function mayWrite({ fs }: Host, path: string): Promise<boolean> {
   }
 }
 
-/** What could not be opened again must not replace what can. */
-export function checkOwnOutput(text: string, name: string): Result<undefined, SaveProblem> {
-  const problem = openProblemOf(text);
-  return problem === undefined ? ok(undefined) : refuse({ code: 'invalid', name, ...placeOf(problem) });
+/** What is written of the JSON that a page sent. What could not be opened again must not replace what can. */
+export function textToSave(json: string, name: string): Result<string, SaveProblem> {
+  const text = serializeJson(json);
+  return text.ok ? text : refuse({ code: 'invalid', name, ...placeOf(text.problem) });
 }
 
 function placeOf(problem: OpenProblem): { readonly path: string; readonly expected: string } {

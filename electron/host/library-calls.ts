@@ -1,7 +1,7 @@
 import { basename, dirname, join, resolve } from 'node:path';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { ReadProblem, SaveProblem, SheetPlace } from '../../boards/host';
-import { checkOwnOutput } from './document-calls';
+import { textToSave } from './document-calls';
 import { orNullIfMissing } from './errno';
 import { flushFolder } from './flush-folder';
 import type { Host } from './host';
@@ -93,17 +93,19 @@ async function keep(host: Host, folder: string, text: string, place: SheetPlace)
 async function keepNew(
   { fs, handles, library, saving }: Host,
   folder: string,
-  text: string,
+  json: string,
   wanted: string,
 ): Promise<Kept> {
-  const checked = checkOwnOutput(text, wanted);
-  if (!checked.ok) return checked;
+  const text = textToSave(json, wanted);
+  if (!text.ok) return text;
   const expected = nameProblem(wanted, 'board');
   if (expected !== null) return refuse({ code: 'bad-name', name: wanted, expected });
   try {
     await library.prepare(folder);
     const path = await freePath({ fs }, folder, wanted);
-    const saved = await saving.take(path, () => saveFile(fs, { path, text, expected: null, onlyNew: true }));
+    const saved = await saving.take(path, () =>
+      saveFile(fs, { path, text: text.value, expected: null, onlyNew: true }),
+    );
     return saved.ok ? ok({ handle: handles.give(path), name: basename(path) }) : saved;
   } catch (thrown) {
     return refuse(saveProblemOf(thrown, wanted));
@@ -113,20 +115,20 @@ async function keepNew(
 async function keepOver(
   host: Host,
   folder: string,
-  text: string,
+  json: string,
   { handle, expected, setAside }: Extract<SheetPlace, { kind: 'over' }>,
 ): Promise<Kept> {
   const { fs, handles, saving } = host;
   const path = handles.pathOf(handle);
   if (path === null || dirname(path) !== folder) return refuse({ code: 'stale-handle', name: 'this sheet' });
   const name = basename(path);
-  const checked = checkOwnOutput(text, name);
-  if (!checked.ok) return checked;
+  const text = textToSave(json, name);
+  if (!text.ok) return text;
   // A copy, and not the file itself: whatever fails from here on, the former sheet is where it was.
   const copied = setAside ? await copyAside(host, path) : ok(null);
   if (!copied.ok) return copied;
   const saved = await saving.take(path, () =>
-    saveFile(fs, { path, text, expected: copied.value ?? expected }),
+    saveFile(fs, { path, text: text.value, expected: copied.value ?? expected }),
   );
   return saved.ok ? ok({ handle, name }) : saved;
 }

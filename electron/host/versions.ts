@@ -3,6 +3,7 @@ import type { FileSystem } from './file-system';
 import { readTextFile } from './read-file';
 import { saveFile } from './save-file';
 import { sha256 } from './stamp';
+import { makeTurns } from './turns';
 
 /** What a file held at some time. */
 interface Version {
@@ -15,7 +16,9 @@ interface Version {
 export interface Versions {
   /** Keeps what a file holds now and, where nobody has kept it yet, what it held before. Never stops a save. */
   readonly keep: (path: string, now: Held, before: Held | null) => Promise<void>;
-  /** The versions of a file, newest first. */
+  /** When all that was to be kept so far has been. */
+  readonly settled: () => Promise<void>;
+  /** The versions of a file, newest first; those that are just being kept among them. */
   readonly list: (path: string) => Promise<readonly Version[]>;
   /** The text of a version, or null where it is not there or not whole. */
   readonly read: (path: string, id: string) => Promise<string | null>;
@@ -55,6 +58,9 @@ export function fileVersions(
   const folderOf = (path: string) => join(folder, sha256(path).slice(0, 32));
   /** What may be written before all files are counted again; they are many, and a save is not to wait for them. */
   let roomBytes = 0;
+  /** One piece of work at a time: nobody waits for a version to be kept but whoever asks for versions. */
+  const turns = makeTurns();
+  const inTurn = <T>(work: () => Promise<T>) => turns.take(folder, work);
 
   async function write(path: string, { text, savedMs }: Held): Promise<void> {
     const bytes = Buffer.byteLength(text, 'utf8');
@@ -98,20 +104,23 @@ export function fileVersions(
     roomBytes = Math.min(limits.bytes - bytes, limits.bytes * COUNTED_SHARE);
   }
 
+  async function keep(path: string, now: Held, before: Held | null): Promise<void> {
+    try {
+      await fs.makeFolder(folderOf(path));
+      const known = new Set((await listIn(fs, folderOf(path))).map(({ id }) => id.split('-')[2]));
+      if (before !== null && !known.has(sha256(before.text).slice(0, 16))) await write(path, before);
+      await write(path, now);
+      await thin(path);
+      if (roomBytes < 0) await makeRoom();
+    } catch {
+      // The file itself is saved; a disk that has no room for its versions keeps fewer of them.
+    }
+  }
+
   return {
-    keep: async (path, now, before) => {
-      try {
-        await fs.makeFolder(folderOf(path));
-        const known = new Set((await listIn(fs, folderOf(path))).map(({ id }) => id.split('-')[2]));
-        if (before !== null && !known.has(sha256(before.text).slice(0, 16))) await write(path, before);
-        await write(path, now);
-        await thin(path);
-        if (roomBytes < 0) await makeRoom();
-      } catch {
-        // The file itself is saved; a disk that has no room for its versions keeps fewer of them.
-      }
-    },
-    list: async (path) => listIn(fs, folderOf(path)).catch(() => []),
+    keep: (path, now, before) => inTurn(() => keep(path, now, before)),
+    settled: () => inTurn(async () => undefined),
+    list: (path) => inTurn(() => listIn(fs, folderOf(path))).catch(() => []),
     read: async (path, id) => {
       const hash = VERSION_ID.exec(id)?.[3];
       if (hash === undefined) return null;

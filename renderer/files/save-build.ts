@@ -1,5 +1,4 @@
 import type { Document } from '../../boards/document/document';
-import { serialize } from '../../boards/document/serialize';
 import type { Saved, SaveProblem } from '../../boards/host';
 import { askQuestion } from '../store/ask';
 import type { SavePlace } from '../store/dialog';
@@ -81,7 +80,7 @@ export async function saveSheetAs(workbench: Workbench, sheet: Document): Promis
 }
 
 function write(workbench: Workbench, document: Document, handle: string, expected: string | null) {
-  return workbench.host.save({ handle, text: serialize(document), expected });
+  return workbench.host.save({ handle, text: JSON.stringify(document), expected });
 }
 
 function choosePlace(workbench: Workbench, document: Document): Promise<SavePlace | null> {

@@ -1,4 +1,3 @@
-import { serialize } from '../../boards/document/serialize';
 import type { ListKind } from '../../boards/handover/order';
 import { problemWords } from '../dialogs/print-pinout/save-paper';
 import type { Workbench } from '../workbench';
@@ -11,7 +10,7 @@ export async function saveList(workbench: Workbench, list: ListKind): Promise<vo
   if (build === undefined) return;
   const place = await chooseFilePlace(workbench, `${idFrom(build.name, 'build')}-${list}.csv`, 'csv');
   if (place === null) return;
-  const saved = await workbench.host.saveList({ handle: place.handle, build: serialize(build), list });
+  const saved = await workbench.host.saveList({ handle: place.handle, build: JSON.stringify(build), list });
   const { tell, openDialog } = workbench.session.getState();
   if (saved.ok) tell(`Saved ${saved.value.name} in ${saved.value.folder}.`);
   else openDialog({ kind: 'message', message: problemWords(saved.problem, place.name) });

@@ -1,4 +1,3 @@
-import { serialize } from '../../boards/document/serialize';
 import type { HostApi, Input, SaveProblem } from '../../boards/host';
 import { changesOf, type EditorStore, isUnsaved } from './editor';
 
@@ -84,7 +83,7 @@ export function keepRecovery(
     lastMs = Date.now();
     kept = true;
     const { handle, stamp, name } = open.file;
-    const text = serialize(open.history.present);
+    const text = JSON.stringify(open.history.present);
     const copy = { session: id, page, handle, stamp, name, text, changes: changesOf(open) };
     await inTurn(() => write(copy));
   };

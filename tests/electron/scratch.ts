@@ -2,6 +2,7 @@ import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
+import { prettyJson } from '../../boards/document/pretty-json';
 
 const NOBODY = 65_534;
 
@@ -24,8 +25,9 @@ export async function asNobody<T>(work: () => Promise<T>): Promise<T> {
   }
 }
 
-/** The text of a board sheet with nothing on it. */
+/** The text of a board sheet with nothing on it, as it is saved. */
 export function bareBoard(name: string): string {
   const outline = { widthMm: 200, depthMm: 170 };
-  return `${JSON.stringify({ format: 'leadwright/board', version: 1, id: 'bare', name, outline, connectors: [] })}\n`;
+  const sheet = { format: 'leadwright/board', version: 1, id: 'bare', name, outline, connectors: [] };
+  return `${prettyJson(sheet)}\n`;
 }

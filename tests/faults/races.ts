@@ -57,7 +57,7 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
       return { ok: false, problem: { code: 'changed-outside', name: handle } };
     if (owners.get(handle) !== nameOf(JSON.parse(text).name)) wrongs.push(`${handle} was written over`);
     const stamp = `stamp-${++stamps}`;
-    disk.set(handle, { text, stamp });
+    disk.set(handle, { text: serialize(JSON.parse(text)), stamp });
     return { ok: true, value: { handle, name: handle, folder: '/bench', stamp, durable: true } };
   });
   const open = lateInTurn(async ({ handle }: Input<'open'>): Promise<Output<'open'>> => {
@@ -67,7 +67,7 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
   });
   const copies = new Map<string, string>();
   const keep = late(scheduler, async ({ session, text }: Input<'keepRecovery'>) => {
-    copies.set(session, text);
+    copies.set(session, serialize(JSON.parse(text)));
     return { ok: true, value: null } as const;
   });
   const drop = late(scheduler, async ({ id }: Input<'dropRecovery'>) => void copies.delete(id));

@@ -1,5 +1,6 @@
 import type { Build } from '../../boards/document/build';
 import { parseDocument } from '../../boards/document/parse';
+import { serializeJson } from '../../boards/document/serialize';
 import { sheetHead } from '../../boards/document/sheet-head';
 import type { Command } from '../../boards/edit/command';
 import type { HostApi, Input, Output } from '../../boards/host';
@@ -60,7 +61,7 @@ function standIn(): StandIn {
       asked.push(`save ${handle} over ${expected}`);
       if (host.refusal) return { ok: false, problem: host.refusal };
       const saved = { handle, name: handle, folder: '/bench', stamp: `stamp-${++stamps}` };
-      files.set(handle, { ...saved, text, readOnly: false });
+      files.set(handle, { ...saved, text: laidOut(text), readOnly: false });
       return { ok: true, value: { ...saved, durable: true } };
     },
     drawPaper: async ({ page }) => ({ ok: true, value: { svg: `<svg>${page}</svg>`, pages: 3 } }),
@@ -229,3 +230,10 @@ export function withSlowDisk(b: TestBench): { readonly slow: TestBench; readonly
 }
 
 export const POWER_SWITCH = { lead: 'power-switch', plug: 'plug' } as const;
+
+/** What the machine writes of the JSON that a page sends. */
+function laidOut(json: string): string {
+  const text = serializeJson(json);
+  if (!text.ok) throw new Error(`What was sent could not be opened again: ${text.problem.code}`);
+  return text.value;
+}

@@ -1,6 +1,5 @@
 import { useMemo, useState } from 'react';
 import { connectorOf } from '../../../boards/document/lookup';
-import { serialize } from '../../../boards/document/serialize';
 import { idFrom } from '../../files/file-name';
 import { useBuild, useWorkbench } from '../../workbench';
 import { FileChoices, usualFile } from './file-choices';
@@ -25,7 +24,7 @@ export function HeaderPictureDialog({ connector: id, onClose }: HeaderPictureDia
   const [lying, setLying] = useState(build.view);
   const [file, setFile] = useState(usualFile('svg'));
   const [writing, setWriting] = useState(false);
-  const document = useMemo(() => serialize(build), [build]);
+  const document = useMemo(() => JSON.stringify(build), [build]);
   const print = useMemo(
     () => ({ kind: 'header', options: { ...lying, connector: id } }) as const,
     [lying, id],

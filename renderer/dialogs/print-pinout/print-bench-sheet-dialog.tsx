@@ -2,7 +2,6 @@ import { useCallback, useMemo, useState } from 'react';
 import { Checkbox } from 'react-aria-components/Checkbox';
 import { CheckboxGroup } from 'react-aria-components/CheckboxGroup';
 import { Label } from 'react-aria-components/Label';
-import { serialize } from '../../../boards/document/serialize';
 import { PART_TITLES } from '../../../boards/handover/bench-sheet/bench-words';
 import { BENCH_PARTS, type BenchPart } from '../../../boards/handover/bench-sheet/options';
 import type { Print } from '../../../boards/handover/order';
@@ -16,7 +15,7 @@ export function PrintBenchSheetDialog({ onClose }: { readonly onClose: () => voi
   const build = useBuild();
   const [lying, setLying] = useState(build.view);
   const [chosen, setChosen] = useState<readonly BenchPart[]>(BENCH_PARTS);
-  const document = useMemo(() => serialize(build), [build]);
+  const document = useMemo(() => JSON.stringify(build), [build]);
   const printOn = useCallback(
     (paper: PaperSize): Print => {
       // Nothing chosen shows the whole, and cannot be saved.

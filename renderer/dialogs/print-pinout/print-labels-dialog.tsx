@@ -1,5 +1,4 @@
 import { useCallback, useMemo, useState } from 'react';
-import { serialize } from '../../../boards/document/serialize';
 import {
   LABEL_SIZES,
   type LabelOptions,
@@ -32,7 +31,7 @@ export function PrintLabelsDialog({ onClose }: { readonly onClose: () => void })
     style: 'flag',
   });
   const put = (changed: Partial<typeof shape>) => setShape((before) => ({ ...before, ...changed }));
-  const document = useMemo(() => serialize(build), [build]);
+  const document = useMemo(() => JSON.stringify(build), [build]);
   const printOn = useCallback(
     (paper: PaperSize): Print => ({ kind: 'labels', options: { paper, ...shape } }),
     [shape],

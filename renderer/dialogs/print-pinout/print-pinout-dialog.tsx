@@ -1,5 +1,4 @@
 import { useCallback, useMemo, useState } from 'react';
-import { serialize } from '../../../boards/document/serialize';
 import type { Print } from '../../../boards/handover/order';
 import { idFrom } from '../../files/file-name';
 import { useBuild } from '../../workbench';
@@ -15,7 +14,7 @@ export function PrintPinoutDialog({ onClose }: { readonly onClose: () => void })
   const [chosen, setChosen] = useState<ReadonlySet<string>>(
     () => new Set(board.connectors.map(({ id }) => id)),
   );
-  const document = useMemo(() => serialize(board), [board]);
+  const document = useMemo(() => JSON.stringify(board), [board]);
   const printOn = useCallback(
     (paper: PaperSize): Print => {
       const ids = board.connectors.map(({ id }) => id).filter((id) => chosen.has(id));

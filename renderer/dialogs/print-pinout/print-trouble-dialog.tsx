@@ -1,5 +1,4 @@
 import { useMemo } from 'react';
-import { serialize } from '../../../boards/document/serialize';
 import type { Print } from '../../../boards/handover/order';
 import { idFrom } from '../../files/file-name';
 import { useBuild } from '../../workbench';
@@ -10,7 +9,7 @@ const printOn = (paper: PaperSize): Print => ({ kind: 'trouble-sheet', options: 
 /** What was noticed and tried, what it may be and what to do next, as pages to print. */
 export function PrintTroubleDialog({ onClose }: { readonly onClose: () => void }) {
   const build = useBuild();
-  const document = useMemo(() => serialize(build), [build]);
+  const document = useMemo(() => JSON.stringify(build), [build]);
   return (
     <PaperDialog
       of="the trouble sheet"

@@ -40,6 +40,15 @@ describe('Opening and saving', () => {
     expect(readFileSync(path, 'utf8')).toBe(bareBoard('Changed'));
   });
 
+  test('What is written is laid out for people, in the order of the schema, however it was sent', async () => {
+    const { calls, handle, path } = await withBoard();
+    const backwards = Object.fromEntries(Object.entries(JSON.parse(bareBoard('Changed'))).reverse());
+    expect(await calls.save({ handle, text: JSON.stringify(backwards), expected: null })).toMatchObject({
+      ok: true,
+    });
+    expect(readFileSync(path, 'utf8')).toBe(bareBoard('Changed'));
+  });
+
   test('Saving twice in a row is no change outside', async () => {
     const { calls, handle } = await withBoard();
     const opened = await calls.open({ handle });
@@ -66,7 +75,7 @@ describe('Opening and saving', () => {
 
   test('What could not be opened again does not replace what can', async () => {
     const { calls, handle, path } = await withBoard();
-    const text = bareBoard('Bare').replace('"widthMm":200', '"widthMm":-3');
+    const text = bareBoard('Bare').replace('"widthMm": 200', '"widthMm": -3');
     const saved = CHANNELS.save.output.parse(await calls.save({ handle, text, expected: null }));
     expect(saved).toMatchObject({ problem: { code: 'invalid', path: 'outline.widthMm' } });
     for (const broken of ['', '{', '[]', '{"format":"leadwright/board"}']) {

@@ -146,7 +146,7 @@ describe('What is in the folder and is no sheet is listed with its reason, and i
     ['nothing', (path) => writeFileSync(path, ''), { outcome: 'unsound' }],
     [
       'a sheet with a field that cannot be',
-      (path) => writeFileSync(path, bareBoard('x').replace('"widthMm":200', '"widthMm":-3')),
+      (path) => writeFileSync(path, bareBoard('x').replace('"widthMm": 200', '"widthMm": -3')),
       { outcome: 'unsound', lines: [expect.stringContaining('outline.widthMm')] },
     ],
     [

@@ -44,6 +44,31 @@ test('A version that is no longer whole, and one that never was, is not there', 
     expect(await versions.read(PATH, other)).toBeNull();
 });
 
+test('A save does not wait for its versions, and whoever asks for them does', async () => {
+  let go = (): void => undefined;
+  const held = new Promise<void>((resolve) => {
+    go = resolve;
+  });
+  const slow: FileSystem = {
+    ...DISK,
+    makeFolder: async (path) => {
+      if (path.includes('versions')) await held;
+      await DISK.makeFolder(path);
+    },
+  };
+  const { calls, home, host } = makeMachine({ fs: slow });
+  const handle = host.handles.give(join(home, 'work.board.json'));
+  expect(await calls.save({ handle, text: bareBoard('x'), expected: null })).toMatchObject({ ok: true });
+  const told: string[] = [];
+  const listed = calls.listVersions({ handle }).then((versions) => told.push(`listed ${versions.length}`));
+  const settled = host.versions.settled().then(() => told.push('settled'));
+  await calls.listRecent();
+  expect(told).toEqual([]);
+  go();
+  await Promise.all([listed, settled]);
+  expect(told.toSorted()).toEqual(['listed 1', 'settled']);
+});
+
 test('A disk that takes no version does not keep the file from being saved', async () => {
   const full = Object.assign(new Error('ENOSPC'), { code: 'ENOSPC' });
   const fs: FileSystem = {

@@ -287,6 +287,19 @@ describe('Closing', () => {
     expect(close(window)).toBe(true);
   });
 
+  test('the program ends when what its files held before has been kept', async () => {
+    const { call, folder } = await start();
+    const quit = () => isPrevented((event) => recorded.app.emit('will-quit', event));
+    recorded.dialogs.save = join(folder, 'work.board.json');
+    const chosen = await call('chooseSave', { suggested: 'work.board.json', kind: 'board' });
+    const { handle } = chosen as { readonly handle: string };
+    await call('save', { handle, text: bareBoard('One'), expected: null });
+    expect(quit()).toBe(true);
+    await vi.waitFor(() => expect(recorded.app.quits).toBe(1));
+    expect(await call('listVersions', { handle })).toHaveLength(1);
+    expect(quit()).toBe(false);
+  });
+
   test('a page that broke down is loaded again once it had come up, and otherwise given up', async () => {
     const { window, call } = await start();
     await call('showState', { name: 'Bench', unsaved: true });

@@ -34,7 +34,11 @@ export async function onFullDisk(below: string, freeBytes: number): Promise<read
   writeFileSync(filler, new Uint8Array(Math.max(0, bavail * bsize - freeBytes)));
   const { host, calls } = startAt(place);
   const handle = host.handles.give(path);
-  const save = () => calls.save({ handle, text: NEXT, expected: null });
+  const save = async () => {
+    const saved = await calls.save({ handle, text: NEXT, expected: null });
+    await host.versions.settled();
+    return saved;
+  };
   const wrongs: string[] = [];
   const first = await save();
   const now = readFileSync(path, 'utf8');

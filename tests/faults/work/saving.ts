@@ -21,7 +21,9 @@ export const SAVING: readonly Operation[] = [
       const handle = host.handles.give(fileOf(place));
       const opened = await calls.open({ handle });
       if (!opened.ok) return saidBy(opened);
-      return saidBy(await calls.save({ handle, text: NEXT, expected: opened.value.stamp }));
+      const saved = await calls.save({ handle, text: NEXT, expected: opened.value.stamp });
+      await host.versions.settled();
+      return saidBy(saved);
     },
     wrongs: async (place, said) => [
       ...fileWrongs(fileOf(place), FORMER, NEXT, said),
@@ -34,7 +36,9 @@ export const SAVING: readonly Operation[] = [
     run: async (place, fs) => {
       const { host, calls } = startAt(place, fs);
       const handle = host.handles.give(fileOf(place));
-      return saidBy(await calls.save({ handle, text: NEXT, expected: null }));
+      const saved = await calls.save({ handle, text: NEXT, expected: null });
+      await host.versions.settled();
+      return saidBy(saved);
     },
     wrongs: async (place, said) => fileWrongs(fileOf(place), null, NEXT, said),
   },
@@ -47,7 +51,9 @@ export const SAVING: readonly Operation[] = [
     run: async (place, fs) => {
       const { host, calls } = startAt(place, fs);
       const handle = host.handles.give(fileOf(place));
-      return saidBy(await calls.save({ handle, text: NEXT, expected: null }));
+      const saved = await calls.save({ handle, text: NEXT, expected: null });
+      await host.versions.settled();
+      return saidBy(saved);
     },
     wrongs: async (place, said) => [
       ...fileWrongs(fileOf(place), FORMER, NEXT, said),
