@@ -32,8 +32,8 @@ export async function readHandle(workbench: Workbench, handle: string): Promise<
   }
   const { text, name, folder, stamp, readOnly } = result.value;
   const read = await parsed(workbench, text, { handle: result.value.handle, name, folder, stamp, readOnly });
-  // Only now: what was refused is nothing that anybody has worked on.
-  if (read !== null) await workbench.host.noteRecent({ handle });
+  // Only now: what was refused is nothing that anybody has worked on. Nobody waits for a list.
+  if (read !== null) void workbench.host.noteRecent({ handle }).catch(() => undefined);
   return read;
 }
 

@@ -5,7 +5,7 @@ import { inRoot } from '../../../electron/start/place.mjs';
 import type { Tried, TrustRow } from '../row';
 import { readRun, runTests, triedBy } from '../run-tests';
 
-const E2E_TESTS = 190;
+const E2E_TESTS = 234;
 /** What `alone.mjs` ends with where no network can be made. */
 const NO_NETWORK = 3;
 
