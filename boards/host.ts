@@ -200,8 +200,8 @@ export const CHANNELS = {
   save: {
     input: z.strictObject({
       handle: HandleZ,
-      /** The JSON of a document, however it is laid out: what is written goes through its schema first. */
-      text: TextZ,
+      /** Read as a file is before anything is written. */
+      document: z.unknown(),
       /** What the file was when last read or written; null to replace whatever is there. */
       expected: StampZ.nullable(),
     }),
@@ -261,7 +261,7 @@ export const CHANNELS = {
     output: z.array(SheetHeadZ).max(50),
   },
   keepSheet: {
-    input: z.strictObject({ text: TextZ, place: SheetPlaceZ }),
+    input: z.strictObject({ document: z.unknown(), place: SheetPlaceZ }),
     output: resultOf(z.strictObject({ handle: HandleZ, name: NameZ }), SaveProblemZ),
   },
   /** Moves a sheet of the library to its folder of removed sheets. */

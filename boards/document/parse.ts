@@ -22,17 +22,17 @@ import { positionOf } from './problem/text-position';
  * @param chains the steps from older versions; only a test has others than the real ones
  */
 export function parseDocument(text: string, chains: Chains = MIGRATIONS): Result<Document, OpenProblem> {
-  const read = readDocument(text, chains);
+  const data = readJson(text);
+  if (!data.ok) return data;
+  const read = documentFrom(data.value, chains);
   return read.ok ? ok(freezeDeep(read.value)) : read;
 }
 
-/** As above, but not frozen: for whoever only writes it out again. */
-export function readDocument(text: string, chains: Chains = MIGRATIONS): Result<Document, OpenProblem> {
-  const raw = readJson(text);
-  if (!raw.ok) return raw;
-  const format = formatOf(raw.value);
+/** As above, of what JSON has been read already, and not frozen: for whoever only writes it out again. */
+export function documentFrom(data: unknown, chains: Chains = MIGRATIONS): Result<Document, OpenProblem> {
+  const format = formatOf(data);
   if (!format.ok) return format;
-  const current = upgrade(raw.value, format.value.format, chains);
+  const current = upgrade(data, format.value.format, chains);
   return current.ok ? fromData(current.value, format.value) : current;
 }
 

@@ -1,7 +1,7 @@
 import { ok, type Result } from '../base/result';
 import type { Document } from './document';
 import { FORMATS } from './formats';
-import { readDocument } from './parse';
+import { documentFrom } from './parse';
 import { prettyJson } from './pretty-json';
 import type { OpenProblem } from './problem/problem';
 
@@ -17,11 +17,11 @@ export function serialize(document: Document): string {
 }
 
 /**
- * As above, from the JSON of a document in any layout and order. It is read as a file is, once and for all: what
- * could not be opened again is refused here, with the words that opening it would give.
+ * As above, of data from outside. It is read as a file is: what could not be opened again is refused here, with the
+ * words that opening it would give.
  */
-export function serializeJson(json: string): Result<string, OpenProblem> {
-  const read = readDocument(json);
+export function serializeData(data: unknown): Result<string, OpenProblem> {
+  const read = documentFrom(data);
   return read.ok ? ok(laidOut(read.value)) : read;
 }
 

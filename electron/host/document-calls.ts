@@ -1,7 +1,7 @@
 import { basename, dirname } from 'node:path';
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { OpenProblem } from '../../boards/document/problem/problem';
-import { serializeJson } from '../../boards/document/serialize';
+import { serializeData } from '../../boards/document/serialize';
 import type { SaveProblem } from '../../boards/host';
 import type { Host } from './host';
 import type { HostCalls } from './host-calls';
@@ -24,10 +24,10 @@ export function documentCalls(host: Host): DocumentCalls {
       const readOnly = !(await mayWrite(host, path));
       return ok({ handle, name: basename(path), folder: dirname(path), ...found.value, readOnly });
     },
-    save: async ({ handle, text: json, expected }) => {
+    save: async ({ handle, document, expected }) => {
       const path = handles.pathOf(handle);
       if (path === null) return refuse({ code: 'stale-handle', name: 'this file' });
-      const checked = textToSave(json, basename(path));
+      const checked = textToSave(document, basename(path));
       if (!checked.ok) return checked;
       const text = checked.value;
       const saved = await saving.take(path, async () => {
@@ -83,9 +83,9 @@ async function mayWrite({ fs }: Host, path: string): Promise<boolean> {
   }
 }
 
-/** What is written of the JSON that a page sent. What could not be opened again must not replace what can. */
-export function textToSave(json: string, name: string): Result<string, SaveProblem> {
-  const text = serializeJson(json);
+/** What is written of the data that a page sent. What could not be opened again must not replace what can. */
+export function textToSave(document: unknown, name: string): Result<string, SaveProblem> {
+  const text = serializeData(document);
   return text.ok ? text : refuse({ code: 'invalid', name, ...placeOf(text.problem) });
 }
 

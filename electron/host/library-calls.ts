@@ -63,7 +63,7 @@ export function libraryCalls(host: Host): LibraryCalls {
       }
       return heads;
     },
-    keepSheet: async ({ text, place }) => inTurn((folder) => keep(host, folder, text, place)),
+    keepSheet: async ({ document, place }) => inTurn((folder) => keep(host, folder, document, place)),
     removeSheet: async ({ handle }) =>
       inTurn(async (folder) => {
         const path = handles.pathOf(handle);
@@ -86,17 +86,19 @@ async function folderProblem({ fs }: Host, path: string): Promise<ReadProblem | 
 
 type Kept = Result<{ readonly handle: string; readonly name: string }, SaveProblem>;
 
-async function keep(host: Host, folder: string, text: string, place: SheetPlace): Promise<Kept> {
-  return place.kind === 'new' ? keepNew(host, folder, text, place.name) : keepOver(host, folder, text, place);
+async function keep(host: Host, folder: string, document: unknown, place: SheetPlace): Promise<Kept> {
+  return place.kind === 'new'
+    ? keepNew(host, folder, document, place.name)
+    : keepOver(host, folder, document, place);
 }
 
 async function keepNew(
   { fs, handles, library, saving }: Host,
   folder: string,
-  json: string,
+  document: unknown,
   wanted: string,
 ): Promise<Kept> {
-  const text = textToSave(json, wanted);
+  const text = textToSave(document, wanted);
   if (!text.ok) return text;
   const expected = nameProblem(wanted, 'board');
   if (expected !== null) return refuse({ code: 'bad-name', name: wanted, expected });
@@ -115,14 +117,14 @@ async function keepNew(
 async function keepOver(
   host: Host,
   folder: string,
-  json: string,
+  document: unknown,
   { handle, expected, setAside }: Extract<SheetPlace, { kind: 'over' }>,
 ): Promise<Kept> {
   const { fs, handles, saving } = host;
   const path = handles.pathOf(handle);
   if (path === null || dirname(path) !== folder) return refuse({ code: 'stale-handle', name: 'this sheet' });
   const name = basename(path);
-  const text = textToSave(json, name);
+  const text = textToSave(document, name);
   if (!text.ok) return text;
   // A copy, and not the file itself: whatever fails from here on, the former sheet is where it was.
   const copied = setAside ? await copyAside(host, path) : ok(null);

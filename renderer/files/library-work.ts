@@ -40,7 +40,7 @@ function refusedByLibrary(workbench: Workbench, problem: SaveProblem): null {
 }
 
 async function write(workbench: Workbench, sheet: Sheet, place: SheetPlace): Promise<string | null> {
-  const kept = await workbench.host.keepSheet({ text: JSON.stringify(sheet), place });
+  const kept = await workbench.host.keepSheet({ document: sheet, place });
   return kept.ok ? kept.value.handle : refusedByLibrary(workbench, kept.problem);
 }
 

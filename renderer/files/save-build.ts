@@ -80,7 +80,7 @@ export async function saveSheetAs(workbench: Workbench, sheet: Document): Promis
 }
 
 function write(workbench: Workbench, document: Document, handle: string, expected: string | null) {
-  return workbench.host.save({ handle, text: JSON.stringify(document), expected });
+  return workbench.host.save({ handle, document, expected });
 }
 
 function choosePlace(workbench: Workbench, document: Document): Promise<SavePlace | null> {

@@ -25,9 +25,13 @@ export async function asNobody<T>(work: () => Promise<T>): Promise<T> {
   }
 }
 
-/** The text of a board sheet with nothing on it, as it is saved. */
-export function bareBoard(name: string): string {
+/** A board sheet with nothing on it. */
+export function bareSheet(name: string) {
   const outline = { widthMm: 200, depthMm: 170 };
-  const sheet = { format: 'leadwright/board', version: 1, id: 'bare', name, outline, connectors: [] };
-  return `${prettyJson(sheet)}\n`;
+  return { format: 'leadwright/board', version: 1, id: 'bare', name, outline, connectors: [] };
+}
+
+/** Its text, as it is saved. */
+export function bareBoard(name: string): string {
+  return `${prettyJson(bareSheet(name))}\n`;
 }

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { BuildZ } from '../../boards/document/build';
 import { serialize } from '../../boards/document/serialize';
 import type { Input, Output } from '../../boards/host';
 import { makeTurns } from '../../electron/host/turns';
@@ -51,13 +52,14 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
   const turns = makeTurns();
   const lateInTurn = <In extends { handle: string }, Out>(work: (asked: In) => Promise<Out>) =>
     late(scheduler, work, ({ handle }, done) => turns.take(handle, done));
-  const save = lateInTurn(async ({ handle, text, expected }: Input<'save'>): Promise<Output<'save'>> => {
+  const save = lateInTurn(async ({ handle, document, expected }: Input<'save'>): Promise<Output<'save'>> => {
     const there = disk.get(handle);
     if (expected !== null && there?.stamp !== expected)
       return { ok: false, problem: { code: 'changed-outside', name: handle } };
-    if (owners.get(handle) !== nameOf(JSON.parse(text).name)) wrongs.push(`${handle} was written over`);
+    const build = BuildZ.parse(document);
+    if (owners.get(handle) !== nameOf(build.name)) wrongs.push(`${handle} was written over`);
     const stamp = `stamp-${++stamps}`;
-    disk.set(handle, { text: serialize(JSON.parse(text)), stamp });
+    disk.set(handle, { text: serialize(build), stamp });
     return { ok: true, value: { handle, name: handle, folder: '/bench', stamp, durable: true } };
   });
   const open = lateInTurn(async ({ handle }: Input<'open'>): Promise<Output<'open'>> => {

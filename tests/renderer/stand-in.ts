@@ -1,6 +1,6 @@
 import type { Build } from '../../boards/document/build';
 import { parseDocument } from '../../boards/document/parse';
-import { serializeJson } from '../../boards/document/serialize';
+import { serializeData } from '../../boards/document/serialize';
 import { sheetHead } from '../../boards/document/sheet-head';
 import type { Command } from '../../boards/edit/command';
 import type { HostApi, Input, Output } from '../../boards/host';
@@ -57,11 +57,11 @@ function standIn(): StandIn {
       const file = files.get(handle);
       return file ? { ok: true, value: file } : { ok: false, problem: { code: 'not-found', name: handle } };
     },
-    save: async ({ handle, text, expected }) => {
+    save: async ({ handle, document, expected }) => {
       asked.push(`save ${handle} over ${expected}`);
       if (host.refusal) return { ok: false, problem: host.refusal };
       const saved = { handle, name: handle, folder: '/bench', stamp: `stamp-${++stamps}` };
-      files.set(handle, { ...saved, text: laidOut(text), readOnly: false });
+      files.set(handle, { ...saved, text: laidOut(document), readOnly: false });
       return { ok: true, value: { ...saved, durable: true } };
     },
     drawPaper: async ({ page }) => ({ ok: true, value: { svg: `<svg>${page}</svg>`, pages: 3 } }),
@@ -86,11 +86,12 @@ function standIn(): StandIn {
       return { ok: true, value: { folder: '/sheets', usual: true, files, cut: false } };
     },
     readSheetHeads: async ({ handles }) => handles.map((handle) => headIn(sheets.get(handle)?.text, handle)),
-    keepSheet: async ({ text, place }) => {
+    keepSheet: async ({ document, place }) => {
       asked.push(`keep ${place.kind === 'new' ? place.name : `over ${place.handle}`}`);
       if (host.refusal) return { ok: false, problem: host.refusal };
       const handle = place.kind === 'new' ? `${handleOf(place.name)}-${sheets.size}` : place.handle;
       const name = place.kind === 'new' ? place.name : (sheets.get(handle)?.name ?? handle);
+      const text = laidOut(document);
       sheets.set(handle, { name, text });
       files.set(handle, { handle, name, folder: '/sheets', text, stamp: 'stamp-0', readOnly: false });
       return { ok: true, value: { handle, name } };
@@ -231,9 +232,9 @@ export function withSlowDisk(b: TestBench): { readonly slow: TestBench; readonly
 
 export const POWER_SWITCH = { lead: 'power-switch', plug: 'plug' } as const;
 
-/** What the machine writes of the JSON that a page sends. */
-function laidOut(json: string): string {
-  const text = serializeJson(json);
+/** What the machine writes of the data that a page sends. */
+function laidOut(document: unknown): string {
+  const text = serializeData(document);
   if (!text.ok) throw new Error(`What was sent could not be opened again: ${text.problem.code}`);
   return text.value;
 }

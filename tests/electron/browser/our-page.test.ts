@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { CHANNELS } from '../../../boards/host';
 import { watchPresence } from '../../../electron/browser/presence';
 import { makeKeys } from '../../../electron/browser/token';
-import { bareBoard } from '../scratch';
+import { bareBoard, bareSheet } from '../scratch';
 import { anOpenDoor, tokenOf } from './an-open-door';
 
 const PAGE = 'page-of-the-window';
@@ -54,7 +54,7 @@ test('Our page opens and saves the file that was named at the start', async () =
   if (!read.ok) throw new Error(read.problem.code);
   const { handle, stamp } = read.value;
   const saved = CHANNELS.save.output.parse(
-    await ask('save', { handle, text: bareBoard('Ω – Bare'), expected: stamp }),
+    await ask('save', { handle, document: bareSheet('Ω – Bare'), expected: stamp }),
   );
   expect(saved).toMatchObject({ ok: true, value: { name: 'bare.board.json' } });
   const session = 'session-of-the-page';

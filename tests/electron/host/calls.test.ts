@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { CHANNELS } from '../../../boards/host';
 import { receive } from '../../../electron/host/receive';
-import { bareBoard, scratchFolder } from '../scratch';
+import { bareBoard, bareSheet, scratchFolder } from '../scratch';
 import { type Machine, makeMachine } from './machine';
 
 /** A machine with one board sheet in the person's folder, and the handle that its folder was shown with. */
@@ -34,7 +34,7 @@ describe('Opening and saving', () => {
       readOnly: false,
     });
     const saved = CHANNELS.save.output.parse(
-      await calls.save({ handle, text: bareBoard('Changed'), expected: opened.value.stamp }),
+      await calls.save({ handle, document: bareSheet('Changed'), expected: opened.value.stamp }),
     );
     expect(saved).toMatchObject({ ok: true, value: { handle, name: 'bare.board.json', durable: true } });
     expect(readFileSync(path, 'utf8')).toBe(bareBoard('Changed'));
@@ -43,7 +43,7 @@ describe('Opening and saving', () => {
   test('What is written is laid out for people, in the order of the schema, however it was sent', async () => {
     const { calls, handle, path } = await withBoard();
     const backwards = Object.fromEntries(Object.entries(JSON.parse(bareBoard('Changed'))).reverse());
-    expect(await calls.save({ handle, text: JSON.stringify(backwards), expected: null })).toMatchObject({
+    expect(await calls.save({ handle, document: backwards, expected: null })).toMatchObject({
       ok: true,
     });
     expect(readFileSync(path, 'utf8')).toBe(bareBoard('Changed'));
@@ -54,12 +54,12 @@ describe('Opening and saving', () => {
     const opened = await calls.open({ handle });
     const first = await calls.save({
       handle,
-      text: bareBoard('One'),
+      document: bareSheet('One'),
       expected: opened.ok ? opened.value.stamp : '',
     });
     const second = await calls.save({
       handle,
-      text: bareBoard('Two'),
+      document: bareSheet('Two'),
       expected: first.ok ? first.value.stamp : '',
     });
     expect(second).toMatchObject({ ok: true });
@@ -68,18 +68,21 @@ describe('Opening and saving', () => {
   test('Two saves at once are made one after the other, and the last one stands', async () => {
     const { calls, handle, path } = await withBoard();
     const names = ['One', 'Two', 'Three', 'Four'];
-    const saves = names.map((name) => calls.save({ handle, text: bareBoard(name), expected: null }));
+    const saves = names.map((name) => calls.save({ handle, document: bareSheet(name), expected: null }));
     expect((await Promise.all(saves)).every(({ ok }) => ok)).toBe(true);
     expect(readFileSync(path, 'utf8')).toBe(bareBoard('Four'));
   });
 
   test('What could not be opened again does not replace what can', async () => {
     const { calls, handle, path } = await withBoard();
-    const text = bareBoard('Bare').replace('"widthMm": 200', '"widthMm": -3');
-    const saved = CHANNELS.save.output.parse(await calls.save({ handle, text, expected: null }));
+    const document = { ...bareSheet('Bare'), outline: { widthMm: -3, depthMm: 170 } };
+    const saved = CHANNELS.save.output.parse(await calls.save({ handle, document, expected: null }));
     expect(saved).toMatchObject({ problem: { code: 'invalid', path: 'outline.widthMm' } });
-    for (const broken of ['', '{', '[]', '{"format":"leadwright/board"}']) {
-      expect(await calls.save({ handle, text: broken, expected: null })).toMatchObject({
+    const deep = JSON.parse('['.repeat(100_000) + ']'.repeat(100_000));
+    const keyed = JSON.parse(bareBoard('Bare').replace('{', '{"__proto__": {"x": 1},'));
+    const whole = bareBoard('Bare');
+    for (const broken of [undefined, null, 7, whole, [], deep, keyed, { format: 'leadwright/board' }]) {
+      expect(await calls.save({ handle, document: broken, expected: null })).toMatchObject({
         problem: { code: 'invalid' },
       });
     }
@@ -91,7 +94,7 @@ describe('Opening and saving', () => {
     const handle = 'A'.repeat(32);
     const stale = { ok: false, problem: { code: 'stale-handle' } };
     expect(await calls.open({ handle })).toMatchObject(stale);
-    expect(await calls.save({ handle, text: bareBoard('x'), expected: null })).toMatchObject(stale);
+    expect(await calls.save({ handle, document: bareSheet('x'), expected: null })).toMatchObject(stale);
     expect(await calls.browse({ folder: handle })).toMatchObject(stale);
     expect(await calls.placeNew({ folder: handle, name: 'a.board.json', kind: 'board' })).toMatchObject(
       stale,

@@ -2,7 +2,7 @@ import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { DISK, type FileSystem } from '../../../electron/host/file-system';
-import { bareBoard, scratchFolder } from '../scratch';
+import { bareBoard, bareSheet, scratchFolder } from '../scratch';
 import { type Machine, makeMachine } from './machine';
 
 /** A machine on which a file lies that the person has chosen. */
@@ -58,7 +58,7 @@ describe('Saving', () => {
   test('gives the file as it is now, and notes it among those last worked on', async () => {
     const machine = withFile('a.board.json', null);
     const { calls, handle, home, path } = machine;
-    const saved = await calls.save({ handle, text: bareBoard('One'), expected: null });
+    const saved = await calls.save({ handle, document: bareSheet('One'), expected: null });
     const opened = await calls.open({ handle });
     if (!opened.ok) throw new Error(opened.problem.code);
     expect(saved).toEqual({
@@ -72,7 +72,7 @@ describe('Saving', () => {
   test('that is refused notes nothing and keeps no version', async () => {
     const machine = withFile('a.board.json', bareBoard('Former'));
     const { calls, handle } = machine;
-    const saved = await calls.save({ handle, text: bareBoard('One'), expected: '0-0-0-other' });
+    const saved = await calls.save({ handle, document: bareSheet('One'), expected: '0-0-0-other' });
     expect(saved).toEqual({ ok: false, problem: { code: 'changed-outside', name: 'a.board.json' } });
     expect(await recentNames(machine)).toEqual([]);
     expect(await calls.listVersions({ handle })).toEqual([]);
@@ -80,7 +80,7 @@ describe('Saving', () => {
 
   test('of a handle from before is refused', async () => {
     const { calls } = withFile('a.board.json', null);
-    expect(await calls.save({ handle: NOBODYS, text: bareBoard('One'), expected: null })).toEqual({
+    expect(await calls.save({ handle: NOBODYS, document: bareSheet('One'), expected: null })).toEqual({
       ok: false,
       problem: { code: 'stale-handle', name: 'this file' },
     });
@@ -88,11 +88,11 @@ describe('Saving', () => {
 
   test('of what could not be opened again names the field and what was expected', async () => {
     const { calls, handle, path } = withFile('a.board.json', bareBoard('Former'));
-    const unnamed = JSON.stringify({ ...JSON.parse(bareBoard('x')), name: 7 });
-    expect(await calls.save({ handle, text: unnamed, expected: null })).toMatchObject({
+    const unnamed = { ...bareSheet('x'), name: 7 };
+    expect(await calls.save({ handle, document: unnamed, expected: null })).toMatchObject({
       problem: { code: 'invalid', name: 'a.board.json', path: 'name', expected: expect.stringMatching(/\S/) },
     });
-    expect(await calls.save({ handle, text: '{', expected: null })).toEqual({
+    expect(await calls.save({ handle, document: '{', expected: null })).toEqual({
       ok: false,
       problem: {
         code: 'invalid',
@@ -107,7 +107,7 @@ describe('Saving', () => {
   test('keeps as a version what lay there, with the time at which it was written', async () => {
     const { calls, handle, path } = withFile('a.board.json', bareBoard('Of another'));
     const { mtimeMs } = await DISK.facts(path);
-    await calls.save({ handle, text: bareBoard('One'), expected: null });
+    await calls.save({ handle, document: bareSheet('One'), expected: null });
     const [, before] = await calls.listVersions({ handle });
     expect(before?.savedMs).toBe(Math.round(mtimeMs));
   });
@@ -115,7 +115,9 @@ describe('Saving', () => {
   test('a file that cannot be read before it is written over is saved, without a version of it', async () => {
     const { calls, handle, path } = withFile('a.board.json', bareBoard('Former'));
     writeFileSync(path, Buffer.from([0xff, 0xfe]));
-    expect(await calls.save({ handle, text: bareBoard('One'), expected: null })).toMatchObject({ ok: true });
+    expect(await calls.save({ handle, document: bareSheet('One'), expected: null })).toMatchObject({
+      ok: true,
+    });
     expect(await calls.listVersions({ handle })).toHaveLength(1);
   });
 });
@@ -149,7 +151,7 @@ test('A new file has the rights that the system gives new files', async () => {
   try {
     const { calls, host } = makeMachine();
     const path = join(folder, 'new.board.json');
-    await calls.save({ handle: host.handles.give(path), text: bareBoard('x'), expected: null });
+    await calls.save({ handle: host.handles.give(path), document: bareSheet('x'), expected: null });
     expect((await DISK.facts(path)).mode & 0o777).toBe(0o644);
   } finally {
     process.umask(before);

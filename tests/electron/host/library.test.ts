@@ -34,7 +34,7 @@ async function heads(machine: Machine) {
 }
 
 async function keep({ calls }: Machine, text: string, place: SheetPlace) {
-  return CHANNELS.keepSheet.output.parse(await calls.keepSheet({ text, place }));
+  return CHANNELS.keepSheet.output.parse(await calls.keepSheet({ document: JSON.parse(text), place }));
 }
 
 async function keepNew(machine: Machine, title: string, name = 'bare.board.json') {
@@ -104,7 +104,7 @@ describe('The library of sheets', () => {
 
   test('takes nothing that could not be opened again, and no name that leads elsewhere', async () => {
     const machine = makeMachine();
-    expect(await keep(machine, '{', { kind: 'new', name: 'x.board.json' })).toMatchObject({
+    expect(await keep(machine, '{}', { kind: 'new', name: 'x.board.json' })).toMatchObject({
       problem: { code: 'invalid' },
     });
     for (const name of ['../x.json', 'x.sh', '.x.json', 'CON.json']) {
@@ -336,7 +336,10 @@ describe('A disk that fails at any step loses no sheet', () => {
       tried(
         trouble,
         ({ calls }, handle) =>
-          calls.keepSheet({ text: next, place: { kind: 'over', handle, expected: null, setAside: true } }),
+          calls.keepSheet({
+            document: JSON.parse(next),
+            place: { kind: 'over', handle, expected: null, setAside: true },
+          }),
         (machine, done) => {
           const place = join(usualFolder(machine), 'bare.board.json');
           expect(readFileSync(place, 'utf8')).toBe(done ? next : former);
@@ -365,7 +368,8 @@ describe('A disk that fails at any step loses no sheet', () => {
     const cases = await everyTrouble((trouble) =>
       tried(
         trouble,
-        ({ calls }) => calls.keepSheet({ text: next, place: { kind: 'new', name: 'next.board.json' } }),
+        ({ calls }) =>
+          calls.keepSheet({ document: JSON.parse(next), place: { kind: 'new', name: 'next.board.json' } }),
         (machine, done) => {
           expect(placesOf(machine, next)).toHaveLength(done ? 1 : 0);
           expect(placesOf(machine, former)).toHaveLength(1);

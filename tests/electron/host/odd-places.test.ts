@@ -16,7 +16,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { DISK, type FileSystem } from '../../../electron/host/file-system';
 import { saveFile } from '../../../electron/host/save-file';
-import { asNobody, bareBoard, scratchFolder } from '../scratch';
+import { asNobody, bareBoard, bareSheet, scratchFolder } from '../scratch';
 import { makeMachine } from './machine';
 import { inScratch, stampOf } from './work-file';
 
@@ -33,11 +33,11 @@ test('Of two windows on one file the later to save is asked, and the earlier one
   const expected = stamps.map((opened) => (opened.ok ? opened.value.stamp : ''));
   const { handle } = first;
   expect(
-    await first.calls.save({ handle, text: bareBoard('One'), expected: expected[0] ?? '' }),
+    await first.calls.save({ handle, document: bareSheet('One'), expected: expected[0] ?? '' }),
   ).toMatchObject({
     ok: true,
   });
-  const later = { handle: second.handle, text: bareBoard('Two'), expected: expected[1] ?? '' };
+  const later = { handle: second.handle, document: bareSheet('Two'), expected: expected[1] ?? '' };
   expect(await second.calls.save(later)).toMatchObject({ problem: { code: 'changed-outside' } });
   expect(readFileSync(path, 'utf8')).toBe(bareBoard('One'));
 });

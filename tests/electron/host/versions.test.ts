@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DISK, type FileSystem } from '../../../electron/host/file-system';
 import { fileVersions, type Held, type Versions } from '../../../electron/host/versions';
-import { bareBoard, scratchFolder } from '../scratch';
+import { bareBoard, bareSheet, scratchFolder } from '../scratch';
 import { makeMachine } from './machine';
 import { versionHistories } from './version-histories';
 
@@ -16,7 +16,7 @@ test('What a file held is kept at each save, also what another program had put t
   const path = join(machine.home, 'work.board.json');
   const handle = machine.host.handles.give(path);
   writeFileSync(path, bareBoard('Of another program'));
-  await machine.calls.save({ handle, text: bareBoard('One'), expected: null });
+  await machine.calls.save({ handle, document: bareSheet('One'), expected: null });
   const listed = await machine.calls.listVersions({ handle });
   const texts = await Promise.all(listed.map(({ id }) => machine.calls.readVersion({ handle, id })));
   expect(texts).toEqual([
@@ -58,7 +58,7 @@ test('A save does not wait for its versions, and whoever asks for them does', as
   };
   const { calls, home, host } = makeMachine({ fs: slow });
   const handle = host.handles.give(join(home, 'work.board.json'));
-  expect(await calls.save({ handle, text: bareBoard('x'), expected: null })).toMatchObject({ ok: true });
+  expect(await calls.save({ handle, document: bareSheet('x'), expected: null })).toMatchObject({ ok: true });
   const told: string[] = [];
   const listed = calls.listVersions({ handle }).then((versions) => told.push(`listed ${versions.length}`));
   const settled = host.versions.settled().then(() => told.push('settled'));
@@ -77,7 +77,7 @@ test('A disk that takes no version does not keep the file from being saved', asy
   };
   const machine = makeMachine({ fs });
   const handle = machine.host.handles.give(join(machine.home, 'work.board.json'));
-  expect(await machine.calls.save({ handle, text: bareBoard('x'), expected: null })).toMatchObject({
+  expect(await machine.calls.save({ handle, document: bareSheet('x'), expected: null })).toMatchObject({
     ok: true,
   });
   expect(await machine.calls.listVersions({ handle })).toEqual([]);

@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { CHANNELS } from '../../../boards/host';
-import { bareBoard, scratchFolder } from '../scratch';
+import { bareBoard, bareSheet, scratchFolder } from '../scratch';
 import type { RecordedWindow } from './recorded-electron';
 
 // Loaded once and kept, while the shell's own modules are loaded anew for each test.
@@ -293,7 +293,7 @@ describe('Closing', () => {
     recorded.dialogs.save = join(folder, 'work.board.json');
     const chosen = await call('chooseSave', { suggested: 'work.board.json', kind: 'board' });
     const { handle } = chosen as { readonly handle: string };
-    await call('save', { handle, text: bareBoard('One'), expected: null });
+    await call('save', { handle, document: bareSheet('One'), expected: null });
     expect(quit()).toBe(true);
     await vi.waitFor(() => expect(recorded.app.quits).toBe(1));
     expect(await call('listVersions', { handle })).toHaveLength(1);

@@ -39,7 +39,12 @@ export const LIBRARY: readonly Operation[] = [
     prepare: withFormer,
     run: async (place, fs) => {
       const { calls } = startAt(place, fs);
-      return saidBy(await calls.keepSheet({ text: NEXT, place: { kind: 'new', name: 'next.board.json' } }));
+      return saidBy(
+        await calls.keepSheet({
+          document: JSON.parse(NEXT),
+          place: { kind: 'new', name: 'next.board.json' },
+        }),
+      );
     },
     wrongs: async (place, said) => [
       ...fileWrongs(join(sheets(place), 'next.board.json'), null, NEXT, said),
@@ -53,7 +58,7 @@ export const LIBRARY: readonly Operation[] = [
       const { host, calls } = startAt(place, fs);
       const handle = host.handles.give(sheetOf(place));
       const over = { kind: 'over', handle, expected: null, setAside: true } as const;
-      return saidBy(await calls.keepSheet({ text: NEXT, place: over }));
+      return saidBy(await calls.keepSheet({ document: JSON.parse(NEXT), place: over }));
     },
     wrongs: async (place, said) => [
       ...fileWrongs(sheetOf(place), FORMER, NEXT, said),

@@ -35,7 +35,7 @@ export async function onFullDisk(below: string, freeBytes: number): Promise<read
   const { host, calls } = startAt(place);
   const handle = host.handles.give(path);
   const save = async () => {
-    const saved = await calls.save({ handle, text: NEXT, expected: null });
+    const saved = await calls.save({ handle, document: JSON.parse(NEXT), expected: null });
     await host.versions.settled();
     return saved;
   };

@@ -10,7 +10,11 @@ export async function saveWithoutPause(place: Place): Promise<never> {
   const { host, calls } = startAt(place);
   const handle = host.handles.give(robotFile(place));
   for (let number = 1; ; number++) {
-    const saved = await calls.save({ handle, text: sheetText(`Save ${number}`), expected: null });
+    const saved = await calls.save({
+      handle,
+      document: JSON.parse(sheetText(`Save ${number}`)),
+      expected: null,
+    });
     if (saved.ok) process.stdout.write(`${number}\n`);
   }
 }

@@ -21,7 +21,7 @@ export const SAVING: readonly Operation[] = [
       const handle = host.handles.give(fileOf(place));
       const opened = await calls.open({ handle });
       if (!opened.ok) return saidBy(opened);
-      const saved = await calls.save({ handle, text: NEXT, expected: opened.value.stamp });
+      const saved = await calls.save({ handle, document: JSON.parse(NEXT), expected: opened.value.stamp });
       await host.versions.settled();
       return saidBy(saved);
     },
@@ -36,7 +36,7 @@ export const SAVING: readonly Operation[] = [
     run: async (place, fs) => {
       const { host, calls } = startAt(place, fs);
       const handle = host.handles.give(fileOf(place));
-      const saved = await calls.save({ handle, text: NEXT, expected: null });
+      const saved = await calls.save({ handle, document: JSON.parse(NEXT), expected: null });
       await host.versions.settled();
       return saidBy(saved);
     },
@@ -51,7 +51,7 @@ export const SAVING: readonly Operation[] = [
     run: async (place, fs) => {
       const { host, calls } = startAt(place, fs);
       const handle = host.handles.give(fileOf(place));
-      const saved = await calls.save({ handle, text: NEXT, expected: null });
+      const saved = await calls.save({ handle, document: JSON.parse(NEXT), expected: null });
       await host.versions.settled();
       return saidBy(saved);
     },

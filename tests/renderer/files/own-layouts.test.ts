@@ -6,16 +6,19 @@ import { bench, wiredBuild } from '../stand-in';
 const { board, case: demoCase } = wiredBuild();
 
 /** A machine whose library holds these files. */
-async function libraryOf(...texts: readonly string[]) {
+function libraryOf(...texts: readonly string[]) {
   const { host } = bench();
-  for (const [at, text] of texts.entries())
-    await host.keepSheet({ text, place: { kind: 'new', name: `sheet-${at}.board.json` } });
+  for (const [at, text] of texts.entries()) {
+    const [handle, name] = [`sheet-${at}`, `sheet-${at}.board.json`];
+    host.sheets.set(handle, { name, text });
+    host.files.set(handle, { handle, name, folder: '/sheets', text, stamp: 'stamp-0', readOnly: false });
+  }
   return host;
 }
 
 describe('the connectors of a person’s own sheets', () => {
   test('are those of every board sheet, under its name; cases have none, and what is broken is counted', async () => {
-    const host = await libraryOf(
+    const host = libraryOf(
       serialize({ ...board, name: 'Study board' }),
       serialize(demoCase),
       '{ broken',
@@ -36,7 +39,7 @@ describe('the connectors of a person’s own sheets', () => {
   test('are read in steps that are told, and no further once the window is closed', async () => {
     const sheet = (at: number) =>
       serialize({ ...board, id: `b-${at}`, connectors: board.connectors.slice(0, 1) });
-    const host = await libraryOf(...Array.from({ length: 45 }, (_, at) => sheet(at)));
+    const host = libraryOf(...Array.from({ length: 45 }, (_, at) => sheet(at)));
     const steps: string[] = [];
     const all = await readOwnLayouts(
       host,
