@@ -357,3 +357,12 @@ export interface HostApi extends Calls {
   /** Calls back for each request of the machine; returns the way to stop. */
   readonly onRequest: (listener: (request: HostRequest) => void) => () => void;
 }
+
+/**
+ * The machine as the preload script hands it to the page: each call takes its input as JSON. Between the two every
+ * object is copied entry by entry, which takes longer than to write and to read it.
+ */
+export type Bridge = { readonly [C in ChannelName]: (json?: string) => Promise<unknown> } & Pick<
+  HostApi,
+  'onRequest'
+>;

@@ -1,41 +1,41 @@
 import { contextBridge, ipcRenderer } from 'electron';
-import type { HostApi, HostRequest } from '../boards/host';
+import type { Bridge, HostRequest } from '../boards/host';
 import { CHANNEL_PREFIX } from './origin';
 
-const ask = (channel: string, input?: unknown) => ipcRenderer.invoke(CHANNEL_PREFIX + channel, input);
+const ask = (channel: string, json?: string) => ipcRenderer.invoke(CHANNEL_PREFIX + channel, json);
 
 /** One named function for each call. The page is given no way to name a channel. */
 const host = {
-  about: (input) => ask('about', input),
+  about: (json) => ask('about', json),
   chooseOpen: () => ask('chooseOpen'),
-  chooseSave: (input) => ask('chooseSave', input),
-  browse: (input) => ask('browse', input),
-  placeNew: (input) => ask('placeNew', input),
-  open: (input) => ask('open', input),
-  save: (input) => ask('save', input),
-  drawPaper: (input) => ask('drawPaper', input),
-  savePaper: (input) => ask('savePaper', input),
-  saveList: (input) => ask('saveList', input),
+  chooseSave: (json) => ask('chooseSave', json),
+  browse: (json) => ask('browse', json),
+  placeNew: (json) => ask('placeNew', json),
+  open: (json) => ask('open', json),
+  save: (json) => ask('save', json),
+  drawPaper: (json) => ask('drawPaper', json),
+  savePaper: (json) => ask('savePaper', json),
+  saveList: (json) => ask('saveList', json),
   stopPaper: () => ask('stopPaper'),
   listRecent: () => ask('listRecent'),
-  noteRecent: (input) => ask('noteRecent', input),
-  forgetRecent: (input) => ask('forgetRecent', input),
+  noteRecent: (json) => ask('noteRecent', json),
+  forgetRecent: (json) => ask('forgetRecent', json),
   chooseFolder: () => ask('chooseFolder'),
-  moveLibrary: (input) => ask('moveLibrary', input),
+  moveLibrary: (json) => ask('moveLibrary', json),
   listLibrary: () => ask('listLibrary'),
-  readSheetHeads: (input) => ask('readSheetHeads', input),
-  keepSheet: (input) => ask('keepSheet', input),
-  removeSheet: (input) => ask('removeSheet', input),
+  readSheetHeads: (json) => ask('readSheetHeads', json),
+  keepSheet: (json) => ask('keepSheet', json),
+  removeSheet: (json) => ask('removeSheet', json),
   readSettings: () => ask('readSettings'),
-  writeSettings: (input) => ask('writeSettings', input),
-  keepRecovery: (input) => ask('keepRecovery', input),
-  dropRecovery: (input) => ask('dropRecovery', input),
+  writeSettings: (json) => ask('writeSettings', json),
+  keepRecovery: (json) => ask('keepRecovery', json),
+  dropRecovery: (json) => ask('dropRecovery', json),
   listRecovery: () => ask('listRecovery'),
-  takeRecovery: (input) => ask('takeRecovery', input),
-  listVersions: (input) => ask('listVersions', input),
-  readVersion: (input) => ask('readVersion', input),
-  writeReport: (input) => ask('writeReport', input),
-  showState: (input) => ask('showState', input),
+  takeRecovery: (json) => ask('takeRecovery', json),
+  listVersions: (json) => ask('listVersions', json),
+  readVersion: (json) => ask('readVersion', json),
+  writeReport: (json) => ask('writeReport', json),
+  showState: (json) => ask('showState', json),
   onRequest: (listener) => {
     // The event itself stays here: through it the page would reach the channels.
     const pass = (_event: unknown, request: HostRequest) => listener(request);
@@ -44,6 +44,6 @@ const host = {
       ipcRenderer.removeListener(`${CHANNEL_PREFIX}request`, pass);
     };
   },
-} satisfies HostApi;
+} satisfies Bridge;
 
 contextBridge.exposeInMainWorld('leadwright', host);

@@ -1,3 +1,4 @@
+import { megabytes } from '../../boards/base/megabytes';
 import { never } from '../../boards/base/never';
 import type { OpenWords } from '../../boards/document/problem/problem-words';
 import type { ReadProblem } from '../../boards/host';
@@ -42,8 +43,4 @@ function sentences(problem: ReadProblem): readonly [string, string] {
     default:
       return never(problem);
   }
-}
-
-function megabytes(bytes: number): string {
-  return `${(bytes / (1024 * 1024)).toFixed(1)}\u00a0MB`;
 }

@@ -1,5 +1,7 @@
 import { basename, dirname } from 'node:path';
+import { megabytes } from '../../boards/base/megabytes';
 import { ok, type Result, refuse } from '../../boards/base/result';
+import { LIMITS } from '../../boards/document/limits';
 import type { OpenProblem } from '../../boards/document/problem/problem';
 import { serializeData } from '../../boards/document/serialize';
 import type { SaveProblem } from '../../boards/host';
@@ -86,7 +88,9 @@ async function mayWrite({ fs }: Host, path: string): Promise<boolean> {
 /** What is written of the data that a page sent. What could not be opened again must not replace what can. */
 export function textToSave(document: unknown, name: string): Result<string, SaveProblem> {
   const text = serializeData(document);
-  return text.ok ? text : refuse({ code: 'invalid', name, ...placeOf(text.problem) });
+  if (!text.ok) return refuse({ code: 'invalid', name, ...placeOf(text.problem) });
+  if (Buffer.byteLength(text.value, 'utf8') <= LIMITS.fileBytes) return text;
+  return refuse({ code: 'invalid', name, path: '', expected: `at most ${megabytes(LIMITS.fileBytes)}` });
 }
 
 function placeOf(problem: OpenProblem): { readonly path: string; readonly expected: string } {

@@ -6,6 +6,16 @@ export type Received =
   | { readonly ok: true; readonly value: unknown }
   | { readonly ok: false; readonly problem: 'unknown-channel' | 'bad-input' };
 
+/** The input of a call from its JSON, which is empty where it takes none; null where it is not JSON. */
+export function inputIn(json: unknown): { readonly value: unknown } | null {
+  if (typeof json !== 'string') return null;
+  try {
+    return { value: json === '' ? undefined : JSON.parse(json) };
+  } catch {
+    return null;
+  }
+}
+
 /** Answers one call of a page. Nothing the page sends is used before its schema has passed it. */
 export async function receive(calls: HostCalls, channel: string, raw: unknown): Promise<Received> {
   if (!isChannel(channel)) return { ok: false, problem: 'unknown-channel' };

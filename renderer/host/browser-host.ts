@@ -1,4 +1,5 @@
-import { CHANNELS, type ChannelName, type HostApi, type Input, type Output } from '../../boards/host';
+import type { HostApi } from '../../boards/host';
+import { hostBy } from './host-by';
 
 const TOKEN_KEY = 'leadwright-token';
 const RETRY_MS = 2_000;
@@ -7,47 +8,11 @@ const RETRY_MS = 2_000;
 export async function browserHost(page: string): Promise<HostApi> {
   const token = await tokenOfPage();
   void stayAlive(token, page);
-  const through = <C extends ChannelName>(channel: C) => {
-    return async (input?: Input<C>): Promise<Output<C>> => {
-      const answer = await post(`/call/${channel}`, input, token);
-      // The schema is the one that Output<C> is inferred from; the compiler cannot join the two by C.
-      return CHANNELS[channel].output.parse(answer) as Output<C>;
-    };
-  };
-  return {
-    about: through('about'),
-    chooseOpen: through('chooseOpen'),
-    chooseSave: through('chooseSave'),
-    browse: through('browse'),
-    placeNew: through('placeNew'),
-    open: through('open'),
-    save: through('save'),
-    drawPaper: through('drawPaper'),
-    savePaper: through('savePaper'),
-    saveList: through('saveList'),
-    stopPaper: through('stopPaper'),
-    listRecent: through('listRecent'),
-    noteRecent: through('noteRecent'),
-    forgetRecent: through('forgetRecent'),
-    chooseFolder: through('chooseFolder'),
-    moveLibrary: through('moveLibrary'),
-    listLibrary: through('listLibrary'),
-    readSheetHeads: through('readSheetHeads'),
-    keepSheet: through('keepSheet'),
-    removeSheet: through('removeSheet'),
-    readSettings: through('readSettings'),
-    writeSettings: through('writeSettings'),
-    keepRecovery: through('keepRecovery'),
-    dropRecovery: through('dropRecovery'),
-    listRecovery: through('listRecovery'),
-    takeRecovery: through('takeRecovery'),
-    listVersions: through('listVersions'),
-    readVersion: through('readVersion'),
-    writeReport: through('writeReport'),
-    showState: through('showState'),
+  return hostBy(
+    (channel, json = '') => post(`/call/${channel}`, json, token),
     // This door has no menu and no second start: the machine never asks anything of the page.
-    onRequest: () => () => undefined,
-  };
+    () => () => undefined,
+  );
 }
 
 /**
@@ -59,7 +24,7 @@ async function tokenOfPage(): Promise<string> {
   const code = location.hash.slice(1);
   if (code !== '') {
     history.replaceState(null, '', location.pathname);
-    const token = await post('/start', code, null).catch(() => null);
+    const token = await post('/start', JSON.stringify(code), null).catch(() => null);
     if (typeof token === 'string') sessionStorage.setItem(TOKEN_KEY, token);
   }
   const kept = sessionStorage.getItem(TOKEN_KEY);
@@ -68,18 +33,17 @@ async function tokenOfPage(): Promise<string> {
   return kept;
 }
 
-async function post(path: string, input: unknown, token: string | null): Promise<unknown> {
-  const response = await send(path, input, token);
+async function post(path: string, json: string, token: string | null): Promise<unknown> {
+  const response = await send(path, json, token);
   if (response.status === 401) throw new Error('This window no longer belongs to a running Leadwright.');
   if (!response.ok) throw new Error(`Leadwright did not take the call ${path}: ${await response.text()}.`);
   const text = await response.text();
   return text === '' ? undefined : JSON.parse(text);
 }
 
-async function send(path: string, input: unknown, token: string | null): Promise<Response> {
+async function send(path: string, body: string, token: string | null): Promise<Response> {
   const headers: Record<string, string> = { 'Content-Type': 'application/json' };
   if (token !== null) headers['X-Leadwright-Token'] = token;
-  const body = input === undefined ? '' : JSON.stringify(input);
   try {
     return await fetch(path, { method: 'POST', headers, body });
   } catch {
@@ -92,7 +56,7 @@ async function send(path: string, input: unknown, token: string | null): Promise
 /** Keeps one request open: by it the program knows that this page is there. */
 async function stayAlive(token: string, page: string): Promise<never> {
   for (;;) {
-    await post('/alive', page, token).catch(() => undefined);
+    await post('/alive', JSON.stringify(page), token).catch(() => undefined);
     await new Promise((resolve) => setTimeout(resolve, RETRY_MS));
   }
 }

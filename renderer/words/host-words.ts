@@ -1,3 +1,4 @@
+import { megabytes } from '../../boards/base/megabytes';
 import { never } from '../../boards/base/never';
 import { roomWords } from '../../boards/document/problem/room-words';
 import type { ReadProblem, SaveProblem, ScarceRoom } from '../../boards/host';
@@ -9,10 +10,6 @@ const SAFE = 'Your work is still here, and a recovery copy is kept.';
 /** Words about a file that could not be opened, and that nothing is lost by it. */
 export function besideWork(words: Message): Message {
   return { ...words, advice: `${words.advice} ${KEPT}` };
-}
-
-function megabytes(bytes: number): string {
-  return `${(bytes / (1024 * 1024)).toFixed(1)}\u00a0MB`;
 }
 
 function message(title: string, line: string, advice: string, kept: string): Message {
@@ -162,7 +159,7 @@ export function saveProblemWords(problem: SaveProblem): Message {
     case 'invalid':
       return message(
         `${name} was not saved`,
-        `At ${problem.path}, expected: ${problem.expected}.`,
+        `${problem.path === '' ? 'Expected' : `At ${problem.path}, expected`}: ${problem.expected}.`,
         'Undo the last change, then save again.',
         SAFE,
       );

@@ -150,8 +150,8 @@ it('each save keeps what the file held; an earlier version is opened as unsaved 
     .last()
     .click();
   await dialog.waitFor({ state: 'detached' });
+  await expect.poll(() => stateOf(page)).toBe('recovered, not saved');
   expect(await leadsIn(page, 'On the shelf')).toHaveLength(0);
-  expect(await stateOf(page)).toBe('recovered, not saved');
   expect(buildIn(join(workplace.home, 'study.build.json')).seats.map(({ lead }) => lead)).not.toContain(
     'speaker',
   );

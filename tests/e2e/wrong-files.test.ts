@@ -99,7 +99,7 @@ const WRONG_FILES: readonly WrongFile[] = [
   {
     situation: 'larger than any build can be',
     text: ' '.repeat(32 * 1024 * 1024 + 1),
-    told: /at most 32 MB|up to 32\.0 MB/,
+    told: /(?:at most|up to) 32\sMB/,
     advised: MEANT,
   },
 ];

@@ -1,3 +1,4 @@
+import { megabytes } from '../../base/megabytes';
 import { LIMITS } from '../limits';
 import type { OpenProblem } from './problem';
 import { count } from './shown-value';
@@ -80,8 +81,4 @@ function moreLines(more: number): readonly string[] {
   if (more === 0) return [];
   const least = more + LIMITS.problemsShown >= LIMITS.problemsCounted ? 'at least ' : '';
   return [`And ${least}${count(more)}\u00a0more.`];
-}
-
-function megabytes(bytes: number): string {
-  return `${(bytes / 1024 / 1024).toFixed(bytes % (1024 * 1024) === 0 ? 0 : 1)}\u00a0MB`;
 }

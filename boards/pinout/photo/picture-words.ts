@@ -1,3 +1,4 @@
+import { megabytes } from '../../base/megabytes';
 import type { OpenWords } from '../../document/problem/problem-words';
 import { count } from '../../document/problem/shown-value';
 import { PICTURE_LIMITS, type PictureProblem } from './picture-problem';
@@ -65,8 +66,4 @@ function sizeWords({ widthPx, heightPx }: { readonly widthPx: number; readonly h
 
 function megapixels({ widthPx, heightPx }: { readonly widthPx: number; readonly heightPx: number }): string {
   return `${count(Math.round((widthPx * heightPx) / 1e6))}\u00a0megapixels`;
-}
-
-function megabytes(bytes: number): string {
-  return `${(bytes / 1024 / 1024).toFixed(bytes % (1024 * 1024) === 0 ? 0 : 1)}\u00a0MB`;
 }

@@ -89,6 +89,32 @@ describe('Opening and saving', () => {
     expect(readFileSync(path, 'utf8')).toBe(bareBoard('Bare'));
   });
 
+  test('What is longer than a file that is opened is not saved', async () => {
+    const { calls, handle, path } = await withBoard();
+    const grid = { rows: 1, cols: 1, pitchMm: 2.54, numbering: { scheme: 'by-row', from: 'top-left' } };
+    const place = { xMm: 10, yMm: 10, turn: 0 };
+    // Three bytes for each letter: of letters there are few enough.
+    const notes = '電'.repeat(10_000);
+    const connectors = (many: number) =>
+      Array.from({ length: many }, (_, at) => ({
+        ...{ id: `c-${at}`, print: '', title: 'panel', family: 'pin-header' },
+        ...{ grid, pins: [], place, notes },
+      }));
+    const save = (many: number) =>
+      calls.save({
+        handle,
+        document: { ...bareSheet('Long'), connectors: connectors(many) },
+        expected: null,
+      });
+    expect(await save(1_000)).toMatchObject({ ok: true });
+    const saved = readFileSync(path);
+    expect(await save(1_200)).toEqual({
+      ok: false,
+      problem: { code: 'invalid', name: 'bare.board.json', path: '', expected: 'at most 32\u00a0MB' },
+    });
+    expect(readFileSync(path).equals(saved)).toBe(true);
+  });
+
   test('A handle that nobody was given is refused everywhere', async () => {
     const { calls } = makeMachine();
     const handle = 'A'.repeat(32);

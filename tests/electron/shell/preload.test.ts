@@ -1,5 +1,5 @@
 import { beforeEach, expect, test, vi } from 'vitest';
-import { CHANNELS, type HostApi, type HostRequest } from '../../../boards/host';
+import { type Bridge, CHANNELS, type HostRequest } from '../../../boards/host';
 
 // Loaded once and kept, while the shell's own modules are loaded anew for each test.
 const standIn = await vi.hoisted(() => import('./recorded-electron'));
@@ -13,7 +13,7 @@ beforeEach(async () => {
   await import('../../../electron/preload');
 });
 
-const bridge = () => recorded.exposed.get('leadwright') as HostApi;
+const bridge = () => recorded.exposed.get('leadwright') as Bridge;
 
 test('The page is given one thing, with one function for each call and one to listen', () => {
   expect([...recorded.exposed.keys()]).toEqual(['leadwright']);
@@ -21,13 +21,13 @@ test('The page is given one thing, with one function for each call and one to li
   expect(Object.values(bridge()).every((each) => typeof each === 'function')).toBe(true);
 });
 
-test('Each function calls the channel of its own name, with one input', async () => {
+test('Each function calls the channel of its own name, with its input as JSON', async () => {
   const functions = Object.entries(bridge()).filter(([name]) => name !== 'onRequest');
   for (const [name, call] of functions as [string, (...given: unknown[]) => Promise<unknown>][]) {
     recorded.invoked.length = 0;
-    await call('input', 'leadwright:save');
+    await call('{}', 'leadwright:save');
     const takesInput = !CHANNELS[name as keyof typeof CHANNELS].input.safeParse(undefined).success;
-    expect(recorded.invoked).toEqual([[`leadwright:${name}`, takesInput ? 'input' : undefined]]);
+    expect(recorded.invoked).toEqual([[`leadwright:${name}`, takesInput ? '{}' : undefined]]);
   }
 });
 

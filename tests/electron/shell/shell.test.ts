@@ -37,7 +37,7 @@ async function start(files: readonly string[] = []): Promise<Started> {
   const sender = window.webContents;
   const call = async (channel: string, input?: unknown, senderFrame: unknown = sender.mainFrame) => {
     const handler = recorded.handlers.get(`leadwright:${channel}`) as (...given: unknown[]) => unknown;
-    return handler({ sender, senderFrame }, input);
+    return handler({ sender, senderFrame }, JSON.stringify(input));
   };
   return { window, folder, call };
 }
@@ -210,9 +210,13 @@ describe('Calls', () => {
     },
   );
 
-  test('an input that its channel does not take is refused', async () => {
-    const { call } = await start();
+  test('an input that its channel does not take is refused, and so is one that is not JSON', async () => {
+    const { call, window } = await start();
     await expect(call('open', { handle: '/etc/passwd' })).rejects.toThrow('Refused: bad-input');
+    const sender = window.webContents;
+    const raw = recorded.handlers.get('leadwright:open') as (...given: unknown[]) => Promise<unknown>;
+    for (const json of ['{', 7, {}])
+      await expect(raw({ sender, senderFrame: sender.mainFrame }, json)).rejects.toThrow('Refused: not JSON');
   });
 
   test('a file comes by the system’s dialog, and the page learns a handle', async () => {

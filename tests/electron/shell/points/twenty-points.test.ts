@@ -52,7 +52,8 @@ async function evidenceOf(sources: Sources): Promise<Evidence> {
         ...given: unknown[]
       ) => unknown;
       try {
-        await handler({ sender: window.webContents, senderFrame }, { page: 'page-of-the-shell' });
+        const json = JSON.stringify({ page: 'page-of-the-shell' });
+        await handler({ sender: window.webContents, senderFrame }, json);
         return true;
       } catch {
         return false;
