@@ -1,9 +1,8 @@
 import type { IncomingMessage } from 'node:http';
+import { INPUT_LIMIT_BYTES } from '../host/receive';
 
 /** What a request has to be before anything is done for it: the status it is refused with, or null. */
 export type Verdict = { readonly status: number; readonly reason: string } | null;
-
-const BODY_LIMIT_BYTES = 128 * 1024 * 1024;
 
 /**
  * Rules for every request: this protocol, this machine by the one name we gave, from our own page.
@@ -39,7 +38,7 @@ function refuseForeignPost(request: IncomingMessage, port: number): Verdict {
   if (length === undefined || request.headers['transfer-encoding'] !== undefined) {
     return { status: 411, reason: 'length required' };
   }
-  return Number(length) > BODY_LIMIT_BYTES ? { status: 413, reason: 'too large' } : null;
+  return Number(length) > INPUT_LIMIT_BYTES ? { status: 413, reason: 'too large' } : null;
 }
 
 function hasBody(request: IncomingMessage): boolean {

@@ -6,9 +6,12 @@ export type Received =
   | { readonly ok: true; readonly value: unknown }
   | { readonly ok: false; readonly problem: 'unknown-channel' | 'bad-input' };
 
-/** The input of a call from its JSON, which is empty where it takes none; null where it is not JSON. */
+/** As much as a call may bring: a file of the greatest length, and room for how it is packed. */
+export const INPUT_LIMIT_BYTES = 128 * 1024 * 1024;
+
+/** The input of a call from its JSON, which is empty where it takes none; null where it is not JSON, or too long. */
 export function inputIn(json: unknown): { readonly value: unknown } | null {
-  if (typeof json !== 'string') return null;
+  if (typeof json !== 'string' || json.length > INPUT_LIMIT_BYTES) return null;
   try {
     return { value: json === '' ? undefined : JSON.parse(json) };
   } catch {

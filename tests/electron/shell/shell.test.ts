@@ -2,6 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { CHANNELS } from '../../../boards/host';
+import { INPUT_LIMIT_BYTES } from '../../../electron/host/receive';
 import { bareBoard, bareSheet, scratchFolder } from '../scratch';
 import type { RecordedWindow } from './recorded-electron';
 
@@ -215,7 +216,8 @@ describe('Calls', () => {
     await expect(call('open', { handle: '/etc/passwd' })).rejects.toThrow('Refused: bad-input');
     const sender = window.webContents;
     const raw = recorded.handlers.get('leadwright:open') as (...given: unknown[]) => Promise<unknown>;
-    for (const json of ['{', 7, {}])
+    const tooLong = ' '.repeat(INPUT_LIMIT_BYTES + 1);
+    for (const json of ['{', 7, {}, tooLong])
       await expect(raw({ sender, senderFrame: sender.mainFrame }, json)).rejects.toThrow('Refused: not JSON');
   });
 
