@@ -34,15 +34,25 @@ export function placeInTray({ data }: Finding): string | undefined {
   return 'standoff' in data ? data.standoff : undefined;
 }
 
-/** The plug or part that a finding is about, by its id in the lead, or the standoff; empty where it is about more than one. */
-function subjectOf({ data }: Finding): string {
-  if ('part' in data) return data.part;
-  if ('standoff' in data) return data.standoff;
-  return 'plug' in data && data.plug ? data.plug.plug : '';
+/**
+ * What a finding is about beside leads and pins, of which some have none. What is measured or reckoned is not among
+ * it, since that changes with the smallest edit.
+ */
+function subjectsOf({ data }: Finding): readonly string[] {
+  return [
+    'part' in data ? data.part : '',
+    'plug' in data && data.plug ? data.plug.plug : '',
+    'connector' in data ? data.connector : '',
+    'unit' in data ? data.unit : '',
+    'units' in data ? data.units.join('+') : '',
+    'standoff' in data ? data.standoff : '',
+    'signal' in data ? data.signal : '',
+    'job' in data ? data.job : '',
+  ].filter((subject) => subject !== '');
 }
 
-/** A name for a finding that stays the same as long as it is about the same thing. */
+/** A name for a finding, its own among all of a build, that stays the same as long as it is about the same thing. */
 export function findingId(finding: Finding): string {
   const pins = finding.pins.map(({ connector, pin }) => `${connector}.${pin}`);
-  return [finding.code, finding.leads.join('+'), subjectOf(finding), pins.join('+')].join(':');
+  return [finding.code, finding.leads.join('+'), subjectsOf(finding).join('+'), pins.join('+')].join(':');
 }
