@@ -1,4 +1,5 @@
 import { Button } from '../look/button';
+import { keyed } from '../look/keyed';
 import { Window } from '../look/window';
 import type { Message } from '../store/dialog';
 
@@ -23,12 +24,12 @@ export function MessageDialog({
     >
       {message.lines.length > 3 ? (
         <ul className="message-lines">
-          {message.lines.map((line) => (
-            <li key={line}>{line}</li>
+          {keyed(message.lines).map(([key, line]) => (
+            <li key={key}>{line}</li>
           ))}
         </ul>
       ) : (
-        message.lines.map((line) => <p key={line}>{line}</p>)
+        keyed(message.lines).map(([key, line]) => <p key={key}>{line}</p>)
       )}
       <p>{message.advice}</p>
     </Window>

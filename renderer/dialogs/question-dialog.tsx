@@ -1,4 +1,5 @@
 import { Button } from '../look/button';
+import { keyed } from '../look/keyed';
 import { Window } from '../look/window';
 import type { Question } from '../store/dialog';
 
@@ -31,8 +32,8 @@ export function QuestionDialog({ question, answer }: QuestionDialogProps) {
         </>
       }
     >
-      {question.lines.map((line) => (
-        <p key={line}>{line}</p>
+      {keyed(question.lines).map(([key, line]) => (
+        <p key={key}>{line}</p>
       ))}
     </Window>
   );

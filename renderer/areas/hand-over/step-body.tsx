@@ -12,6 +12,7 @@ import { lyingAdvice } from '../../../boards/handover/pinout/lying-words';
 import { type BenchStep, wiresOf } from '../../../boards/handover/steps/bench-steps';
 import { type CloseUp, closeUpOfPlug, closeUpsOfProbes } from '../../../boards/handover/steps/close-up';
 import { lyingLines, METER_HOW, stepWords } from '../../../boards/handover/steps/step-words';
+import { keyed } from '../../look/keyed';
 import { colourWords } from '../../words/plug-words';
 import { CloseUpDrawing } from './close-up-drawing';
 import { StandoffDrawing } from './standoff-drawing';
@@ -49,8 +50,8 @@ export function StepBody({ build, step, tools, large = false }: StepBodyProps) {
 function Lines({ build, step }: Pick<StepBodyProps, 'build' | 'step'>) {
   return (
     <ul className="step-lines">
-      {stepWords(build, step).lines.map((line) => (
-        <li key={line}>{line}</li>
+      {keyed(stepWords(build, step).lines).map(([key, line]) => (
+        <li key={key}>{line}</li>
       ))}
     </ul>
   );
@@ -93,8 +94,8 @@ function PlugBody({ build, seated, tools, large }: PlugBodyProps) {
           </tbody>
         </table>
         <ul className="step-lines">
-          {lyingLines(seated).map((line) => (
-            <li key={line}>{line}</li>
+          {keyed(lyingLines(seated)).map(([key, line]) => (
+            <li key={key}>{line}</li>
           ))}
         </ul>
       </div>
@@ -137,8 +138,8 @@ function MeterBody({ build, step, tools, large }: MeterBodyProps) {
           <li key={reading.when}>
             <p>{probesWords(build, reading)}:</p>
             <p className="step-expected">{expectedWords(reading)}</p>
-            {otherwiseWords(reading).map((line) => (
-              <p key={line} className="soft">
+            {keyed(otherwiseWords(reading)).map(([key, line]) => (
+              <p key={key} className="soft">
                 {line}
               </p>
             ))}

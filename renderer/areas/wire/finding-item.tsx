@@ -4,6 +4,7 @@ import { type Finding, findingId, placeInTray, type Remedy } from '../../../boar
 import { wordsOf } from '../../../boards/findings/words';
 import { doCommand } from '../../do-command';
 import { Button } from '../../look/button';
+import { keyed } from '../../look/keyed';
 import { SeveritySign } from '../../look/severity-sign';
 import { SEVERITY_WORDS } from '../../words/severity-words';
 import { useSession, useWorkbench } from '../../workbench';
@@ -73,8 +74,8 @@ function Remedies({ remedies }: { readonly remedies: readonly Remedy[] }) {
   if (remedies.length === 0) return null;
   return (
     <ul className="remedies">
-      {remedies.map(({ text, command }) => (
-        <li key={text}>
+      {keyed(remedies, ({ text }) => text).map(([key, { text, command }]) => (
+        <li key={key}>
           {command ? (
             <Button kind="link" onPress={() => doCommand(workbench, command)}>
               {text}

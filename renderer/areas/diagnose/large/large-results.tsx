@@ -3,6 +3,7 @@ import { Heading } from 'react-aria-components/Heading';
 import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-words';
 import { trialCautions } from '../../../../boards/diagnosis/trials/cautions';
 import { WORKS_NOW } from '../../../../boards/diagnosis/trials/words';
+import { keyed } from '../../../look/keyed';
 import { useWorkbench } from '../../../workbench';
 import { noteResult } from '../doings';
 import type { ShownTrial } from '../next/use-shown-trial';
@@ -55,8 +56,8 @@ export function LargeResults({ diagnosis, shown, onClose }: LargeResultsProps) {
         ))}
       {words && (
         <ol className="large-trial-steps">
-          {words.steps.map((step) => (
-            <li key={step}>{step}</li>
+          {keyed(words.steps).map(([key, step]) => (
+            <li key={key}>{step}</li>
           ))}
         </ol>
       )}

@@ -5,6 +5,7 @@ import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-w
 import { trialCautions } from '../../../../boards/diagnosis/trials/cautions';
 import { resultWords } from '../../../../boards/diagnosis/trials/words';
 import { Button } from '../../../look/button';
+import { keyed } from '../../../look/keyed';
 import { effortWords, gainWords } from '../../../words/trouble-words';
 import { useWorkbench } from '../../../workbench';
 import { noteResult } from '../doings';
@@ -38,8 +39,8 @@ export const TrialCard = memo(function TrialCard({
         ))}
       </ul>
       <ol className="trial-steps" aria-label="Steps">
-        {steps.map((step) => (
-          <li key={step}>{step}</li>
+        {keyed(steps).map(([key, step]) => (
+          <li key={key}>{step}</li>
         ))}
       </ol>
       <h4 className="trial-ask">What came of it?</h4>

@@ -1,4 +1,5 @@
 import { boardRemarks } from '../../../../boards/fit/board-remarks';
+import { keyed } from '../../../look/keyed';
 import { SeveritySign } from '../../../look/severity-sign';
 import { PLAN_CLEAR_WORDS, planRemarkWords } from '../../../words/plan-words';
 import { useBuild } from '../../../workbench';
@@ -7,17 +8,17 @@ import { useBuild } from '../../../workbench';
 export function PlanSaid() {
   const build = useBuild();
   const said = planRemarkWords(build, boardRemarks(build.board));
-  const [first, ...more] = said;
+  const isClear = said.length === 0;
   const { connectors, outline } = build.board;
   const isEmpty = connectors.length === 0 && (outline.holes ?? []).length === 0;
   return (
     <section className="plan-said" aria-label="Look again">
-      {first === undefined ? (
+      {isClear ? (
         <p className="soft">{isEmpty ? '\u00a0' : PLAN_CLEAR_WORDS}</p>
       ) : (
         <ul>
-          {[first, ...more].map((words) => (
-            <li key={words} className="plan-remark">
+          {keyed(said).map(([key, words]) => (
+            <li key={key} className="plan-remark">
               <SeveritySign severity="doubt" />
               <span>{words}</span>
             </li>

@@ -10,6 +10,7 @@ import { AIRFLOW_SOURCE, airflowWords } from '../../../../boards/routing/case/ai
 import { doCommand } from '../../../do-command';
 import { freshId } from '../../../files/file-name';
 import { Button } from '../../../look/button';
+import { keyed } from '../../../look/keyed';
 import { blowsWords, WALL_WORDS } from '../../../words/tray-words';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
 import { Fold } from '../fold';
@@ -49,8 +50,8 @@ function Fans({ tray }: { readonly tray: Tray }) {
   return (
     <>
       <ul className="air-said" aria-label="What the fans do together">
-        {airflowWords(airflowOf(fans), tray).map((words) => (
-          <li key={words}>{words}</li>
+        {keyed(airflowWords(airflowOf(fans), tray)).map(([key, words]) => (
+          <li key={key}>{words}</li>
         ))}
       </ul>
       <RowGroup title="Where the struts look">

@@ -5,6 +5,7 @@ import { ASSIGN_SOURCES, provenWords } from '../../../../boards/routing/assign/w
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { Choice } from '../../../look/choice';
+import { keyed } from '../../../look/keyed';
 import { SeveritySign } from '../../../look/severity-sign';
 import { counted } from '../../../words/list-words';
 import { useBuild, useWorkbench } from '../../../workbench';
@@ -28,8 +29,8 @@ export function AssignSection() {
         <RowGroup
           key={kind}
           title={title}
-          below={loads.map((words) => (
-            <p key={words} className="soft small">
+          below={keyed(loads).map(([key, words]) => (
+            <p key={key} className="soft small">
               {words}
             </p>
           ))}
@@ -120,8 +121,8 @@ function Assumed({ build }: { readonly build: Build }) {
     <details className="assign-details">
       <summary>Taken as usual: {counted(said.length, 'figure')}</summary>
       <ul className="soft small">
-        {said.map((words) => (
-          <li key={words}>{words}</li>
+        {keyed(said).map(([key, words]) => (
+          <li key={key}>{words}</li>
         ))}
       </ul>
     </details>

@@ -1,3 +1,4 @@
+import { keyed } from '../../../look/keyed';
 import type { ToldWay } from './chosen-way';
 import { useChosenWay } from './use-chosen-way';
 
@@ -44,8 +45,8 @@ function Way({ way: { when, head, steps } }: { readonly way: ToldWay }) {
       </p>
       {steps.length > 0 && (
         <ol className="power-steps small">
-          {steps.map((step) => (
-            <li key={step}>{step}</li>
+          {keyed(steps).map(([key, step]) => (
+            <li key={key}>{step}</li>
           ))}
         </ol>
       )}

@@ -3,6 +3,7 @@ import type { Unserved, WayOut } from '../../../../boards/planner/ways-out';
 import { conflictWords, helplessWords, wayOutWords } from '../../../../boards/planner/words';
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
+import { keyed } from '../../../look/keyed';
 import { SeveritySign } from '../../../look/severity-sign';
 import { useBuild, useSession, useWorkbench } from '../../../workbench';
 import { plugTitleOf } from '../placing/hand';
@@ -82,10 +83,10 @@ function Explained({ unserved, onRemedy }: ExplainedProps) {
       </h3>
       {helpless !== '' && <p className="soft">{helpless}</p>}
       <ul className="remedies">
-        {waysOut.map((way) => {
+        {keyed(waysOut, (way) => wayOutWords(build, plug, way)).map(([key, way]) => {
           const words = wayOutWords(build, plug, way);
           return (
-            <li key={words}>
+            <li key={key}>
               {way.command || way.letGo.length > 0 ? (
                 <Button kind="link" onPress={() => apply(way)}>
                   {words}
