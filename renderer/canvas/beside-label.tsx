@@ -1,6 +1,5 @@
 import { useLayoutEffect, useRef } from 'react';
 import type { Rect } from '../../boards/drawing/geometry';
-import { keyed } from '../look/keyed';
 import { toScreen } from './view';
 import type { ViewHandle } from './view-handle';
 
@@ -30,8 +29,8 @@ export function BesideLabel({ lines, around, view, kind }: BesideLabelProps) {
   if (lines.length === 0) return null;
   return (
     <div ref={element} className="beside-label" data-kind={kind}>
-      {keyed(lines).map(([key, line]) => (
-        <div key={key}>{line}</div>
+      {lines.map((line) => (
+        <div key={line}>{line}</div>
       ))}
     </div>
   );
