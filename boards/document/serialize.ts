@@ -13,7 +13,7 @@ import type { OpenProblem } from './problem/problem';
 export function serialize(document: Document): string {
   const format = FORMATS.find(({ format }) => format === document.format);
   if (format === undefined) throw new Error(`No format ${document.format}`);
-  return laidOut(format.schema.parse(document) as Document);
+  return laidOut(format.schema.parse(document));
 }
 
 /**
@@ -25,6 +25,6 @@ export function serializeData(data: unknown): Result<string, OpenProblem> {
   return read.ok ? ok(laidOut(read.value)) : read;
 }
 
-function laidOut(document: Document): string {
+function laidOut(document: unknown): string {
   return `${prettyJson(document)}\n`;
 }

@@ -16,7 +16,7 @@ interface PlainTimes {
 }
 
 interface PlainPage {
-  drawPlain(widthPx: number, heightPx: number): Promise<number>;
+  readonly drawn: Promise<number>;
   savePlain(): Promise<number>;
 }
 
@@ -52,7 +52,7 @@ export async function plainTimes(browser: Browser, script: string, file: string)
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
   try {
     await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
-    const openMs = await page.evaluate(() => (globalThis as unknown as PlainPage).drawPlain(640, 480));
+    const openMs = await page.evaluate(() => (globalThis as unknown as PlainPage).drawn);
     const saveMs = await page.evaluate(() => (globalThis as unknown as PlainPage).savePlain());
     return { openMs, saveMs };
   } finally {

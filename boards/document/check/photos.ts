@@ -1,3 +1,4 @@
+import { megabytes } from '../../base/megabytes';
 import type { BoardSheet } from '../board-sheet';
 import type { Connector } from '../connector';
 import { LIMITS } from '../limits';
@@ -13,8 +14,8 @@ export function checkPhotos({ photos = [], connectors }: BoardSheet, path: strin
   if (length > LIMITS.photosLength) {
     list.add(() => ({
       path,
-      expected: `pictures of at most ${megabytes(LIMITS.photosLength)} in all`,
-      found: megabytes(length),
+      expected: `pictures of at most ${megabytes(bytesIn(LIMITS.photosLength))} in all`,
+      found: megabytes(bytesIn(length)),
     }));
     return;
   }
@@ -58,7 +59,7 @@ function checkPoints(
   });
 }
 
-/** Letters of base64 as the bytes they stand for. */
-function megabytes(letters: number): string {
-  return `${((letters * 3) / 4 / 1024 / 1024).toFixed(1)}\u00a0MB`;
+/** How many bytes so many letters of base64 stand for. */
+function bytesIn(letters: number): number {
+  return (letters * 3) / 4;
 }

@@ -171,7 +171,7 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
       return board([], { photos: data.map((each, at) => photo({ id: `photo-${at}`, data: each })) });
     },
     path: 'photos',
-    expected: 'pictures of at most 18.0\u00a0MB in all',
+    expected: 'pictures of at most 18\u00a0MB in all',
   },
   pointsPerPhoto: {
     make: (size) => {

@@ -5,6 +5,7 @@ import { inRoot } from '../../../electron/start/place.mjs';
 import type { Tried, TrustRow } from '../row';
 import { readRun, runTests, triedBy } from '../run-tests';
 
+/** As many as there were when this was written: a run with fewer has lost some. */
 const E2E_TESTS = 234;
 /** What `alone.mjs` ends with where no network can be made. */
 const NO_NETWORK = 3;
