@@ -3,7 +3,7 @@ import { useStore } from 'zustand';
 import type { Build } from '../boards/document/build';
 import type { HostApi, Output } from '../boards/host';
 import type { CanvasView } from './canvas/canvas-props';
-import type { Editor, EditorStore, OpenBuild } from './store/editor';
+import type { Editor, EditorStore } from './store/editor';
 import type { Recovery } from './store/recovery';
 import type { Session, SessionStore } from './store/session-store';
 
@@ -37,13 +37,12 @@ export function useEditor<T>(select: (editor: Editor) => T): T {
   return useStore(useWorkbench().editor, select);
 }
 
-/** The open document, in views that are only shown while there is one. */
-function useOpen(): OpenBuild {
-  const open = useEditor((editor) => editor.open);
-  if (open === null) throw new Error('Nothing is open');
-  return open;
-}
-
+/**
+ * The open build, in views that are only shown while there is one. A save makes no other build of it: nothing is
+ * drawn again for that.
+ */
 export function useBuild(): Build {
-  return useOpen().history.present;
+  const build = useEditor(({ open }) => open?.history.present);
+  if (build === undefined) throw new Error('Nothing is open');
+  return build;
 }

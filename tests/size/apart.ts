@@ -1,0 +1,29 @@
+import { fork } from 'node:child_process';
+import { once } from 'node:events';
+import { inRoot } from '../../electron/start/place.mjs';
+
+/** A program that serves pages, in a process of its own. */
+export interface Apart {
+  readonly url: string;
+  readonly end: () => Promise<void>;
+}
+
+/**
+ * Begins one of this folder, which sends where to go. Apart, as every program is: what the tests leave for the engine
+ * to clear up is not to count, nor what it has learned from the run before.
+ */
+export async function begin(script: string, args: readonly string[]): Promise<Apart> {
+  const child = fork(inRoot('tests', 'size', script), args);
+  const gone = once(child, 'exit');
+  const [url] = await Promise.race([
+    once(child, 'message'),
+    gone.then(([code]) => Promise.reject(new Error(`${script} ended with ${code}`))),
+  ]);
+  return {
+    url,
+    end: async () => {
+      child.disconnect();
+      await gone;
+    },
+  };
+}
