@@ -1,8 +1,5 @@
 import { ENGINE_NAMES } from './hostile-texts';
 
-/** Files, edits and pastes in which names of the engine are tried. */
-export const PAYLOADS = 1_000;
-
 function deep(levels: number): unknown {
   let value: unknown = [];
   for (let at = 0; at < levels; at++) value = [value];

@@ -1,9 +1,10 @@
 import { LIMITS } from '../../../boards/document/limits';
 import { CHANNELS } from '../../../boards/host';
 import { PICTURE_LIMITS } from '../../../boards/pinout/photo/picture-problem';
+import { PAYLOADS } from '../../strangers/engine-payloads';
 import type { MutantFailure } from '../../strangers/failures';
 import { guided } from '../../strangers/guided.mjs';
-import { HARMFUL_INPUTS, PAYLOADS } from '../../strangers/harmful-inputs';
+import { HARMFUL_INPUTS } from '../../strangers/harmful-inputs';
 import { HARMFUL_PICTURES } from '../../strangers/harmful-pictures';
 import { HOSTILE_TEXTS } from '../../strangers/hostile-texts';
 import { mutants } from '../../strangers/mutants.mjs';
@@ -90,8 +91,8 @@ export const ROWS: readonly TrustRow[] = [
   {
     id: 'S11',
     promise: 'Names that the engine gives a meaning to change nothing that all objects share',
-    target: { count: 1_000, what: 'files, edits and pastes' },
-    run: () => tryAll(PAYLOADS, ['tests/strangers/calls.test.ts']),
+    target: { count: 3_000, what: 'files, edits and pastes, beside builds with such names for ids' },
+    run: () => tryAll(3 * PAYLOADS, ['tests/strangers/engine-names.test.ts']),
   },
   {
     id: 'S12',
