@@ -5,13 +5,11 @@ import { expect, it } from 'vitest';
 import { wired } from '../boards/library/demo-files';
 import { demoFile } from './bench-work';
 import { takeOff } from './hands';
-import { stateOf } from './reading';
+import { editKept, goToNames, killPage, makeEdit, takeUp } from './killed-page';
+import { leadsIn } from './reading';
 import { workplaceFor } from './workplace';
 
 const workplace = workplaceFor('each test');
-
-/** `npm run soak` asks for more. */
-const CRASHES = Number(process.env.LEADWRIGHT_CRASHES ?? 2);
 
 async function workOnDemo(): Promise<Page> {
   copyFileSync(demoFile('wired.build.json'), join(workplace.home, 'study.build.json'));
@@ -20,29 +18,28 @@ async function workOnDemo(): Promise<Page> {
   return page;
 }
 
-const kept = () => {
-  const folder = join(`${workplace.home}-data`, 'recovery');
-  return readdirSync(folder).filter((name) => name.endsWith('.copy'));
-};
-
-it.each(Array.from({ length: CRASHES }, (_, at) => at + 1))(
-  'a page whose process is killed has its work offered again, crash %d',
-  async () => {
-    const page = await workOnDemo();
-    // The promise: at most five seconds of edits are lost.
-    await page.waitForTimeout(5_000);
-    expect(kept()).not.toEqual([]);
-    const devtools = await page.context().newCDPSession(page);
-    const crashed = page.waitForEvent('crash');
-    void devtools.send('Page.crash').catch(() => undefined);
-    await crashed;
-    await page.context().close();
-
-    const again = await workplace.open();
-    await again.getByRole('button', { name: 'Take up again: study.build.json' }).click();
-    await expect.poll(() => stateOf(again)).toBe('recovered, not saved');
-  },
-);
+it.each([
+  { manner: 'without a pause', pauseMs: 0 },
+  { manner: 'with a rest after each edit', pauseMs: 1_500 },
+])('a page that is worked $manner and killed has what its copies held offered again', async ({ pauseMs }) => {
+  const page = await workOnDemo();
+  await goToNames(page);
+  let number = 0;
+  await expect
+    .poll(async () => {
+      number = (await makeEdit(page, number + 1)).number;
+      await page.waitForTimeout(pauseMs);
+      return editKept(`${workplace.home}-data`);
+    })
+    .toBeGreaterThanOrEqual(3);
+  const kept = editKept(`${workplace.home}-data`);
+  await killPage(page);
+  const again = await workplace.open();
+  const found = await takeUp(again, 'study.build.json');
+  expect(await leadsIn(again, 'On the shelf')).toHaveLength(1);
+  expect(found).toBeGreaterThanOrEqual(kept);
+  expect(found).toBeLessThanOrEqual(number);
+});
 
 it('a failure of the window is said plainly, keeps the work and leaves a report that names nothing of it', async () => {
   const page = await workOnDemo();
