@@ -42,7 +42,9 @@ const host = openHost({
       return chosen.filePaths[0] ?? null;
     },
     chooseSave: async (suggested) => {
-      const options = { filters: filtersFor(suggested), defaultPath: suggested };
+      // On Linux the dialog asks before it names a file that is there only where it is told to.
+      const properties = ['showOverwriteConfirmation' as const];
+      const options = { filters: filtersFor(suggested), defaultPath: suggested, properties };
       const chosen = await (window ? dialog.showSaveDialog(window, options) : dialog.showSaveDialog(options));
       return chosen.canceled ? null : chosen.filePath;
     },

@@ -97,7 +97,7 @@ export const recorded = {
   exposed: new Map<string, unknown>(),
   invoked: [] as unknown[][],
   renderer: new EventEmitter(),
-  dialogs: { open: [] as string[], save: '' },
+  dialogs: { open: [] as string[], save: '', asked: [] as Record<string, unknown>[] },
   theme: { themeSource: 'system' },
 };
 
@@ -105,7 +105,8 @@ export function forget(): void {
   recorded.app = new RecordedApp();
   RecordedWindow.all.length = 0;
   for (const table of [recorded.handlers, recorded.served, recorded.exposed]) table.clear();
-  for (const list of [recorded.schemes, recorded.menus, recorded.invoked]) list.length = 0;
+  for (const list of [recorded.schemes, recorded.menus, recorded.invoked, recorded.dialogs.asked])
+    list.length = 0;
   recorded.renderer.removeAllListeners();
 }
 
@@ -126,7 +127,11 @@ export const electron = {
   },
   dialog: {
     showOpenDialog: async () => ({ filePaths: recorded.dialogs.open }),
-    showSaveDialog: async () => ({ canceled: recorded.dialogs.save === '', filePath: recorded.dialogs.save }),
+    showSaveDialog: async (...given: (RecordedWindow | Record<string, unknown>)[]) => {
+      const options = given.at(-1);
+      if (options !== undefined && !(options instanceof RecordedWindow)) recorded.dialogs.asked.push(options);
+      return { canceled: recorded.dialogs.save === '', filePath: recorded.dialogs.save };
+    },
   },
   nativeTheme: recorded.theme,
   contextBridge: { exposeInMainWorld: (name: string, api: unknown) => recorded.exposed.set(name, api) },

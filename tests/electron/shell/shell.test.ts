@@ -258,6 +258,18 @@ describe('Calls', () => {
     expect(await place()).toBeNull();
   });
 
+  test('the system’s dialog is told to ask before it names a file that is there', async () => {
+    const { call } = await start();
+    recorded.dialogs.save = '';
+    await call('chooseSave', { suggested: 'Bench.build.json', kind: 'build' });
+    expect(recorded.dialogs.asked).toEqual([
+      expect.objectContaining({
+        defaultPath: 'Bench.build.json',
+        properties: ['showOverwriteConfirmation'],
+      }),
+    ]);
+  });
+
   test('a chosen theme is taken on by the parts that are not the page’s', async () => {
     const { call } = await start();
     await call('writeSettings', { theme: 'dark', largeType: false });
