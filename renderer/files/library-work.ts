@@ -12,8 +12,9 @@ import { idsIn, type ReadLibrary, twinIn } from './read-library';
 import { readDocument } from './reading/read-document';
 import { kindOfSheet, type Sheet, sheetWords } from './sheet';
 
-/** A sheet of the library as it was read, and the stamp of its file. */
+/** A sheet of the library as it was read, and the file it was read from. */
 export interface OpenedSheet {
+  readonly handle: string;
   readonly sheet: Sheet;
   readonly stamp: string;
 }
@@ -25,7 +26,7 @@ export async function openSheet(workbench: Workbench, handle: string): Promise<O
   const parsed = await readDocument(read.value.text);
   if (!parsed.ok) return shown(workbench, openProblemWords(parsed.problem, read.value.name));
   if (parsed.value.format === 'leadwright/build') return null;
-  return { sheet: parsed.value, stamp: read.value.stamp };
+  return { handle, sheet: parsed.value, stamp: read.value.stamp };
 }
 
 function shown(workbench: Workbench, message: Message): null {
@@ -131,8 +132,7 @@ export async function duplicateSheet(
 /** Calls a sheet of the library otherwise. The file keeps its name. */
 export async function renameSheet(
   workbench: Workbench,
-  handle: string,
-  { sheet, stamp }: OpenedSheet,
+  { handle, sheet, stamp }: OpenedSheet,
   name: string,
 ): Promise<string | null> {
   const place = { kind: 'over', handle, expected: stamp, setAside: false } as const;
@@ -140,9 +140,9 @@ export async function renameSheet(
 }
 
 /** Moves a sheet to the removed ones, after asking. */
-export async function removeSheet(workbench: Workbench, handle: string, title: string): Promise<boolean> {
+export async function removeSheet(workbench: Workbench, { handle, sheet }: OpenedSheet): Promise<boolean> {
   const choice = await askQuestion(workbench.session, {
-    title: `Remove “${title}” from the library?`,
+    title: `Remove “${sheet.name}” from the library?`,
     lines: ['Its file goes to the folder “removed” of the library, and can be imported again from there.'],
     choices: [{ id: 'remove', label: 'Remove' }],
   });

@@ -1,9 +1,9 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import {
   duplicateSheet,
   importSheet,
   keepSheet,
-  type OpenedSheet,
+  openSheet,
   removeSheet,
   renameSheet,
 } from '../../files/library-work';
@@ -19,6 +19,7 @@ import { LibraryFrame } from './library-frame';
 import { SheetDetails } from './sheet-details';
 import { SheetDoings } from './sheet-doings';
 import { useLibrary } from './use-library';
+import { useOpened } from './use-opened';
 import './library.css';
 
 interface LibraryDialogProps {
@@ -34,7 +35,8 @@ export function LibraryDialog({ keep, onClose }: LibraryDialogProps) {
   const inHand = useLibrary();
   const { library, reload } = inHand;
   const [chosen, setChosen] = useState<string | null>(null);
-  const [opened, setOpened] = useState<OpenedSheet | null>(null);
+  /** The sheet that a build is to begin with as soon as it has been read. */
+  const wanted = useRef<string | null>(null);
 
   /** Does something that may add or change a sheet, then shows the library with that sheet chosen. */
   const change = async (work: (library: ReadLibrary) => Promise<string | null>) => {
@@ -56,13 +58,27 @@ export function LibraryDialog({ keep, onClose }: LibraryDialogProps) {
       setChosen(handle);
     };
     void begin();
+    return () => {
+      wanted.current = null;
+    };
   }, []);
 
   const listed = library?.sheets.find(({ handle }) => handle === chosen);
-  const current = opened !== null && listed?.head?.outcome === 'sheet' ? opened : null;
+  const opened = useOpened(listed);
   const startNew = async (sheet: Sheet) => {
     onClose();
     await startWith(workbench, sheet);
+  };
+  const choose = (handle: string) => {
+    if (handle !== wanted.current) wanted.current = null;
+    setChosen(handle);
+  };
+  const startWithFile = async (handle: string) => {
+    wanted.current = handle;
+    const found = await openSheet(workbench, handle);
+    if (found === null || wanted.current !== handle) return;
+    wanted.current = null;
+    await startNew(found.sheet);
   };
   const goToFolder = async (handle: string | null) => {
     const used = await workbench.host.moveLibrary({ folder: handle });
@@ -104,8 +120,8 @@ export function LibraryDialog({ keep, onClose }: LibraryDialogProps) {
       <LibraryFrame
         inHand={inHand}
         chosen={chosen}
-        onChoose={setChosen}
-        onOpen={(handle) => handle === chosen && current && void startNew(current.sheet)}
+        onChoose={choose}
+        onOpen={(handle) => void startWithFile(handle)}
         empty={<LibraryEmpty hasBuild={build !== undefined} />}
       >
         {listed === undefined ? (
@@ -115,19 +131,17 @@ export function LibraryDialog({ keep, onClose }: LibraryDialogProps) {
             <SheetDetails
               key={`${listed.handle} ${listed.modifiedMs}`}
               listed={listed}
-              onRead={setOpened}
-              onRename={(sheet, name) =>
-                void change(() => renameSheet(workbench, listed.handle, sheet, name))
-              }
+              opened={opened}
+              onRename={(sheet, name) => void change(() => renameSheet(workbench, sheet, name))}
             />
-            {current && (
+            {opened && (
               <SheetDoings
-                sheet={current.sheet}
-                file={{ handle: listed.handle, onKept: () => void reload() }}
-                onStart={() => void startNew(current.sheet)}
-                onDuplicate={() => void change((whole) => duplicateSheet(workbench, whole, current))}
+                sheet={opened.sheet}
+                file={{ handle: opened.handle, onKept: () => void reload() }}
+                onStart={() => void startNew(opened.sheet)}
+                onDuplicate={() => void change((whole) => duplicateSheet(workbench, whole, opened))}
                 onRemove={async () => {
-                  if (await removeSheet(workbench, listed.handle, current.sheet.name)) {
+                  if (await removeSheet(workbench, opened)) {
                     setChosen(null);
                     await reload();
                   }

@@ -7,6 +7,7 @@ import { useWorkbench } from '../../workbench';
 import { LibraryFrame } from './library-frame';
 import { SheetDetails } from './sheet-details';
 import { useLibrary } from './use-library';
+import { useOpened } from './use-opened';
 import './library.css';
 
 interface PickSheetDialogProps {
@@ -22,9 +23,10 @@ export function PickSheetDialog({ of, answer }: PickSheetDialogProps) {
   const [chosen, setChosen] = useState<string | null>(null);
   useEffect(() => void reload(), [reload]);
   const listed = library?.sheets.find(({ handle }) => handle === chosen);
+  const opened = useOpened(listed);
   const use = async (handle: string) => {
-    const opened = await openSheet(workbench, handle);
-    if (opened !== null) answer(opened.sheet);
+    const found = await openSheet(workbench, handle);
+    if (found !== null) answer(found.sheet);
   };
   return (
     <Window
@@ -55,7 +57,7 @@ export function PickSheetDialog({ of, answer }: PickSheetDialogProps) {
         }
       >
         {listed ? (
-          <SheetDetails key={listed.handle} listed={listed} onRead={IGNORED} />
+          <SheetDetails key={listed.handle} listed={listed} opened={opened} />
         ) : (
           <p className="soft">Choose a sheet on the left to see it.</p>
         )}
@@ -63,5 +65,3 @@ export function PickSheetDialog({ of, answer }: PickSheetDialogProps) {
     </Window>
   );
 }
-
-const IGNORED = () => undefined;

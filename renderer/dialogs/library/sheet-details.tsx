@@ -1,39 +1,21 @@
-import { useEffect, useState } from 'react';
 import { LIMITS } from '../../../boards/document/limits';
-import { type OpenedSheet, openSheet } from '../../files/library-work';
+import type { OpenedSheet } from '../../files/library-work';
 import type { ListedSheet } from '../../files/read-library';
 import { TextLine } from '../../look/text-line';
 import { headWords, refusedWords } from '../../words/library-words';
 import { whenWords } from '../../words/time-words';
-import { useWorkbench } from '../../workbench';
 import { SheetPicture } from './sheet-picture';
 
 interface SheetDetailsProps {
   readonly listed: ListedSheet;
-  readonly onRead: (opened: OpenedSheet | null) => void;
+  /** The same in full, once it has been read. */
+  readonly opened: OpenedSheet | null;
   readonly onRename?: (opened: OpenedSheet, name: string) => void;
 }
 
 /** What is known of the chosen sheet: a picture, its name, where it lies; or why the file is no sheet. */
-export function SheetDetails({ listed, onRead, onRename }: SheetDetailsProps) {
-  const workbench = useWorkbench();
-  const [opened, setOpened] = useState<OpenedSheet | null>(null);
-  const { handle, head, name, modifiedMs } = listed;
-  const isSheet = head?.outcome === 'sheet';
-  useEffect(() => {
-    let gone = false;
-    const read = async () => {
-      const found = isSheet ? await openSheet(workbench, handle) : null;
-      if (gone) return;
-      setOpened(found);
-      onRead(found);
-    };
-    void read();
-    return () => {
-      gone = true;
-    };
-  }, [workbench, handle, isSheet, onRead]);
-
+export function SheetDetails({ listed, opened, onRename }: SheetDetailsProps) {
+  const { head, name, modifiedMs } = listed;
   if (head !== null && head.outcome !== 'sheet') {
     return (
       <div className="library-refused">

@@ -148,8 +148,8 @@ describe('keeping a sheet', () => {
 test('a duplicate has an id and a name of its own, and says the same', async () => {
   const b = bench();
   const sheet = named(b, 'first', 'First');
-  put(b, sheet);
-  await duplicateSheet(b, await whole(b), { sheet, stamp: 'stamp-1' });
+  const handle = put(b, sheet);
+  await duplicateSheet(b, await whole(b), { handle, sheet, stamp: 'stamp-1' });
   expect(twinIn(await whole(b), 'board', 'first-copy')?.head).toMatchObject({
     title: 'First, copy',
     count: sheet.connectors.length,
@@ -158,11 +158,12 @@ test('a duplicate has an id and a name of its own, and says the same', async () 
 
 test('a sheet is removed after asking only', async () => {
   const b = bench();
-  const handle = put(b, named(b, 'first'));
-  const kept = removeSheet(b, handle, 'first');
+  const sheet = named(b, 'first');
+  const first = { handle: put(b, sheet), sheet, stamp: 'stamp-1' };
+  const kept = removeSheet(b, first);
   await answer(b, null);
   expect([await kept, b.host.sheets.size]).toEqual([false, 1]);
-  const removed = removeSheet(b, handle, 'first');
+  const removed = removeSheet(b, first);
   await answer(b, 'remove');
   expect([await removed, b.host.sheets.size]).toEqual([true, 0]);
 });
