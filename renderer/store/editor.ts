@@ -82,5 +82,7 @@ export function changesOf({ history, saved }: OpenBuild): number {
   const back = history.past.findIndex((step) => step.build === saved);
   if (back >= 0) return history.past.length - back;
   const ahead = history.future.findIndex((step) => step.build === saved);
-  return ahead >= 0 ? ahead + 1 : history.past.length;
+  if (ahead >= 0) return ahead + 1;
+  // What was saved is in no step any more: there is a change, though every step of this window may be undone.
+  return saved === null ? history.past.length : Math.max(1, history.past.length);
 }

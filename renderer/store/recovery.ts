@@ -1,3 +1,4 @@
+import type { Build } from '../../boards/document/build';
 import type { HostApi, Input, SaveProblem } from '../../boards/host';
 import { changesOf, type EditorStore, isUnsaved } from './editor';
 
@@ -9,8 +10,8 @@ export const LONGEST_MS = 4_000;
 export interface Recovery {
   /** Another document is about to be opened: its copy gets a new name, or goes on in the one it came from. */
   readonly begin: (adopted?: string) => void;
-  /** Writes the copy at once, where there is something to lose. */
-  readonly keepNow: () => Promise<void>;
+  /** Writes the copy at once, where there is something to lose. False: there is, and it could not be written. */
+  readonly keepNow: () => Promise<boolean>;
   /** What is unsaved is being saved: until that is done a copy has time, as long as copies ever have. */
   readonly putOff: () => void;
   /** The copy is not needed any more: saved, closed, or thrown away on purpose. */
@@ -41,12 +42,14 @@ export function keepRecovery(
   let kept = false;
   let inTrouble = false;
   let lastMs = Number.NEGATIVE_INFINITY;
+  /** What would be offered again as it is: what was taken up from a copy, or written into one last. */
+  let held: Build | null = null;
   /** The first edit that no copy holds. */
   let unkeptMs: number | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let turn: Promise<unknown> = Promise.resolve();
 
-  const inTurn = (work: () => Promise<void>): Promise<void> => {
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
     const mine = turn.then(work);
     turn = mine.catch(() => undefined);
     return mine;
@@ -61,36 +64,44 @@ export function keepRecovery(
   };
   const schedule = () => keepIn(REST_MS);
 
-  const write = async (copy: Input<'keepRecovery'>) => {
+  const write = async (copy: Input<'keepRecovery'>): Promise<boolean> => {
     const problem = await host.keepRecovery(copy).then(
       (answer) => (answer.ok ? undefined : answer.problem),
       () => null,
     );
     if (problem === undefined) {
       inTrouble = false;
-      return;
+      return true;
     }
+    held = null;
     if (!inTrouble) onTrouble(problem);
     inTrouble = true;
     schedule();
+    return false;
   };
 
   const keepNow = async () => {
     clearTimeout(timer);
     unkeptMs = null;
     const { open } = editor.getState();
-    if (open === null || changesOf(open) === 0) return;
+    if (open === null || !isUnsaved(open)) return true;
+    const { present } = open.history;
+    // A copy of it may still be under way.
+    if (present === held) return inTurn(async () => held !== null);
     lastMs = Date.now();
     kept = true;
+    held = present;
     const { handle, stamp, name } = open.file;
-    const text = JSON.stringify(open.history.present);
-    const copy = { session: id, page, handle, stamp, name, text, changes: changesOf(open) };
-    await inTurn(() => write(copy));
+    // Something is unsaved, though undoing may have led back to where this window began.
+    const changes = Math.max(1, changesOf(open));
+    const copy = { session: id, page, handle, stamp, name, text: JSON.stringify(present), changes };
+    return inTurn(() => write(copy));
   };
 
   const drop = async () => {
     clearTimeout(timer);
     unkeptMs = null;
+    held = null;
     if (!kept) return;
     kept = false;
     const dropped = id;
@@ -100,13 +111,15 @@ export function keepRecovery(
 
   const stop = editor.subscribe(({ open }, { open: before }) => {
     if (open?.history.present === before?.history.present && open?.saved === before?.saved) return;
+    // What is opened is on disk as it is, in a file, a version or a copy.
+    if (open?.opening !== before?.opening) held = open?.history.present ?? null;
     if (open === null || !isUnsaved(open)) void drop();
     else schedule();
   });
 
   return {
     begin: (adopted) => {
-      void drop();
+      if (adopted !== id) void drop();
       id = adopted ?? newId();
       kept = adopted !== undefined;
     },

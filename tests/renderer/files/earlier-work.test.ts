@@ -26,6 +26,10 @@ async function answer({ session }: TestBench, choice: string | null) {
   dialog.answer(choice);
 }
 
+function never(): never {
+  throw new Error('There is no such copy');
+}
+
 const messageIn = ({ session }: TestBench) => session.getState().dialogs.at(-1);
 
 /** A bench on which a version, or a recovery copy, holds some text. */
@@ -109,6 +113,36 @@ describe.each(WAYS)('%s', (_, openIt) => {
     });
     expect(openOf(b)).toBe(before);
   });
+});
+
+test('A second recovery copy that is asked for while one is read is left where it is', async () => {
+  const b = holding(older(bench()));
+  b.host.copies.set('another', { ...(b.host.copies.get(OFFER.id) ?? never()), session: 'another' });
+  await Promise.all([
+    openRecovered(b, OFFER),
+    openRecovered(b, { ...OFFER, id: 'another' }),
+    openRecovered(b, OFFER),
+  ]);
+  expect(b.build().name).toBe('As it was');
+  expect([...b.host.copies.keys()]).toEqual([OFFER.id, 'another']);
+  // And not for ever.
+  const next = openRecovered(b, { ...OFFER, id: 'another' });
+  await answer(b, 'discard');
+  await next;
+  expect([...b.host.copies.keys()]).toEqual(['another']);
+});
+
+test('Work that was begun while a recovery copy is read is asked about', async () => {
+  const b = holding(older(bench()));
+  const takeRecovery: HostApi['takeRecovery'] = async (input) => {
+    b.run(takeOff);
+    return b.host.takeRecovery(input);
+  };
+  const opening = openRecovered(withHost(b, { takeRecovery }), OFFER);
+  await answer(b, null);
+  await opening;
+  expect(openOf(b).history.past).toHaveLength(1);
+  expect([...b.host.copies.keys()]).toContain(OFFER.id);
 });
 
 test('A recovery copy is worked on in the Wire area, and that it was opened is said to those who do not see', async () => {

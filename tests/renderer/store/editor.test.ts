@@ -47,6 +47,16 @@ describe('the unsaved mark', () => {
     expect([isUnsaved(open(b)), changesOf(open(b))]).toEqual([true, 1]);
   });
 
+  test('counts one where every step is undone, and what was saved is in none of them any more', () => {
+    const b = bench();
+    b.run(takeOff);
+    b.editor.getState().markSaved(open(b).opening, b.build(), open(b).file);
+    b.editor.getState().undo();
+    b.run({ name: 'rename-build', args: { name: 'Study machine 4' } });
+    b.editor.getState().undo();
+    expect([isUnsaved(open(b)), changesOf(open(b))]).toEqual([true, 1]);
+  });
+
   test('is not touched by a save that ends when something else is open', () => {
     const b = bench();
     b.run(takeOff);

@@ -5,6 +5,8 @@ import { bench, POWER_SWITCH, type TestBench } from '../stand-in';
 const takeOff = { name: 'unseat-plug', args: POWER_SWITCH } as const;
 const rename = (name: string) => ({ name: 'rename-build', args: { name } }) as const;
 
+const textsOf = (b: TestBench) => [...b.host.copies.values()].map(({ text }) => text);
+
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
@@ -94,6 +96,49 @@ describe('the recovery copy', () => {
     expect(b.host.copies.size).toBe(0);
   });
 
+  test('holds what is on the screen, also where undoing led back to the beginning and that is saved nowhere', async () => {
+    const b = bench();
+    const began = b.build();
+    b.run(takeOff);
+    const { opening = 0, file } = b.editor.getState().open ?? {};
+    if (file === undefined) throw new Error('Nothing is open');
+    b.editor.getState().markSaved(opening, b.build(), file);
+    b.editor.getState().undo();
+    b.run(rename('thought better of'));
+    await vi.advanceTimersByTimeAsync(LONGEST_MS);
+    expect(textsOf(b)).toEqual([JSON.stringify(b.build())]);
+    b.editor.getState().undo();
+    await vi.advanceTimersByTimeAsync(LONGEST_MS);
+    expect(textsOf(b)).toEqual([JSON.stringify(began)]);
+    expect([...b.host.copies.values()]).toMatchObject([{ changes: 1 }]);
+  });
+
+  test('is not written of what was taken up and not touched, and is once an edit to it is undone', async () => {
+    const b = bench();
+    const { file } = b.editor.getState().open ?? {};
+    if (file === undefined) throw new Error('Nothing is open');
+    b.recovery.begin('taken-up');
+    b.editor.getState().load(b.build(), file, null);
+    const takenUp = b.build();
+    await vi.advanceTimersByTimeAsync(2 * LONGEST_MS);
+    expect(textsOf(b)).toEqual([]);
+    b.run(takeOff);
+    await vi.advanceTimersByTimeAsync(LONGEST_MS);
+    b.editor.getState().undo();
+    await vi.advanceTimersByTimeAsync(LONGEST_MS);
+    expect(textsOf(b)).toEqual([JSON.stringify(takenUp)]);
+  });
+
+  test('that is taken up twice is not dropped for itself', async () => {
+    const b = bench();
+    b.run(takeOff);
+    await b.recovery.keepNow();
+    const [id = ''] = b.host.copies.keys();
+    b.recovery.begin(id);
+    await vi.advanceTimersByTimeAsync(0);
+    expect([...b.host.copies.keys()]).toEqual([id]);
+  });
+
   test('has a name of its own for each document, and the former one goes', async () => {
     const b = bench();
     b.run(takeOff);
@@ -134,11 +179,19 @@ describe('the recovery copy', () => {
     expect(b.host.copies.size).toBe(0);
   });
 
-  test('is written at once when a bug stops the window', async () => {
+  test('is written at once when a bug stops the window, and it is told whether it was', async () => {
     const b = bench();
+    expect(await b.recovery.keepNow()).toBe(true);
     b.run(takeOff);
-    await b.recovery.keepNow();
+    expect(await b.recovery.keepNow()).toBe(true);
     expect(b.host.copies.size).toBe(1);
+    b.run(rename('too much for the disk'));
+    b.host.keepRecovery = async () => ({
+      ok: false,
+      problem: { code: 'no-space', name: 'demo', room: null },
+    });
+    // Asked twice at once, as a window that fails while a copy is under way.
+    expect(await Promise.all([b.recovery.keepNow(), b.recovery.keepNow()])).toEqual([false, false]);
   });
 });
 
