@@ -23,3 +23,19 @@ export function usePart<Props>(part: FetchedPart<Props>): ComponentType<Props> {
   const [shown] = useState(() => part.ifThere() ?? part.Awaited);
   return shown;
 }
+
+const later: (() => Promise<unknown>)[] = [];
+
+/** A view in a file of its own: fetched when it is first shown, or by `fetchRest` before. */
+export function fetchedLater<Props extends object>(load: () => Promise<ComponentType<Props>>) {
+  later.push(load);
+  return lazy(async () => ({ default: await load() }));
+}
+
+/**
+ * Fetches, one after the other, what has not been shown yet: a window whose program has ended must still be able to
+ * say so, and to show all of the work.
+ */
+export async function fetchRest(): Promise<void> {
+  for (const load of later) await load().catch(() => undefined);
+}

@@ -5,11 +5,13 @@ import { App, fetchBench } from './app';
 import { CrashScreen } from './errors/crash-screen';
 import { ErrorBoundary } from './errors/error-boundary';
 import { writeReport } from './errors/write-report';
+import { fetchRest } from './fetched';
 import { openHandle } from './files/open-document';
 import { connect } from './host/connect';
 import './frame/frame.css';
 import { keepLook } from './look/keep-look';
 import { answerRequests } from './requests';
+import { closeWithoutSubject } from './store/dialog-subjects';
 import { createEditor } from './store/editor';
 import { keepRecovery } from './store/recovery';
 import { createSession } from './store/session-store';
@@ -39,7 +41,8 @@ export async function openWindow(): Promise<void> {
     <StrictMode>
       <WorkbenchContext value={workbench}>
         <ErrorBoundary
-          onBug={() => void workbench.recovery.keepNow()}
+          onBug={() => workbench.recovery.keepNow()}
+          onNoAnswer={(words) => workbench.session.getState().tell(words)}
           report={(thrown) => writeReport(host, thrown)}
         >
           <App />
@@ -49,7 +52,7 @@ export async function openWindow(): Promise<void> {
   );
   // After the first paint: the machine takes it as the sign that the page is there.
   requestAnimationFrame(() => tellState(workbench));
-  requestIdleCallback(() => void fetchBench());
+  requestIdleCallback(() => void fetchBench().then(fetchRest, () => undefined));
 }
 
 const LONGEST_BLANK_MS = 500;
@@ -64,6 +67,7 @@ async function makeWorkbench(host: HostApi, page: string): Promise<Workbench> {
   const session = createSession();
   session.getState().changeSettings(settings);
   keepLook(session);
+  closeWithoutSubject(editor, session);
   const recovery = keepRecovery(host, editor, {
     page,
     newId: () => crypto.randomUUID(),

@@ -17,7 +17,8 @@ async function answer(workbench: Workbench, request: HostRequest): Promise<void>
     case 'leave':
       return closeWindow(workbench);
     case 'action':
-      runAction(workbench, request.id);
+      // The system's menu knows of no dialog in front of the window; its actions would pull away what that is about.
+      if (workbench.session.getState().dialogs.length === 0) runAction(workbench, request.id);
   }
 }
 

@@ -12,7 +12,8 @@ export function tellState({ host, about, editor }: Workbench): void {
     if (title === told) return;
     told = title;
     document.title = title;
-    void host.showState({ name, unsaved });
+    // A machine that is gone has no title bar; whoever needs it for more than words will say that it is.
+    void host.showState({ name, unsaved }).catch(() => undefined);
   };
   tell();
   editor.subscribe(tell);

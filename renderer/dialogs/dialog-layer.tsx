@@ -1,71 +1,66 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
+import { fetchedLater } from '../fetched';
 import type { Dialog } from '../store/dialog';
 import { useSession, useWorkbench } from '../workbench';
+import { MessageDialog } from './message-dialog';
+import { QuestionDialog } from './question-dialog';
 
-const Search = lazy(() => import('./search-dialog').then((part) => ({ default: part.SearchDialog })));
-const Keys = lazy(() => import('./keys-dialog').then((part) => ({ default: part.KeysDialog })));
-const Cautions = lazy(() => import('./cautions-dialog').then((part) => ({ default: part.CautionsDialog })));
-const NewBuild = lazy(() => import('./new-build-dialog').then((part) => ({ default: part.NewBuildDialog })));
-const Recent = lazy(() => import('./recent-dialog').then((part) => ({ default: part.RecentDialog })));
-const Versions = lazy(() => import('./versions-dialog').then((part) => ({ default: part.VersionsDialog })));
-const AddConnector = lazy(() =>
-  import('./add-connector-dialog').then((part) => ({ default: part.AddConnectorDialog })),
+const Search = fetchedLater(() => import('./search-dialog').then((part) => part.SearchDialog));
+const Keys = fetchedLater(() => import('./keys-dialog').then((part) => part.KeysDialog));
+const Cautions = fetchedLater(() => import('./cautions-dialog').then((part) => part.CautionsDialog));
+const NewBuild = fetchedLater(() => import('./new-build-dialog').then((part) => part.NewBuildDialog));
+const Recent = fetchedLater(() => import('./recent-dialog').then((part) => part.RecentDialog));
+const Versions = fetchedLater(() => import('./versions-dialog').then((part) => part.VersionsDialog));
+const AddConnector = fetchedLater(() =>
+  import('./add-connector-dialog').then((part) => part.AddConnectorDialog),
 );
-const Numbering = lazy(() =>
-  import('../areas/document/connector/numbering-dialog').then((part) => ({ default: part.NumberingDialog })),
+const Numbering = fetchedLater(() =>
+  import('../areas/document/connector/numbering-dialog').then((part) => part.NumberingDialog),
 );
-const AddLead = lazy(() => import('./add-lead-dialog').then((part) => ({ default: part.AddLeadDialog })));
-const AddUnit = lazy(() => import('./add-unit-dialog').then((part) => ({ default: part.AddUnitDialog })));
-const UnitOf = lazy(() => import('./unit/unit-dialog').then((part) => ({ default: part.UnitDialog })));
-const Places = lazy(() => import('./places-dialog').then((part) => ({ default: part.PlacesDialog })));
-const PinList = lazy(() =>
-  import('../areas/document/pin-list/pin-list-dialog').then((part) => ({ default: part.PinListDialog })),
+const AddLead = fetchedLater(() => import('./add-lead-dialog').then((part) => part.AddLeadDialog));
+const AddUnit = fetchedLater(() => import('./add-unit-dialog').then((part) => part.AddUnitDialog));
+const UnitOf = fetchedLater(() => import('./unit/unit-dialog').then((part) => part.UnitDialog));
+const Places = fetchedLater(() => import('./places-dialog').then((part) => part.PlacesDialog));
+const PinList = fetchedLater(() =>
+  import('../areas/document/pin-list/pin-list-dialog').then((part) => part.PinListDialog),
 );
-const LooksLike = lazy(() =>
-  import('../areas/document/looks-like/looks-like-dialog').then((part) => ({
-    default: part.LooksLikeDialog,
-  })),
+const LooksLike = fetchedLater(() =>
+  import('../areas/document/looks-like/looks-like-dialog').then((part) => part.LooksLikeDialog),
 );
-const Library = lazy(() =>
-  import('./library/library-dialog').then((part) => ({ default: part.LibraryDialog })),
+const Library = fetchedLater(() => import('./library/library-dialog').then((part) => part.LibraryDialog));
+const PickSheet = fetchedLater(() =>
+  import('./library/pick-sheet-dialog').then((part) => part.PickSheetDialog),
 );
-const PickSheet = lazy(() =>
-  import('./library/pick-sheet-dialog').then((part) => ({ default: part.PickSheetDialog })),
+const Compare = fetchedLater(() => import('./compare/compare-dialog').then((part) => part.CompareDialog));
+const Photo = fetchedLater(() =>
+  import('../areas/document/photo/photo-dialog').then((part) => part.PhotoDialog),
 );
-const Compare = lazy(() =>
-  import('./compare/compare-dialog').then((part) => ({ default: part.CompareDialog })),
+const Meter = fetchedLater(() =>
+  import('../areas/document/meter/meter-dialog').then((part) => part.MeterDialog),
 );
-const Photo = lazy(() =>
-  import('../areas/document/photo/photo-dialog').then((part) => ({ default: part.PhotoDialog })),
+const PrintPinout = fetchedLater(() =>
+  import('./print-pinout/print-pinout-dialog').then((part) => part.PrintPinoutDialog),
 );
-const Meter = lazy(() =>
-  import('../areas/document/meter/meter-dialog').then((part) => ({ default: part.MeterDialog })),
+const LargeSteps = fetchedLater(() =>
+  import('../areas/hand-over/large/large-steps').then((part) => part.LargeSteps),
 );
-const PrintPinout = lazy(() =>
-  import('./print-pinout/print-pinout-dialog').then((part) => ({ default: part.PrintPinoutDialog })),
+const PrintBenchSheet = fetchedLater(() =>
+  import('./print-pinout/print-bench-sheet-dialog').then((part) => part.PrintBenchSheetDialog),
 );
-const LargeSteps = lazy(() =>
-  import('../areas/hand-over/large/large-steps').then((part) => ({ default: part.LargeSteps })),
+const PrintTrouble = fetchedLater(() =>
+  import('./print-pinout/print-trouble-dialog').then((part) => part.PrintTroubleDialog),
 );
-const PrintBenchSheet = lazy(() =>
-  import('./print-pinout/print-bench-sheet-dialog').then((part) => ({ default: part.PrintBenchSheetDialog })),
+const PrintLabels = fetchedLater(() =>
+  import('./print-pinout/print-labels-dialog').then((part) => part.PrintLabelsDialog),
 );
-const PrintTrouble = lazy(() =>
-  import('./print-pinout/print-trouble-dialog').then((part) => ({ default: part.PrintTroubleDialog })),
+const HeaderPicture = fetchedLater(() =>
+  import('./print-pinout/header-picture-dialog').then((part) => part.HeaderPictureDialog),
 );
-const PrintLabels = lazy(() =>
-  import('./print-pinout/print-labels-dialog').then((part) => ({ default: part.PrintLabelsDialog })),
-);
-const HeaderPicture = lazy(() =>
-  import('./print-pinout/header-picture-dialog').then((part) => ({ default: part.HeaderPictureDialog })),
-);
-const Message = lazy(() => import('./message-dialog').then((part) => ({ default: part.MessageDialog })));
-const Question = lazy(() => import('./question-dialog').then((part) => ({ default: part.QuestionDialog })));
-const Browse = lazy(() => import('./browse-dialog').then((part) => ({ default: part.BrowseDialog })));
+const Browse = fetchedLater(() => import('./browse-dialog').then((part) => part.BrowseDialog));
 
 /**
- * The open dialogs, each fetched when it is first wanted. Each waits for itself: one that is fetched
- * while another is open must not hide that one, or the two would take the focus from each other.
+ * The open dialogs, in files of their own but for the two that speak when nothing else works. Each waits for itself:
+ * one that is fetched while another is open must not hide that one, or the two would take the focus from each other.
  */
 export function DialogLayer() {
   const dialogs = useSession((session) => session.dialogs);
@@ -134,9 +129,9 @@ function Shown({ dialog }: { readonly dialog: Dialog }) {
     case 'header-picture':
       return <HeaderPicture connector={dialog.connector} onClose={close} />;
     case 'message':
-      return <Message message={dialog.message} onClose={close} />;
+      return <MessageDialog message={dialog.message} onClose={close} />;
     case 'question':
-      return <Question question={dialog.question} answer={dialog.answer} />;
+      return <QuestionDialog question={dialog.question} answer={dialog.answer} />;
     case 'browse-open':
       return <Browse purpose={{ kind: 'open', answer: dialog.answer }} />;
     case 'browse-folder':

@@ -9,12 +9,14 @@ export interface WrittenReport {
 
 interface CrashScreenProps {
   readonly thrown: unknown;
+  /** Whether unsaved work has been kept; null where that is not known yet, or nothing was open. */
+  readonly kept?: boolean | null;
   /** Writes the report; left out where there is no machine to write it. */
   readonly report?: (thrown: unknown) => Promise<WrittenReport | null>;
 }
 
 /** Said once when the program itself has failed: plainly, with the way on, and with the report to read. */
-export function CrashScreen({ thrown, report }: CrashScreenProps) {
+export function CrashScreen({ thrown, kept = null, report }: CrashScreenProps) {
   const [written, setWritten] = useState<WrittenReport | null>(null);
   const asked = useRef(false);
   useEffect(() => {
@@ -27,15 +29,22 @@ export function CrashScreen({ thrown, report }: CrashScreenProps) {
   return (
     <main className="crash" role="alert">
       <h1>The window cannot go on</h1>
-      <p>Something in the program failed that should not. Unsaved work has been kept as a recovery copy.</p>
+      <p>Something in the program failed that should not.</p>
       <p className="soft">It says: {detail}</p>
-      <p>Load the window again; the start screen will offer the recovery copy.</p>
+      <p>{keptWords(kept)}</p>
       <Button kind="main" onPress={() => location.reload()}>
         Load again
       </Button>
       {written !== null && <Report written={written} />}
     </main>
   );
+}
+
+function keptWords(kept: boolean | null): string {
+  if (kept === null) return 'Load the window again.';
+  return kept
+    ? 'Unsaved work has been kept as a recovery copy. Load the window again; the start screen will offer it.'
+    : 'What was changed last could not be kept as a recovery copy: the disk takes nothing, or the program behind this window has ended. Start Leadwright again; the start screen will offer what was kept before.';
 }
 
 function Report({ written: { name, folder, text } }: { readonly written: WrittenReport }) {

@@ -1,23 +1,28 @@
 import { Component, type ReactNode } from 'react';
+import { NoAnswer } from '../host/no-answer';
 import { CrashScreen, type WrittenReport } from './crash-screen';
 
 interface ErrorBoundaryProps {
   readonly children: ReactNode;
-  /** Keeps what can be kept. */
-  readonly onBug: () => void;
+  /** Keeps what can be kept. False: there is unsaved work, and it could not be. */
+  readonly onBug: () => Promise<boolean>;
+  /** Says that the program behind the window is gone; what is open stays on the screen. */
+  readonly onNoAnswer: (words: string) => void;
   /** Writes a report of the failure. */
   readonly report: (thrown: unknown) => Promise<WrittenReport | null>;
 }
 
 interface ErrorBoundaryState {
   readonly thrown: { readonly value: unknown } | null;
+  /** Whether unsaved work has been kept; null until that is known. */
+  readonly kept: boolean | null;
 }
 
 /** Catches what no part of the window expected: bugs while drawing, and those nobody awaited. */
 export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundaryState> {
-  override state: ErrorBoundaryState = { thrown: null };
+  override state: ErrorBoundaryState = { thrown: null, kept: null };
 
-  static getDerivedStateFromError(value: unknown): ErrorBoundaryState {
+  static getDerivedStateFromError(value: unknown): Pick<ErrorBoundaryState, 'thrown'> {
     return { thrown: { value } };
   }
 
@@ -32,22 +37,30 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
   }
 
   override componentDidCatch(): void {
-    this.props.onBug();
+    this.keep();
+  }
+
+  private keep(): void {
+    const tell = (kept: boolean) => this.setState({ kept });
+    void this.props.onBug().then(tell, () => tell(false));
   }
 
   private readonly onUncaught = (event: ErrorEvent | PromiseRejectionEvent): void => {
     const value: unknown = 'reason' in event ? event.reason : event.error;
     if (value === null || value === undefined) return;
-    this.props.onBug();
-    this.setState({ thrown: { value } });
+    if (value instanceof NoAnswer) this.props.onNoAnswer(value.message);
+    else {
+      this.keep();
+      this.setState({ thrown: { value } });
+    }
   };
 
   override render(): ReactNode {
-    const { thrown } = this.state;
+    const { thrown, kept } = this.state;
     return thrown === null ? (
       this.props.children
     ) : (
-      <CrashScreen thrown={thrown.value} report={this.props.report} />
+      <CrashScreen thrown={thrown.value} kept={kept} report={this.props.report} />
     );
   }
 }

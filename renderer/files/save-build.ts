@@ -3,7 +3,7 @@ import type { Saved, SaveProblem } from '../../boards/host';
 import { askQuestion } from '../store/ask';
 import type { SavePlace } from '../store/dialog';
 import type { OpenBuild } from '../store/editor';
-import { saveProblemWords } from '../words/host-words';
+import { noAnswerWords, saveProblemWords, unsavedWords } from '../words/host-words';
 import type { Workbench } from '../workbench';
 import { chooseFilePlace } from './choose-place';
 import { suggestedName } from './file-name';
@@ -65,7 +65,8 @@ async function saveTo(
   expected: string | null,
 ): Promise<boolean> {
   workbench.recovery.putOff();
-  const result = await write(workbench, open.history.present, handle, expected);
+  const result = await write(workbench, open.history.present, handle, expected).catch(() => null);
+  if (result === null) return unanswered(workbench, open);
   return result.ok ? saved(workbench, open, result.value) : refused(workbench, open, handle, result.problem);
 }
 
@@ -109,14 +110,18 @@ function saved(workbench: Workbench, { opening, history }: OpenBuild, written: S
   return true;
 }
 
+function unanswered({ session }: Workbench, { file }: OpenBuild): boolean {
+  session.getState().openDialog({ kind: 'message', message: noAnswerWords(file.name) });
+  return false;
+}
+
 async function refused(
   workbench: Workbench,
   open: OpenBuild,
   handle: string,
   problem: SaveProblem,
 ): Promise<boolean> {
-  void workbench.recovery.keepNow();
-  const words = saveProblemWords(problem);
+  const words = saveProblemWords(problem, unsavedWords(await workbench.recovery.keepNow()));
   if (problem.code !== 'changed-outside') {
     workbench.session.getState().openDialog({ kind: 'message', message: words });
     return false;

@@ -1,25 +1,24 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
 import { WireArea } from '../areas/wire/wire-area';
+import { fetchedLater } from '../fetched';
 import type { Area } from '../store/session';
 import { useSession } from '../workbench';
 import { Rail } from './rail';
 import { Strip } from './strip';
 import { TopBar } from './top-bar';
 
-const DocumentArea = lazy(() =>
-  import('../areas/document/document-area').then((part) => ({ default: part.DocumentArea })),
+const DocumentArea = fetchedLater(() =>
+  import('../areas/document/document-area').then((part) => part.DocumentArea),
 );
 
-const RouteArea = lazy(() =>
-  import('../areas/route/route-area').then((part) => ({ default: part.RouteArea })),
+const RouteArea = fetchedLater(() => import('../areas/route/route-area').then((part) => part.RouteArea));
+
+const DiagnoseArea = fetchedLater(() =>
+  import('../areas/diagnose/diagnose-area').then((part) => part.DiagnoseArea),
 );
 
-const DiagnoseArea = lazy(() =>
-  import('../areas/diagnose/diagnose-area').then((part) => ({ default: part.DiagnoseArea })),
-);
-
-const HandOverArea = lazy(() =>
-  import('../areas/hand-over/hand-over-area').then((part) => ({ default: part.HandOverArea })),
+const HandOverArea = fetchedLater(() =>
+  import('../areas/hand-over/hand-over-area').then((part) => part.HandOverArea),
 );
 
 /** The one frame of all areas: top bar, rail, the area, the strip. */

@@ -1,7 +1,8 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
+import { fetchedLater } from '../fetched';
 import { useWorkbench } from '../workbench';
 
-const MenuBar = lazy(() => import('./menu-bar').then((part) => ({ default: part.MenuBar })));
+const MenuBar = fetchedLater(() => import('./menu-bar').then((part) => part.MenuBar));
 
 /** The menus where the system draws none. They come a moment after the rest; their place is kept. */
 export function Menus() {

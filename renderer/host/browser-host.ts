@@ -1,5 +1,6 @@
 import type { HostApi } from '../../boards/host';
 import { hostBy } from './host-by';
+import { NoAnswer } from './no-answer';
 
 const TOKEN_KEY = 'leadwright-token';
 const RETRY_MS = 2_000;
@@ -37,7 +38,7 @@ async function tokenOfPage(): Promise<string> {
 
 async function post(path: string, json: string, token: string | null): Promise<unknown> {
   const response = await send(path, json, token);
-  if (response.status === 401) throw new Error('This window no longer belongs to a running Leadwright.');
+  if (response.status === 401) throw new NoAnswer('This window no longer belongs to a running Leadwright.');
   if (!response.ok) throw new Error(`Leadwright did not take the call ${path}: ${await response.text()}.`);
   const text = await response.text();
   return text === '' ? undefined : JSON.parse(text);
@@ -50,8 +51,8 @@ async function send(path: string, json: string, token: string | null): Promise<R
     const body = json.length > LONG_BODY ? new Blob([json]) : json;
     return await fetch(path, { method: 'POST', headers, body });
   } catch {
-    throw new Error(
-      'The program behind this window has ended. Start Leadwright again; unsaved work is kept.',
+    throw new NoAnswer(
+      'The program behind this window does not answer. Start Leadwright again; what was kept of unsaved work is offered there.',
     );
   }
 }

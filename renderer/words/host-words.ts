@@ -5,7 +5,7 @@ import type { ReadProblem, SaveProblem, ScarceRoom } from '../../boards/host';
 import type { Message } from '../store/dialog';
 
 const KEPT = 'What you have open stays as it is.';
-const SAFE = 'Your work is still here, and a recovery copy is kept.';
+const HERE = 'Your work is still here.';
 
 /** Words about a file that could not be opened, and that nothing is lost by it. */
 export function besideWork(words: Message): Message {
@@ -96,18 +96,39 @@ export function recoveryTroubleWords(problem: SaveProblem | null): string {
   return `No recovery copy could be written: ${why} Save your work now, to another disk if need be.`;
 }
 
-function noSpaceWords(name: string, room: ScarceRoom): Message {
+/** Where work is that could not be saved. */
+export function unsavedWords(kept: boolean): string {
+  return kept
+    ? 'Your work is still here, and a recovery copy is kept.'
+    : 'Your work is still here; a recovery copy could not be written either.';
+}
+
+/** That nobody answered when something was to be saved. */
+export function noAnswerWords(name: string): Message {
+  return message(
+    `“${name}” was not saved`,
+    'The program behind this window does not answer.',
+    'Leave this window open, start Leadwright again, and copy over what matters; what was kept before is offered there.',
+    unsavedWords(false),
+  );
+}
+
+function noSpaceWords(name: string, room: ScarceRoom, safe: string): Message {
   const title = `${name} was not saved`;
   const stays = 'The file on disk is as it was.';
   if (room === null)
-    return message(title, `The disk is full. ${stays}`, 'Free some space, or save to another disk.', SAFE);
+    return message(title, `The disk is full. ${stays}`, 'Free some space, or save to another disk.', safe);
   const { needed, free, missing } = roomWords(room);
   const line = `The disk is full: ${free === null ? 'nothing is free' : `there is room for ${free}`}, and ${needed} is needed. ${stays}`;
-  return message(title, line, `Make at least ${missing} free there, or save to another disk.`, SAFE);
+  return message(title, line, `Make at least ${missing} free there, or save to another disk.`, safe);
 }
 
-/** Why a file could not be saved, and what to do. */
-export function saveProblemWords(problem: SaveProblem): Message {
+/**
+ * Why a file could not be saved, and what to do.
+ *
+ * @param safe what has become of the work
+ */
+export function saveProblemWords(problem: SaveProblem, safe: string = HERE): Message {
   const name = `“${problem.name}”`;
   switch (problem.code) {
     case 'changed-outside':
@@ -115,67 +136,67 @@ export function saveProblemWords(problem: SaveProblem): Message {
         `${name} has changed on disk`,
         'Another program has written it since it was opened here.',
         'Save under another name, or replace it.',
-        SAFE,
+        safe,
       );
     case 'no-space':
-      return noSpaceWords(name, problem.room);
+      return noSpaceWords(name, problem.room, safe);
     case 'quota-used':
       return message(
         `${name} was not saved`,
         'What your account may use of that disk is used up. The file on disk is as it was.',
         'Remove files of yours there, or save to another disk.',
-        SAFE,
+        safe,
       );
     case 'no-permission':
       return message(
         `${name} was not saved`,
         'Your account may not write there.',
         'Save to a folder of your own.',
-        SAFE,
+        safe,
       );
     case 'read-only-disk':
-      return message(`${name} was not saved`, 'The disk is read-only.', 'Save to another disk.', SAFE);
+      return message(`${name} was not saved`, 'The disk is read-only.', 'Save to another disk.', safe);
     case 'folder-gone':
       return message(
         `${name} was not saved`,
         'Its folder is no longer there.',
         'Save to another folder.',
-        SAFE,
+        safe,
       );
     case 'special':
       return message(
         `${name} was not saved`,
         'There is something at that place that is not an ordinary file.',
         'Save under another name.',
-        SAFE,
+        safe,
       );
     case 'bad-name':
       return message(
         `${name} cannot be the name of a file`,
         `Expected: ${problem.expected}.`,
         'Choose another name.',
-        SAFE,
+        safe,
       );
     case 'invalid':
       return message(
         `${name} was not saved`,
         `${problem.path === '' ? 'Expected' : `At ${problem.path}, expected`}: ${problem.expected}.`,
         'Undo the last change, then save again.',
-        SAFE,
+        safe,
       );
     case 'stale-handle':
       return message(
         `${name} has to be chosen again`,
         'The program was started anew since it was opened.',
         'Use Save as.',
-        SAFE,
+        safe,
       );
     case 'unwritable':
       return message(
         `${name} was not saved`,
         `The system says: ${problem.detail}.`,
         'Save to another folder.',
-        SAFE,
+        safe,
       );
     default:
       return never(problem);

@@ -6,6 +6,7 @@ import type { Command } from '../../boards/edit/command';
 import type { HostApi, Input, Output } from '../../boards/host';
 import wiredText from '../../boards/library/demo/wired.build.json?raw';
 import type { CanvasView } from '../../renderer/canvas/canvas-props';
+import { closeWithoutSubject } from '../../renderer/store/dialog-subjects';
 import { createEditor } from '../../renderer/store/editor';
 import { keepRecovery } from '../../renderer/store/recovery';
 import { createSession } from '../../renderer/store/session-store';
@@ -167,6 +168,7 @@ export function bench(build: Build = wiredBuild()): TestBench {
   const host = standIn();
   const editor = createEditor();
   const session = createSession();
+  closeWithoutSubject(editor, session);
   const shown: string[] = [];
   const view: CanvasView = {
     zoomBy: () => undefined,

@@ -1,4 +1,5 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
+import { fetchedLater } from '../../fetched';
 import { ShelfTabs } from '../../look/shelf-tabs';
 import { useSession, useWorkbench } from '../../workbench';
 import { CanvasPane } from './canvas-pane';
@@ -13,9 +14,7 @@ import { useFocusBack } from './use-focus-back';
 import './shelf.css';
 import './wire.css';
 
-const SeatingPanel = lazy(() =>
-  import('./seating/seating-panel').then((part) => ({ default: part.SeatingPanel })),
-);
+const SeatingPanel = fetchedLater(() => import('./seating/seating-panel').then((part) => part.SeatingPanel));
 
 /** Leads on the left, the board in the middle, what it means on the right. */
 export function WireArea() {

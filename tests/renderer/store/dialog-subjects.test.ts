@@ -1,0 +1,88 @@
+import { describe, expect, test } from 'vitest';
+import type { HostRequest } from '../../../boards/host';
+import { answerRequests } from '../../../renderer/requests';
+import { askQuestion } from '../../../renderer/store/ask';
+import type { Dialog } from '../../../renderer/store/dialog';
+import { bench, POWER_SWITCH, type TestBench, wiredBuild, withHost } from '../stand-in';
+
+const open = (b: TestBench, ...dialogs: readonly Dialog[]) => {
+  for (const dialog of dialogs) b.session.getState().openDialog(dialog);
+};
+const kinds = (b: TestBench) => b.session.getState().dialogs.map(({ kind }) => kind);
+const undo = (b: TestBench) => b.editor.getState().undo();
+
+/** Another build in the place of the one that is open. */
+function openAnother(b: TestBench): void {
+  const { open: now, load } = b.editor.getState();
+  if (now === null) throw new Error('Nothing is open');
+  const build = wiredBuild();
+  load(build, now.file, build);
+}
+
+/** A connector that is not there before. */
+function addConnector(b: TestBench): void {
+  const [like] = b.build().board.connectors;
+  if (like === undefined) throw new Error('The demo has no connector');
+  b.run({ name: 'add-connector', args: { connector: { ...like, id: 'spare' } } });
+}
+
+describe('A dialog', () => {
+  test.each(['meter', 'photo', 'pin-list', 'looks-like', 'number-connector', 'header-picture'] as const)(
+    '(%s) of a connector closes when adding that is undone, and not before',
+    (kind) => {
+      const b = bench();
+      addConnector(b);
+      b.run({ name: 'rename-build', args: { name: 'Another name' } });
+      open(b, { kind, connector: 'spare' });
+      undo(b);
+      expect(kinds(b)).toEqual([kind]);
+      undo(b);
+      expect(kinds(b)).toEqual([]);
+    },
+  );
+
+  test('of a build closes with it, and when another one lies in its place', () => {
+    const b = bench();
+    const ofBuild: readonly Dialog[] = [
+      { kind: 'add-lead' },
+      { kind: 'large-trial' },
+      { kind: 'meter', connector: 'panel' },
+      { kind: 'places', plug: POWER_SWITCH },
+    ];
+    open(b, ...ofBuild, { kind: 'library' });
+    undo(b);
+    expect(kinds(b)).toHaveLength(5);
+    openAnother(b);
+    expect(kinds(b)).toEqual(['library']);
+    open(b, ...ofBuild);
+    b.editor.getState().close();
+    expect(kinds(b)).toEqual(['library']);
+  });
+
+  test('that asks stays until it is answered', async () => {
+    const b = bench();
+    const asked = askQuestion(b.session, { title: 'Which?', lines: [], choices: [] });
+    b.editor.getState().close();
+    const [dialog] = b.session.getState().dialogs;
+    if (dialog?.kind !== 'question') throw new Error('No question is open');
+    dialog.answer('this');
+    expect(await asked).toBe('this');
+  });
+});
+
+test('The system’s menu does nothing behind a dialog', async () => {
+  const b = bench();
+  let request: (request: HostRequest) => void = () => undefined;
+  const onRequest = (take: (request: HostRequest) => void) => {
+    request = take;
+    return () => undefined;
+  };
+  answerRequests(withHost(b, { onRequest }));
+  b.run({ name: 'rename-build', args: { name: 'Another name' } });
+  open(b, { kind: 'add-lead' });
+  request({ kind: 'action', id: 'edit.undo' });
+  expect(b.build().name).toBe('Another name');
+  b.session.setState({ dialogs: [] });
+  request({ kind: 'action', id: 'edit.undo' });
+  expect(b.build().name).toBe(wiredBuild().name);
+});
