@@ -33,7 +33,7 @@ export interface VersionLimits {
   readonly perFile: number;
   /** Of all files together. */
   readonly bytes: number;
-  /** Of two versions nearer than that, the later takes the place of the earlier one. */
+  /** Of saves nearer than that, the first and the last are kept, and what the last replaced. */
   readonly apartMs: number;
 }
 
@@ -62,40 +62,55 @@ export function fileVersions(
   const turns = makeTurns();
   const inTurn = <T>(work: () => Promise<T>) => turns.take(folder, work);
 
-  async function write(path: string, { text, savedMs }: Held): Promise<void> {
+  /** Of each file the version that its last save replaced, where the next save may take that out. */
+  const spare = new Map<string, string>();
+
+  async function write(path: string, { text, savedMs }: Held): Promise<string> {
     const bytes = Buffer.byteLength(text, 'utf8');
     roomBytes -= bytes;
-    const id = `${Math.max(0, Math.round(savedMs))}-${bytes}-${sha256(text).slice(0, 16)}`;
+    const id = `${Math.max(0, Math.round(savedMs))}-${bytes}-${hashOf(text)}`;
     const save = { path: join(folderOf(path), id + END), text, expected: null, mode: 0o600 };
     await saveFile(fs, save);
+    return id;
   }
 
-  /** Removes versions of one file: those in between two that are near, and more than there may be. */
-  async function thin(path: string): Promise<void> {
+  /** Removes versions of one file: the spare one where it is between two that are near, and more than there may be. */
+  async function thin(path: string, ofThisSave: readonly string[]): Promise<void> {
     const versions = await listIn(fs, folderOf(path));
-    const [newest, middle, oldest] = versions;
-    const isBetween =
-      newest !== undefined &&
-      middle !== undefined &&
-      oldest !== undefined &&
-      newest.savedMs - oldest.savedMs < limits.apartMs;
-    const tooMany = versions.slice(limits.perFile);
-    for (const { id } of isBetween ? [middle, ...tooMany] : tooMany)
+    const free = versions.filter(({ id }) => !ofThisSave.includes(id));
+    const between = free.filter(({ id }) => id === spare.get(path) && isBetween(versions, id));
+    const left = free.filter((version) => !between.includes(version));
+    const tooMany = left.slice(Math.max(0, limits.perFile - (versions.length - free.length)));
+    for (const { id } of [...between, ...tooMany])
       await fs.remove(join(folderOf(path), id + END)).catch(() => undefined);
   }
 
-  /** Removes the oldest versions of all files, until they have room; the newest of each file last of all. */
-  async function makeRoom(): Promise<void> {
-    const all: (Version & { readonly path: string; readonly isNewest: boolean })[] = [];
+  /** Whether the versions on either side of one are nearer than two that are both kept. */
+  function isBetween(versions: readonly Version[], id: string): boolean {
+    const at = versions.findIndex((version) => version.id === id);
+    const [later, earlier] = [versions[at - 1], versions[at + 1]];
+    return later !== undefined && earlier !== undefined && later.savedMs - earlier.savedMs < limits.apartMs;
+  }
+
+  /**
+   * Removes versions of all files until they have room, first what was replaced longest ago, then the newest of
+   * each file; last of all what the save itself wrote and replaced.
+   */
+  async function makeRoom(path: string, ofThisSave: readonly string[]): Promise<void> {
+    const kept = ofThisSave.map((id) => join(folderOf(path), id + END));
+    const all: { readonly path: string; readonly bytes: number; turn: number; sinceMs: number }[] = [];
     for (const { name, kind } of await fs.list(folder)) {
       if (kind !== 'folder') continue;
       const versions = await listIn(fs, join(folder, name));
-      for (const [at, version] of versions.entries())
-        all.push({ ...version, path: join(folder, name, version.id + END), isNewest: at === 0 });
+      for (const [at, { id, bytes, savedMs }] of versions.entries()) {
+        const path = join(folder, name, id + END);
+        const turn = kept.includes(path) ? 2 : at === 0 ? 1 : 0;
+        // The time of a file is not that of its end: what lay there for years may have been replaced just now.
+        all.push({ path, bytes, turn, sinceMs: versions[at - 1]?.savedMs ?? savedMs });
+      }
     }
     let bytes = all.reduce((sum, version) => sum + version.bytes, 0);
-    const gone = (one: (typeof all)[number]) => (one.isNewest ? 1 : 0);
-    all.sort((first, second) => gone(first) - gone(second) || first.savedMs - second.savedMs);
+    all.sort((first, second) => first.turn - second.turn || first.sinceMs - second.sinceMs);
     for (const version of all) {
       if (bytes <= limits.bytes) break;
       await fs.remove(version.path).catch(() => undefined);
@@ -107,11 +122,18 @@ export function fileVersions(
   async function keep(path: string, now: Held, before: Held | null): Promise<void> {
     try {
       await fs.makeFolder(folderOf(path));
-      const known = new Set((await listIn(fs, folderOf(path))).map(({ id }) => id.split('-')[2]));
-      if (before !== null && !known.has(sha256(before.text).slice(0, 16))) await write(path, before);
-      await write(path, now);
-      await thin(path);
-      if (roomBytes < 0) await makeRoom();
+      const versions = await listIn(fs, folderOf(path));
+      const idOf = (text: string) => versions.find(({ id }) => id.endsWith(hashOf(text)))?.id;
+      const known = before === null ? undefined : idOf(before.text);
+      const isStep = idOf(now.text) === undefined || now.text === before?.text;
+      const replaced =
+        before === null ? [] : [known ?? (await write(path, cameBetween(before, versions[0], now)))];
+      const ofThisSave = [await write(path, now), ...replaced];
+      await thin(path, ofThisSave);
+      // No step on the way is what another program had put there, and what was left for an earlier version.
+      if (known !== undefined && known === versions[0]?.id && isStep) spare.set(path, known);
+      else spare.delete(path);
+      if (roomBytes < 0) await makeRoom(path, ofThisSave);
     } catch {
       // The file itself is saved; a disk that has no room for its versions keeps fewer of them.
     }
@@ -129,6 +151,14 @@ export function fileVersions(
     },
   };
 }
+
+/** What nobody had kept came into the file after its newest version and before now, whatever its own time says. */
+function cameBetween(before: Held, newest: Version | undefined, now: Held): Held {
+  const since = newest === undefined ? before.savedMs : Math.max(before.savedMs, newest.savedMs + 1);
+  return { text: before.text, savedMs: Math.min(since, now.savedMs - 1) };
+}
+
+const hashOf = (text: string): string => sha256(text).slice(0, 16);
 
 async function listIn(fs: FileSystem, folder: string): Promise<readonly Version[]> {
   return (await fs.list(folder))

@@ -27,8 +27,10 @@ test('What a file held is kept at each save, also what another program had put t
 
 test('Of saves within five minutes the first and the last are kept', async () => {
   const versions = fileVersions(DISK, scratchFolder());
-  for (const minute of [0, 1, 2, 3, 10])
-    await versions.keep(PATH, { text: `at ${minute}`, savedMs: minute * MINUTE_MS }, null);
+  await saveInTurn(
+    versions,
+    [0, 1, 2, 3, 10].map((minute) => at(minute)),
+  );
   expect((await versions.list(PATH)).map(({ savedMs }) => savedMs / MINUTE_MS)).toEqual([10, 3, 0]);
 });
 
@@ -104,13 +106,18 @@ test('What was there before is kept once, however often the same is saved over',
   expect(await heldTexts(versions)).toEqual(['two', 'one', 'before']);
 });
 
+/** Saves one after the other, where nobody else writes the file. */
+async function saveInTurn(versions: Versions, saves: readonly Held[]): Promise<void> {
+  for (const [place, now] of saves.entries()) await versions.keep(PATH, now, saves[place - 1] ?? null);
+}
+
 test('Two versions as far apart as five minutes are both kept; a second less, and the one between them goes', async () => {
   const apart = fileVersions(DISK, scratchFolder());
-  for (const minute of [0, 2, 5]) await apart.keep(PATH, at(minute), null);
-  expect(await heldTexts(apart)).toEqual(['at 5', 'at 2', 'at 0']);
+  await saveInTurn(apart, [at(0), at(2), at(5), at(6)]);
+  expect(await heldTexts(apart)).toEqual(['at 6', 'at 5', 'at 2', 'at 0']);
   const near = fileVersions(DISK, scratchFolder());
-  for (const minute of [0, 2, 5 - 1 / 60]) await near.keep(PATH, at(minute, `${minute > 4}`), null);
-  expect((await near.list(PATH)).length).toBe(2);
+  await saveInTurn(near, [at(0), at(2), at(5 - 1 / 60, 'just before 5'), at(6)]);
+  expect(await heldTexts(near)).toEqual(['at 6', 'just before 5', 'at 0']);
 });
 
 test('Of two versions none is between', async () => {
