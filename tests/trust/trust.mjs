@@ -7,6 +7,7 @@ import { inRoot } from '../../electron/start/place.mjs';
 import { runTool } from '../../electron/start/run-tool.mjs';
 import {
   afterRun,
+  besidePromises,
   outcomeOf,
   ROW_IDS,
   stands,
@@ -72,15 +73,18 @@ runTool('vitest', ['run', '--project', 'trust'], {
   ...smaller,
 });
 
-const results = afterRun(
-  new Map(Object.entries(readJson(RESULTS) ?? {})),
-  new Map(
-    ROW_IDS.map((id) => [id, readJson(inRoot('out', 'trust', `${id}.json`))]).filter(
-      ([, ran]) => ran !== null,
+const results = besidePromises(
+  afterRun(
+    new Map(Object.entries(readJson(RESULTS) ?? {})),
+    new Map(
+      ROW_IDS.map((id) => [id, readJson(inRoot('out', 'trust', `${id}.json`))]).filter(
+        ([, ran]) => ran !== null,
+      ),
     ),
+    { ids, soak },
+    stamp,
   ),
-  { ids, soak },
-  stamp,
+  readJson(inRoot('out', 'trust', 'promises.json')) ?? {},
 );
 if (!isPart) keep();
 

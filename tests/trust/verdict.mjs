@@ -10,9 +10,10 @@
  * @property {string} [notRun] why nothing, or not everything, was tried
  * @property {string} [on] the day on which it was run
  * @property {string} [commit] what was run
+ * @property {boolean} [outdated] the row promises something else by now, or more of it
  */
 
-/** @typedef {'held' | 'failed' | 'below target' | 'not run' | 'never run'} Outcome */
+/** @typedef {'held' | 'failed' | 'below target' | 'not run' | 'never run' | 'of another promise'} Outcome */
 
 /** Every row that the table has to have. */
 export const ROW_IDS = ['R', 'S'].flatMap((kind) =>
@@ -27,6 +28,7 @@ export const ROW_IDS = ['R', 'S'].flatMap((kind) =>
  */
 export function outcomeOf(row) {
   if (row === undefined) return 'never run';
+  if (row.outdated) return 'of another promise';
   if (row.failures.length > 0) return 'failed';
   if (row.tried >= row.target.count) return 'held';
   return row.notRun === undefined ? 'below target' : 'not run';
@@ -53,6 +55,25 @@ export function afterRun(before, ran, { ids, soak }, stamp) {
       after.set(id, { ...result, ...stamp, tried: 0, failures: ['It broke off and left no result.'] });
   for (const [id, result] of ran) after.set(id, { ...stamp, ...result });
   return after;
+}
+
+/**
+ * The same results, with those marked whose row promises something else by now.
+ * @param {ReadonlyMap<string, RowResult>} results
+ * @param {Readonly<Record<string, Pick<RowResult, 'promise' | 'target'>>>} promises as the rows have them
+ * @returns {Map<string, RowResult>}
+ */
+export function besidePromises(results, promises) {
+  return new Map(
+    [...results].map(([id, result]) => {
+      const now = promises[id];
+      const outdated =
+        now?.promise !== result.promise ||
+        now.target.count !== result.target.count ||
+        now.target.what !== result.target.what;
+      return [id, outdated ? { ...result, outdated } : result];
+    }),
+  );
 }
 
 const NUMBER = new Intl.NumberFormat('en');

@@ -1,6 +1,15 @@
 import { expect, test } from 'vitest';
 import { ALL_ROWS } from './all-rows';
-import { afterRun, outcomeOf, ROW_IDS, type RowResult, stands, tableForDocs, withTable } from './verdict.mjs';
+import {
+  afterRun,
+  besidePromises,
+  outcomeOf,
+  ROW_IDS,
+  type RowResult,
+  stands,
+  tableForDocs,
+  withTable,
+} from './verdict.mjs';
 
 const row = (more: Partial<RowResult>): RowResult => ({
   id: 'R1',
@@ -19,6 +28,7 @@ test.each<[string, RowResult | undefined, string, boolean]>([
   ['failed, and a reason not to run the rest', row({ failures: ['x'], notRun: 'no gcc' }), 'failed', false],
   ['nothing tried, for a reason', row({ tried: 0, notRun: 'there is no gcc' }), 'not run', true],
   ['nothing tried, for none', row({ tried: 0 }), 'below target', false],
+  ['of a promise that the row no longer makes', row({ outdated: true }), 'of another promise', false],
   ['no such row', undefined, 'never run', false],
 ])('%s', (_, result, outcome, good) => {
   expect(outcomeOf(result)).toBe(outcome);
@@ -58,6 +68,21 @@ test('A row that was asked for and left nothing broke off, and any other stays a
     ['R4', 'held', 500, undefined],
   ]);
   expect(outcomes(['R4'], false)).toContainEqual(['R4', 'failed', 0, '2026-01-02']);
+});
+
+test('What came of a row is of another promise once the row says or asks for something else', () => {
+  const { promise, target } = row({});
+  const outcomeBeside = (now: Record<string, Pick<RowResult, 'promise' | 'target'>>) =>
+    [...besidePromises(new Map([['R1', row({})]]), now).values()].map(outcomeOf);
+  expect(outcomeBeside({ R1: { promise, target } })).toEqual(['held']);
+  expect(outcomeBeside({ R1: { promise: 'Nothing is ever lost', target } })).toEqual(['of another promise']);
+  expect(outcomeBeside({ R1: { promise, target: { ...target, count: 400 } } })).toEqual([
+    'of another promise',
+  ]);
+  expect(outcomeBeside({ R1: { promise, target: { ...target, what: 'kills' } } })).toEqual([
+    'of another promise',
+  ]);
+  expect(outcomeBeside({})).toEqual(['of another promise']);
 });
 
 test('The table takes the place of the one before it', () => {
