@@ -142,9 +142,9 @@ async function copyAside({ fs }: Host, path: string): Promise<Result<string, Sav
   if (!read.ok) return refuse({ code: 'unwritable', name, detail: read.problem.code });
   const { text, stamp } = read.value;
   try {
-    const removed = join(dirname(path), REMOVED);
-    await fs.makeFolder(removed);
-    const copy = await freePath({ fs }, removed, name);
+    const removed = await removedFolder({ fs }, dirname(path));
+    if (!removed.ok) return removed;
+    const copy = await freePath({ fs }, removed.value, name);
     const saved = await saveFile(fs, { path: copy, text, expected: null, onlyNew: true });
     return saved.ok ? ok(stamp) : saved;
   } catch (thrown) {
@@ -158,8 +158,9 @@ async function moveAside(
 ): Promise<Result<{ readonly name: string; readonly folder: string }, SaveProblem>> {
   const name = basename(path);
   try {
-    const folder = join(dirname(path), REMOVED);
-    await fs.makeFolder(folder);
+    const removed = await removedFolder({ fs }, dirname(path));
+    if (!removed.ok) return removed;
+    const folder = removed.value;
     const free = await freePath({ fs }, folder, name);
     await fs.rename(path, free);
     await flushFolder(fs, folder);
@@ -168,6 +169,17 @@ async function moveAside(
   } catch (thrown) {
     return refuse(saveProblemOf(thrown, name));
   }
+}
+
+/** Made where it is not there. A link in its place would lead a sheet out of the library, and is refused. */
+async function removedFolder(
+  { fs }: Pick<Host, 'fs'>,
+  library: string,
+): Promise<Result<string, SaveProblem>> {
+  const path = join(library, REMOVED);
+  if ((await orNullIfMissing(fs.factsOfLink(path))) === null) await fs.makeFolder(path);
+  const { kind } = await fs.factsOfLink(path);
+  return kind === 'folder' ? ok(path) : refuse({ code: 'special', name: REMOVED });
 }
 
 /** "panel.board.json", or "panel-2.board.json" where that is taken. */

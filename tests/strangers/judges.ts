@@ -51,7 +51,9 @@ export async function judge(kind: Kind, bytes: Uint8Array, thorough: boolean): P
 
 async function judgeDocument(bytes: Uint8Array, thorough: boolean): Promise<string> {
   const disk = memoryFile(bytes);
-  const read = await readTextFile(disk, `/home/a/${NAME}`);
+  const path = `/home/a/${NAME}`;
+  const read = await readTextFile(disk, path);
+  if ([...disk.paths].join() !== path) throw new Error(`It looked at ${[...disk.paths].join(', ')}`);
   if (disk.asked.length > 0) throw new Error(`Reading it asked the disk to ${disk.asked.join(', ')}`);
   if (!read.ok) {
     const { title, lines, advice } = readProblemWords(read.problem, NAME);

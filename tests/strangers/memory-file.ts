@@ -3,11 +3,21 @@ import type { FileSystem, OpenFile } from '../../electron/host/file-system';
 export interface MemoryFile extends FileSystem {
   /** What was asked for besides reading: names of operations. */
   readonly asked: readonly string[];
+  /** Every path that was named to it, once. */
+  readonly paths: ReadonlySet<string>;
 }
 
 /** A disk that holds one file under every name. It is read as any file is; whatever would write is noted. */
 export function memoryFile(bytes: Uint8Array): MemoryFile {
   const asked: string[] = [];
+  const paths = new Set<string>();
+  /** Notes the path of what only looks. */
+  const at =
+    <T>(look: (path: string) => T) =>
+    async (path: string): Promise<T> => {
+      paths.add(path);
+      return look(path);
+    };
   const facts = {
     size: BigInt(bytes.length),
     mtimeNs: 1n,
@@ -38,13 +48,14 @@ export function memoryFile(bytes: Uint8Array): MemoryFile {
   };
   return {
     asked,
-    openToRead: async () => open(),
+    paths,
+    openToRead: at(open),
     createNew: never('create'),
     openFolder: never('open folder'),
-    facts: async () => facts,
-    factsOfLink: async () => facts,
+    facts: at(() => facts),
+    factsOfLink: at(() => facts),
     mayWrite: never('may write'),
-    realpath: async (path) => path,
+    realpath: at((path) => path),
     rename: never('rename'),
     remove: never('remove'),
     makeFolder: never('make folder'),

@@ -1,18 +1,15 @@
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
-import { BuildZ } from '../../boards/document/build';
-import { parseDocument } from '../../boards/document/parse';
-import type { FileKind } from '../../boards/host';
+import { CHANNELS, type FileKind } from '../../boards/host';
 import { openNamed } from '../../electron/cli/check';
 import { DISK } from '../../electron/host/file-system';
 import { readTextFile } from '../../electron/host/read-file';
+import { receive } from '../../electron/host/receive';
 import { inRoot } from '../../electron/start/place.mjs';
 import { makeMachine } from '../electron/host/machine';
-import { bareBoard, scratchFolder } from '../electron/scratch';
-import { withEveryText } from './every-text';
-import { memoryFile } from './memory-file';
+import { bareBoard, bareSheet, scratchFolder } from '../electron/scratch';
 import { NEVER_DONE } from './never-done';
 import { NO_FILES } from './no-files';
 import { WAYS_OUT } from './ways-out';
@@ -34,8 +31,11 @@ describe('a name for a new file', () => {
       const before = readdirSync(machine.home, { recursive: true });
       for (const kind of KINDS)
         for (const name of [way, `${way}.json`, `${way}.pdf`, `${way}.csv`]) {
-          if (name === '' || name.length > 255) continue;
-          const placed = await machine.calls.placeNew({ folder: handle, name, kind });
+          const answer = await receive(machine.calls, 'placeNew', { folder: handle, name, kind });
+          // A name that is too long is refused with the call, as are those of no letters at all.
+          expect(answer.ok).toBe(name.length <= 255);
+          if (!answer.ok) continue;
+          const placed = CHANNELS.placeNew.output.parse(answer.value);
           if (!placed.ok) {
             expect(placed.problem).toMatchObject({ code: 'bad-name' });
             continue;
@@ -50,20 +50,89 @@ describe('a name for a new file', () => {
       expect(readdirSync(machine.home, { recursive: true })).toEqual(before);
     },
   );
+
+  it.each(WAYS_OUT.map((way) => [JSON.stringify(way.slice(0, 40)), way]))(
+    '%s of a sheet leads nowhere but into the library',
+    async (_, way) => {
+      const machine = makeMachine();
+      for (const name of [way, `${way}.json`]) {
+        const place = { kind: 'new', name };
+        const answer = await receive(machine.calls, 'keepSheet', { document: bareSheet('Bare'), place });
+        expect(answer.ok).toBe(name.length <= 255);
+        if (!answer.ok) continue;
+        const kept = CHANNELS.keepSheet.output.parse(answer.value);
+        if (!kept.ok) expect(kept.problem.code).toBe('bad-name');
+        const sheets = join(machine.data, 'sheets');
+        expect(existsSync(sheets) ? readdirSync(sheets) : []).toEqual(kept.ok ? [kept.value.name] : []);
+        expect(existsSync(machine.data) ? readdirSync(machine.data) : []).toEqual(kept.ok ? ['sheets'] : []);
+      }
+      expect(readdirSync(machine.home)).toEqual([]);
+    },
+  );
 });
 
-describe('what a document says', () => {
-  it('is never taken for the name of a file: nothing but the document itself is read', async () => {
-    const text = readFileSync(inRoot('tests', 'golden', 'version-1', 'everything.build.json'), 'utf8');
-    for (const way of WAYS_OUT) {
-      const named = withEveryText(BuildZ, JSON.parse(text), () => way);
-      const disk = memoryFile(Buffer.from(JSON.stringify(named)));
-      const read = await readTextFile(disk, '/home/a/desk.build.json');
-      if (!read.ok) throw new Error(read.problem.code);
-      const opened = parseDocument(read.value.text);
-      if (!opened.ok) expect(opened.problem.code).toBe('invalid');
-      expect(disk.asked).toEqual([]);
+describe.skipIf(process.platform === 'win32')('a link that lies in the folder', () => {
+  const KEPT = 'as it was';
+  /** A folder of somebody else with a file in it, and a link to each beside a link to nothing. */
+  function linked(folder: string): { readonly outside: string; readonly file: string } {
+    const outside = scratchFolder();
+    const file = join(outside, 'theirs.json');
+    writeFileSync(file, KEPT);
+    for (const [name, to] of [
+      ['file', file],
+      ['folder', outside],
+      ['nothing', join(outside, 'not-there.json')],
+    ] as const)
+      symlinkSync(to, join(folder, `${name}.board.json`));
+    return { outside, file };
+  }
+  const NAMES = ['file.board.json', 'folder.board.json', 'nothing.board.json'];
+
+  it('is told as taken under a new name, so that the person is asked, and is not written through unasked', async () => {
+    const machine = makeMachine();
+    const { outside } = linked(machine.home);
+    const folder = machine.host.handles.give(machine.home);
+    for (const name of NAMES) {
+      const placed = await machine.calls.placeNew({ folder, name, kind: 'board' });
+      expect(placed).toMatchObject({ ok: true, value: { name, exists: true } });
     }
+    expect(readdirSync(outside)).toEqual(['theirs.json']);
+  });
+
+  it('gives way to a new sheet of the library, which gets another name', async () => {
+    const machine = makeMachine();
+    const library = join(machine.data, 'sheets');
+    mkdirSync(library, { recursive: true });
+    const { outside, file } = linked(library);
+    for (const name of NAMES) {
+      const kept = await machine.calls.keepSheet({
+        document: bareSheet('Bare'),
+        place: { kind: 'new', name },
+      });
+      expect(kept).toMatchObject({ ok: true, value: { name: name.replace('.board', '-2.board') } });
+    }
+    expect(readdirSync(outside)).toEqual(['theirs.json']);
+    expect(readFileSync(file, 'utf8')).toBe(KEPT);
+  });
+
+  it('in the place of the folder for removed sheets takes no sheet elsewhere', async () => {
+    const machine = makeMachine();
+    const library = join(machine.data, 'sheets');
+    const outside = scratchFolder();
+    mkdirSync(library, { recursive: true });
+    writeFileSync(join(library, 'bare.board.json'), bareBoard('Bare'));
+    symlinkSync(outside, join(library, 'removed'));
+    const listed = await machine.calls.listLibrary();
+    const handle = listed.ok ? (listed.value.files[0]?.handle ?? '') : '';
+    const removed = await machine.calls.removeSheet({ handle });
+    const replaced = await machine.calls.keepSheet({
+      document: bareSheet('Another'),
+      place: { kind: 'over', handle, expected: null, setAside: true },
+    });
+    for (const each of [removed, replaced])
+      expect(each).toMatchObject({ ok: false, problem: { code: 'special', name: 'removed' } });
+    expect(readdirSync(outside)).toEqual([]);
+    expect(readFileSync(join(library, 'bare.board.json'), 'utf8')).toBe(bareBoard('Bare'));
   });
 });
 

@@ -84,9 +84,11 @@ export const ROWS: readonly TrustRow[] = [
   },
   {
     id: 'S10',
-    promise: 'No name and no text of a document leads out of the folder that was chosen',
+    promise:
+      'No name, no link and no text of a document leads out of the folder that was chosen, and a document is opened, checked and printed without a look at any file but itself and the program’s own',
     target: { count: 80, what: 'ways out' },
-    run: () => tryAll(WAYS_OUT.length, ['tests/strangers/no-way-out.test.ts']),
+    run: () =>
+      tryAll(WAYS_OUT.length, ['tests/strangers/no-way-out.test.ts', 'tests/strangers/never-a-path.test.ts']),
   },
   {
     id: 'S11',
