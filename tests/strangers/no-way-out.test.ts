@@ -7,10 +7,8 @@ import { openNamed } from '../../electron/cli/check';
 import { DISK } from '../../electron/host/file-system';
 import { readTextFile } from '../../electron/host/read-file';
 import { receive } from '../../electron/host/receive';
-import { inRoot } from '../../electron/start/place.mjs';
 import { makeMachine } from '../electron/host/machine';
 import { bareBoard, bareSheet, scratchFolder } from '../electron/scratch';
-import { NEVER_DONE } from './never-done';
 import { NO_FILES } from './no-files';
 import { WAYS_OUT } from './ways-out';
 
@@ -175,19 +173,5 @@ describe.skipIf(process.platform === 'win32')('what is no ordinary file', () => 
     const listing = await machine.calls.browse({ folder: null });
     if (!listing.ok) throw new Error(listing.problem.code);
     expect(listing.value.entries.map(({ name }) => name)).toEqual(['bare.board.json']);
-  });
-});
-
-describe('what the program does not do at all', () => {
-  const sources = ['boards', 'electron', 'renderer'].flatMap((folder) =>
-    readdirSync(inRoot(folder), { recursive: true, withFileTypes: true })
-      .filter((entry) => entry.isFile() && /\.(?:ts|tsx|mjs)$/.test(entry.name))
-      .map((entry) => join(entry.parentPath, entry.name))
-      .filter((path) => !path.includes(join('electron', 'start'))),
-  );
-
-  it.each(NEVER_DONE)('%s', (_, pattern) => {
-    expect(sources.length).toBeGreaterThan(300);
-    expect(sources.filter((path) => pattern.test(readFileSync(path, 'utf8')))).toEqual([]);
   });
 });

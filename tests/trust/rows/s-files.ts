@@ -123,9 +123,10 @@ export const ROWS: readonly TrustRow[] = [
   },
   {
     id: 'S18',
-    promise: 'No archive is read or written, no code made out of text, no program started',
+    promise:
+      'No code of the program reads or writes an archive, makes code out of text, starts a program or asks a host, but for files that are named with why: the door on this machine, its page, and what begins it on a clone',
     target: { count: NEVER_DONE.length, what: 'things that the program does not do' },
-    run: () => tryAll(NEVER_DONE.length, ['tests/strangers/no-way-out.test.ts']),
+    run: () => tryAll(NEVER_DONE.length, ['tests/strangers/never-done.test.ts']),
   },
   {
     id: 'S19',
