@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { uptime } from 'node:os';
 import { z } from 'zod';
 
 /** One run of a program: its number, and where the system tells it, when it began. Numbers are used again. */
@@ -10,10 +11,17 @@ export function ownLife(): Life {
   return { pid: process.pid, started: startOf(process.pid) };
 }
 
-/** Whether that run still goes on. */
-export function isAlive(life: Life): boolean {
+/** The clock may be set right after the start, and runs a little faster or slower than what counts from there. */
+const CLOCK_SLACK_MS = 60_000;
+
+/**
+ * Whether that run still goes on. Where the system does not tell when it began, a run that was last seen before the
+ * system itself started has ended, whoever has its number now.
+ */
+export function isAlive(life: Life, seenMs: number): boolean {
   if (!isRunning(life.pid)) return false;
-  return life.started === null || startOf(life.pid) === life.started;
+  if (life.started !== null) return startOf(life.pid) === life.started;
+  return seenMs >= Date.now() - uptime() * 1_000 - CLOCK_SLACK_MS;
 }
 
 function isRunning(pid: number): boolean {

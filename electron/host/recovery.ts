@@ -117,9 +117,9 @@ export function openRecovery(fs: FileSystem, folder: string): Recovery {
     const page = active.get(session);
     if (page !== undefined && page !== asking && pages.has(page)) return true;
     if (copy === null || page === asking) return false;
-    const { owner: other } = copy.header;
+    const { owner: other, savedMs } = copy.header;
     const isOurs = other.pid === owner.pid && other.started === owner.started;
-    return !isOurs && isAlive(other);
+    return !isOurs && isAlive(other, savedMs);
   }
 
   return {

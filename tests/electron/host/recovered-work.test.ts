@@ -1,21 +1,22 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
+import { uptime } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { CHANNELS } from '../../../boards/host';
 import { DISK, type FileSystem } from '../../../electron/host/file-system';
-import { ownLife } from '../../../electron/host/process-life';
+import { type Life, ownLife } from '../../../electron/host/process-life';
 import { bareBoard } from '../scratch';
 import { type Machine, makeMachine } from './machine';
 import { keep, PAGE, SESSION, takenUp } from './unsaved-work';
 
 /** A copy as some other process left it. */
-async function keptBy(machine: Machine, owner: { readonly pid: number; readonly started: string | null }) {
+async function keptBy(machine: Machine, owner: Life, more: { readonly savedMs?: number } = {}) {
   await keep(machine.calls, bareBoard('Unsaved'), 3);
   const path = copyIn(machine);
   const [header = '', ...body] = readFileSync(path, 'utf8').split('\n');
-  writeFileSync(path, [JSON.stringify({ ...JSON.parse(header), owner }), ...body].join('\n'));
+  writeFileSync(path, [JSON.stringify({ ...JSON.parse(header), owner, ...more }), ...body].join('\n'));
 }
 
 /** Of two copies the first lies in a, the second in b. */
@@ -119,6 +120,14 @@ describe('A session that goes on is not taken for one that broke off', () => {
     await once(child, 'exit');
     await keptBy(machine, { pid: child.pid ?? 0, started: null });
     expect(await offersAfterRestart(machine)).toHaveLength(1);
+  });
+
+  test('and so is one from before the system started, whoever has its number since', async () => {
+    const machine = makeMachine();
+    const savedMs = Date.now() - uptime() * 1_000 - 3_600_000;
+    await keptBy(machine, { pid: longProcess().pid ?? 0, started: null }, { savedMs });
+    expect(await offersAfterRestart(machine)).toMatchObject([{ id: SESSION, savedMs }]);
+    expect(await takenUp(makeMachine({ like: machine }).calls)).toBe(bareBoard('Unsaved'));
   });
 
   test.skipIf(ownLife().started === null)(
