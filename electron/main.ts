@@ -58,6 +58,8 @@ const host = openHost({
     },
     showState: (state) => {
       pageIsUp = true;
+      // What came after the page had asked what to open, and before it could be told.
+      for (const path of host.arrivals.take()) open(path);
       leaving.note(state);
       window?.setDocumentEdited(state.unsaved);
       if (isSmoke) app.exit(0);

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { CHANNELS } from '../../../boards/host';
+import { CHANNELS, type HostRequest } from '../../../boards/host';
 import { INPUT_LIMIT_BYTES } from '../../../electron/host/receive';
 import { bareBoard, bareSheet, scratchFolder } from '../scratch';
 import type { RecordedWindow } from './recorded-electron';
@@ -352,6 +352,23 @@ describe('Files from outside', () => {
     expect(
       CHANNELS.about.output.parse(await call('about', { page: 'page-of-the-shell' })).toOpen,
     ).toHaveLength(1);
+  });
+
+  test('that come after the page has asked for them, and before it has shown itself, are opened when it has', async () => {
+    const { call, window } = await start(['/there/a.build.json']);
+    await call('about', { page: 'page-of-the-shell' });
+    recorded.app.emit('second-instance', {}, ['electron', 'b.build.json'], '/there');
+    recorded.app.emit('open-file', { preventDefault: () => undefined }, '/there/c.build.json');
+    expect(window.webContents.sent).toEqual([]);
+    await call('showState', { name: '', unsaved: false });
+    await call('showState', { name: 'b', unsaved: false });
+    const requests = window.webContents.sent.map(([, request]) => request as HostRequest);
+    const handles = requests.flatMap((request) => (request.kind === 'open' ? [request.handle] : []));
+    expect(await Promise.all(handles.map((handle) => call('open', { handle })))).toMatchObject([
+      { problem: { code: 'not-found', name: 'b.build.json' } },
+      { problem: { code: 'not-found', name: 'c.build.json' } },
+    ]);
+    expect(await call('about', { page: 'page-loaded-again' })).toMatchObject({ toOpen: [] });
   });
 
   test('a second start opens no window of its own', async () => {
