@@ -1,6 +1,12 @@
 import type { IncomingMessage } from 'node:http';
 import { INPUT_LIMIT_BYTES } from '../host/receive';
 
+/** What addresses begin with that take the input of a call; only these may be long, and they ask for the token first. */
+export const CALL_PREFIX = '/call/';
+
+/** A start code or the name of a page, with room to spare: nothing else is sent to any other address. */
+const SHORT_LIMIT_BYTES = 1024;
+
 /** What a request has to be before anything is done for it: the status it is refused with, or null. */
 export type Verdict = { readonly status: number; readonly reason: string } | null;
 
@@ -38,7 +44,8 @@ function refuseForeignPost(request: IncomingMessage, port: number): Verdict {
   if (length === undefined || request.headers['transfer-encoding'] !== undefined) {
     return { status: 411, reason: 'length required' };
   }
-  return Number(length) > INPUT_LIMIT_BYTES ? { status: 413, reason: 'too large' } : null;
+  const limit = request.url?.startsWith(CALL_PREFIX) ? INPUT_LIMIT_BYTES : SHORT_LIMIT_BYTES;
+  return Number(length) > limit ? { status: 413, reason: 'too large' } : null;
 }
 
 function hasBody(request: IncomingMessage): boolean {

@@ -4,7 +4,7 @@ import type { HostCalls } from '../host/host-calls';
 import type { PageFiles } from '../host/page-files';
 import { PAGE_HEADERS } from '../host/page-headers';
 import { receive } from '../host/receive';
-import { refuseStranger } from './guard';
+import { CALL_PREFIX, refuseStranger } from './guard';
 import { readJsonBody } from './json-body';
 import type { Presence } from './presence';
 import type { Keys } from './token';
@@ -20,7 +20,6 @@ export interface Served {
 }
 
 const TOKEN_HEADER = 'x-leadwright-token';
-const CALL_PREFIX = '/call/';
 
 /**
  * Answers one request: a file of the page, the exchange of a start code for the token, the request that

@@ -132,6 +132,15 @@ const STRANGERS: Readonly<Record<string, Stranger>> = {
   'a wrong start code': call(() => ({}), { target: '/start', body: `"${'A'.repeat(43)}"` }),
   'no start code': call(() => ({}), { target: '/start', body: '' }),
   'a start code that is no text': call(() => ({}), { target: '/start', body: '{"toString":1}' }),
+  'a megabyte for a start code, to come': call(() => ({ 'Content-Length': '1048576' }), { target: '/start' }),
+  'a megabyte for the name of a page, to come': call(() => ({ 'Content-Length': '1048576' }), {
+    target: '/alive',
+  }),
+  'a megabyte to come for no address': call(() => ({ 'Content-Length': '1048576' }), { target: '/other' }),
+  'a call as long as calls may be, to come without the token': call(() => ({
+    'Content-Length': '134217728',
+    'X-Leadwright-Token': null,
+  })),
   'a file by POST': call(() => ({}), { target: '/page.js' }),
 };
 
@@ -148,6 +157,18 @@ describe('A stranger is refused', () => {
     expect(answer.head).not.toMatch(/access-control|set-cookie/i);
     expect(answer.body).not.toContain('not listed');
   });
+});
+
+test('What is sent to an address that is no call is refused by its length, before a byte of it has come', async () => {
+  const opened = await anOpenDoor();
+  const headers = { ...opened.own, 'X-Leadwright-Token': await tokenOf(opened) };
+  const status = async (target: string, bytes: number) =>
+    (await opened.send({ method: 'POST', target, headers: { ...headers, 'Content-Length': `${bytes}` } }))
+      .status;
+  expect(await status('/start', 1025)).toBe(413);
+  expect(await status('/alive', 1025)).toBe(413);
+  const code = JSON.stringify('A'.repeat(1022));
+  expect((await opened.send({ method: 'POST', target: '/start', headers, body: code })).status).toBe(401);
 });
 
 test('A start code is good for one page', async () => {
