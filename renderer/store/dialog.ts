@@ -81,6 +81,46 @@ export type Dialog =
       readonly answer: (place: SavePlace | null) => void;
     };
 
+/** Whether a window is about the open build, so that it has nothing to say of the next one. */
+const OF_BUILD = {
+  search: false,
+  keys: false,
+  cautions: false,
+  'new-build': false,
+  recent: false,
+  versions: true,
+  'add-connector': true,
+  'add-lead': true,
+  'add-unit': true,
+  'print-pinout': true,
+  'print-bench-sheet': true,
+  'large-steps': true,
+  'large-trial': true,
+  'print-trouble': true,
+  'print-labels': true,
+  places: true,
+  unit: true,
+  'number-connector': true,
+  'header-picture': true,
+  'pin-list': true,
+  'looks-like': true,
+  photo: true,
+  meter: true,
+  library: false,
+  'pick-sheet': false,
+  // Nothing is taken over into a build that neither sheet is of.
+  compare: false,
+  message: false,
+  question: false,
+  'browse-open': false,
+  'browse-folder': false,
+  'browse-save': false,
+} as const satisfies Readonly<Record<Dialog['kind'], boolean>>;
+
+export function isOfBuild({ kind }: Dialog): boolean {
+  return OF_BUILD[kind];
+}
+
 /** Where a file will be written, as the machine knows it. */
 export interface SavePlace {
   readonly handle: string;

@@ -5,7 +5,7 @@ import type { Connector } from '../../boards/document/connector';
 import { type PlugRef, samePlug } from '../../boards/document/lookup';
 import type { TraySide } from '../../boards/document/tray';
 import type { Settings } from '../../boards/host';
-import type { Dialog } from './dialog';
+import { type Dialog, isOfBuild } from './dialog';
 import {
   type Area,
   type DocumentPage,
@@ -66,7 +66,7 @@ export interface Session {
   readonly message: string | null;
   readonly settings: Settings;
 
-  /** Another build is on the bench, or none: nothing of the last one is chosen, in the hand or kept in mind. */
+  /** Another build is on the bench, or none: nothing of the last one is chosen, in the hand, open or kept in mind. */
   readonly beginAnew: () => void;
   readonly goTo: (area: Area) => void;
   readonly showPage: (page: DocumentPage) => void;
@@ -139,9 +139,10 @@ export function createSession(): SessionStore {
     announcement: { text: '', count: 0 },
     settings: { theme: 'system', largeType: false },
 
-    beginAnew: () => set(ANEW),
+    beginAnew: () =>
+      set(({ dialogs }) => ({ ...ANEW, dialogs: dialogs.filter((dialog) => !isOfBuild(dialog)) })),
     goTo: (area) =>
-      set(({ page, selection }) => ({
+      set(({ page, selection, dialogs }) => ({
         area,
         placing: null,
         planned: null,
@@ -150,6 +151,8 @@ export function createSession(): SessionStore {
         wayDraft: null,
         trayTool: 'choose',
         page: pageOf(selection) ?? page,
+        // Only that area shows it: left open it would be out of sight and keep the keys from everything else.
+        dialogs: area === 'diagnose' ? dialogs : dialogs.filter(({ kind }) => kind !== 'large-trial'),
       })),
     showPage: (page) => set({ page, moving: null }),
     showShelf: (shelf) => set({ shelf }),
