@@ -6,6 +6,7 @@ import { gridIndex } from '../../boards/document/numbering';
 import { pinWords } from '../../boards/document/pin-words';
 import { type Finding, findingId } from '../../boards/findings/finding';
 import { wordsOf } from '../../boards/findings/words';
+import { goToBoard } from '../areas/wire/go-to-board';
 import type { Selection } from '../store/session';
 import { occupantWords } from '../words/occupant-words';
 import { plugTitle, plugWords, shapeWords } from '../words/plug-words';
@@ -18,10 +19,8 @@ import type { SearchEntry } from './search-list';
 /** Everything on the bench that can be found by a word: leads, findings, connectors, pins. */
 export function boardEntries(workbench: Workbench, build: Build): readonly SearchEntry[] {
   const goTo = (selection: Selection, connectors: readonly string[]) => () => {
-    const { goTo: goToArea, select } = workbench.session.getState();
-    goToArea('wire');
-    select(selection);
-    if (connectors.length > 0) workbench.canvas.current?.show(connectors);
+    goToBoard(workbench, connectors);
+    workbench.session.getState().select(selection);
   };
   return [
     ...leadEntries(build, goTo),

@@ -50,6 +50,8 @@ export interface Session {
   /** Whether all cables laid together stand beside the map. */
   readonly layingOpen: boolean;
   readonly hovered: Hovered | null;
+  /** Connectors to bring into sight once the board is drawn in the Wire area. */
+  readonly sought: readonly string[];
   /** What the power bar asks the circuit about. */
   readonly machine: MachineState;
   /** The step that is shown in the Hand over area; null: the first that is not done. */
@@ -68,7 +70,7 @@ export interface Session {
 
   /** Another build is on the bench, or none: nothing of the last one is chosen, in the hand, open or kept in mind. */
   readonly beginAnew: () => void;
-  readonly goTo: (area: Area) => void;
+  readonly goTo: (area: Area, sought?: readonly string[]) => void;
   readonly showPage: (page: DocumentPage) => void;
   readonly showShelf: (shelf: ShelfTab) => void;
   readonly select: (selection: Selection) => void;
@@ -119,6 +121,7 @@ const ANEW = {
   hiddenCables: [],
   layingOpen: false,
   hovered: null,
+  sought: [],
   machine: RESTING,
   step: null,
   suspect: null,
@@ -141,9 +144,10 @@ export function createSession(): SessionStore {
 
     beginAnew: () =>
       set(({ dialogs }) => ({ ...ANEW, dialogs: dialogs.filter((dialog) => !isOfBuild(dialog)) })),
-    goTo: (area) =>
+    goTo: (area, sought = []) =>
       set(({ page, selection, dialogs }) => ({
         area,
+        sought,
         placing: null,
         planned: null,
         moving: null,

@@ -1,7 +1,7 @@
-import { useMemo } from 'react';
+import { useCallback, useMemo } from 'react';
 import type { Build, Seat } from '../../../boards/document/build';
 import { connectorOf, plugOf, sameSeat, seatOf } from '../../../boards/document/lookup';
-import type { Target } from '../../canvas/canvas-props';
+import type { CanvasView, Target } from '../../canvas/canvas-props';
 import { usePart } from '../../fetched';
 import { useReducedMotion, useShownTheme } from '../../look/use-media';
 import type { Selection } from '../../store/session';
@@ -30,6 +30,14 @@ export function CanvasPane() {
   const way = useChosenWay();
   const live = useMemo(() => liveOf(build, way), [build, way]);
   useHandKeys(placing?.by);
+  const onCanvas = useCallback(
+    (canvas: CanvasView | null) => {
+      workbench.canvas.current = canvas;
+      const { sought } = session.getState();
+      if (sought.length > 0) canvas?.show(sought);
+    },
+    [session, workbench],
+  );
 
   const listeners = useMemo(
     () => ({
@@ -47,7 +55,7 @@ export function CanvasPane() {
       <div className="canvas-hold">
         {drawn && (
           <BoardCanvas
-            ref={workbench.canvas}
+            ref={onCanvas}
             build={build}
             marks={marksOf(build)}
             live={live}

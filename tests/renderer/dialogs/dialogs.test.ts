@@ -1,7 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { boardEntries } from '../../../renderer/dialogs/board-entries';
 import { cutWords, matches, SHOWN } from '../../../renderer/dialogs/matching';
-import { bench, POWER_SWITCH } from '../stand-in';
+import { bench, POWER_SWITCH, type TestBench } from '../stand-in';
+
+function find(b: TestBench, entry: string): void {
+  boardEntries(b, b.build())
+    .find(({ id }) => id === entry)
+    ?.run();
+}
 
 describe('searching', () => {
   test('takes words in any order and case', () => {
@@ -25,14 +31,23 @@ describe('searching', () => {
 
   test('goes to what is found: chosen, and shown on the canvas', () => {
     const b = bench();
-    b.session.getState().goTo('document');
-    boardEntries(b, b.build())
-      .find(({ id }) => id === 'lead power-switch plug')
-      ?.run();
+    find(b, 'lead power-switch plug');
     expect(b.session.getState()).toMatchObject({
       area: 'wire',
       selection: { kind: 'plug', plug: POWER_SWITCH },
     });
     expect(b.shown).toEqual(['panel']);
+  });
+
+  test('goes to what is found from another area, and shows it once the board is drawn', () => {
+    const b = bench();
+    b.session.getState().goTo('document');
+    find(b, 'connector panel');
+    expect(b.session.getState()).toMatchObject({
+      area: 'wire',
+      selection: { kind: 'connector', connector: 'panel' },
+      sought: ['panel'],
+    });
+    expect(b.shown).toEqual([]);
   });
 });

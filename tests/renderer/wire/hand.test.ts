@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { seatOf } from '../../../boards/document/lookup';
+import { runAction } from '../../../renderer/actions/actions';
 import {
   cancelHand,
   carry,
@@ -9,6 +10,7 @@ import {
   seatOnPin,
 } from '../../../renderer/areas/wire/placing/hand';
 import { type PlacingKey, placingKey } from '../../../renderer/areas/wire/placing/keys';
+import type { Area } from '../../../renderer/store/session';
 import { bench, POWER_SWITCH, type TestBench } from '../stand-in';
 
 function bareBench(): TestBench {
@@ -36,6 +38,24 @@ describe('a plug carried by keys', () => {
     );
     expect(b.shown).toEqual(['panel']);
   });
+
+  test.each(['document', 'route', 'diagnose', 'hand-over'] as const satisfies readonly Area[])(
+    'goes from %s to the board, which alone has a hand, and is brought into sight there',
+    (area) => {
+      const b = bareBench();
+      b.session.getState().goTo(area);
+      b.session.getState().select({ kind: 'plug', plug: POWER_SWITCH });
+      expect(runAction(b, 'edit.place')).toBe(true);
+      expect(b.session.getState()).toMatchObject({
+        area: 'wire',
+        placing: { plug: POWER_SWITCH, by: 'carry' },
+        sought: ['panel'],
+      });
+      expect(b.shown).toEqual([]);
+      press(b, 'Enter');
+      expect(seatOf(b.build(), POWER_SWITCH)).toMatchObject({ connector: 'panel' });
+    },
+  );
 
   test('says what would be found one pin further', () => {
     const b = bareBench();

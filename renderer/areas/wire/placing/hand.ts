@@ -6,6 +6,7 @@ import { doCommand } from '../../../do-command';
 import { plugTitle } from '../../../words/plug-words';
 import { seatWords } from '../../../words/seat-words';
 import type { Workbench } from '../../../workbench';
+import { goToBoard } from '../go-to-board';
 import { candidateWords } from './candidate-words';
 import type { PlacingKey } from './keys';
 import { previewSeat, seatArgs } from './preview';
@@ -24,7 +25,10 @@ export function plugTitleOf(build: Build, ref: PlugRef): string {
   return lead && plug ? plugTitle(lead, plug) : ref.lead;
 }
 
-/** Takes a plug into the hand, to be put down by click or key; it begins where it belongs. */
+/**
+ * Takes a plug into the hand, to be put down by click or key; it begins where it belongs. Only the Wire area has the
+ * hand, so it is gone to.
+ */
 export function carry(tools: HandTools, plug: PlugRef): void {
   const build = buildOf(tools);
   if (build === undefined) return;
@@ -34,9 +38,9 @@ export function carry(tools: HandTools, plug: PlugRef): void {
     return;
   }
   const candidate = firstCandidate(build, plug, properSeats(build, plug)[0]);
+  goToBoard(tools, candidate === null ? [] : [candidate.connector]);
   tools.session.getState().take(plug, candidate, candidate?.turn ?? 0, 'carry');
   if (candidate === null) return;
-  tools.canvas.current?.show([candidate.connector]);
   announceCandidate(tools, build, candidate, `${plugTitleOf(build, plug)} in the hand. `);
 }
 
