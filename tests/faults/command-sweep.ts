@@ -4,8 +4,10 @@ import { inRoot } from '../../electron/start/place.mjs';
 import { ERRNO, openShim, type Shim } from './shim/shim';
 
 const FAULTS = [...Object.values(ERRNO).map(String), 'full', 'stop', 'kill-before', 'kill-mid', 'kill-after'];
-/** What ends the program, or asks it to end, is not tried for ever. */
-const ONCE = /^(kill|stop)/;
+/** What ends the program, or asks it to end, is not tried for ever; a full disk is full for ever. */
+const lastingOf = (fault: string) => (/^(kill|stop)/.test(fault) ? [0] : fault === 'full' ? [1] : [0, 1]);
+/** Of these only a write goes wrong. */
+const OF_WRITES = ['full', 'kill-mid'];
 /** What the command line may say to a script; 70 would be a bug of ours. */
 const EXITS = [0, 2];
 
@@ -24,12 +26,17 @@ export async function commandSweep(every: number): Promise<{ tried: number; fail
     if (calm.code !== 0 || calm.text === null) throw new Error(`Nothing was printed: ${calm.err}`);
     const again = await print(shim, '0 none 0');
     if (again.text !== calm.text) failures.push('the same sheet twice is not the same bytes');
-    const steps = readFileSync(shim.log, 'utf8').split('\n').length - 1;
-    if (steps < 5) throw new Error('The shim does not catch the command line');
+    const steps = readFileSync(shim.log, 'utf8')
+      .split('\n')
+      .flatMap((line) => line.split('\t')[1] ?? []);
+    if (steps.length < 5) throw new Error('The shim does not catch the command line');
     for (const fault of FAULTS) {
-      for (const lasting of ONCE.test(fault) ? [0] : [0, 1]) {
-        for (let at = 1; at <= steps; at++) {
-          if (number++ % every !== 0) continue;
+      for (const lasting of lastingOf(fault)) {
+        for (const [before, step] of steps.entries()) {
+          const at = before + 1;
+          if ((OF_WRITES.includes(fault) && step !== 'write') || number++ % every !== 0) continue;
+          // What was killed before the next step was killed after this one.
+          if (fault === 'kill-after' && at < steps.length) continue;
           tried++;
           if (fault === 'stop') asked++;
           const { code, signal, text, err, left } = await print(shim, `${at} ${fault} ${lasting}`);

@@ -15,10 +15,11 @@ export function whyNoSmallDisk(): string | null {
  * disk is full, and saving works again once there is as much room as the message asks for.
  *
  * @param sizes how much is left free, in bytes, one case for each
+ * @returns how many of them were too little
  */
 export async function fullDisk(
   sizes: readonly number[],
-): Promise<{ tried: number; failures: readonly string[] }> {
+): Promise<{ full: number; failures: readonly string[] }> {
   const program = await bundleAtWork();
   const top = mkdtempSync(join(tmpdir(), 'lw-full-'));
   const disk = join(top, 'disk');

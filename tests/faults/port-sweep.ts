@@ -19,9 +19,9 @@ export async function portSweep(every: number, operations = OPERATIONS): Promise
       return armed;
     },
     disarm: () => {
-      const done = armed?.log ?? [];
+      const { log = [], failed = [] } = armed ?? {};
       armed = null;
-      return done;
+      return { steps: log, wentWrong: failed.length > 0 };
     },
   };
   try {

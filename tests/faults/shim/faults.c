@@ -3,7 +3,8 @@
  * stands between the program and the C library and counts every operation on a path below one folder.
  *
  *   LEADWRIGHT_FAULTS_BELOW   the folder
- *   LEADWRIGHT_FAULTS_LOG     a file that gets one line for each counted operation: number, name, path
+ *   LEADWRIGHT_FAULTS_LOG     a file that gets one line for each counted operation: number, name, path, and "wrong"
+ *                             where it is made to go wrong
  *   LEADWRIGHT_FAULTS         "at kind lasting": see arm()
  *
  * A program that is to live through many faults arms the next one by opening "/leadwright-faults/at kind lasting",
@@ -30,7 +31,10 @@
 #define CONTROL "/leadwright-faults/"
 #define FILES 4096
 
-/* "short" writes half and says so; "full" writes half once and has no room from then on; "stop" asks the program to end. */
+/*
+ * "short" writes half and says so; "full" writes half once and has no room from then on; "stop" asks the program to end;
+ * "kill-mid" kills it with half written. The first two and the last are about writes, and do nothing to anything else.
+ */
 enum kind { FAIL, SHORT, FULL, STOP, KILL_BEFORE, KILL_MID, KILL_AFTER };
 
 static const char *below = NULL;
@@ -93,13 +97,19 @@ static void die(void) {
   for (;;) pause();
 }
 
+static int is_about(const char *name) {
+  int writes_alone = fault_kind == SHORT || fault_kind == FULL || fault_kind == KILL_MID;
+  return !writes_alone || !strcmp(name, "write");
+}
+
 /* Counts one operation; whether it is to go wrong. The process may end here. */
 static int goes_wrong(const char *name, const char *path) {
   char line[4400];
   int number = atomic_fetch_add(&counted, 1) + 1;
-  int length = snprintf(line, sizeof line, "%d\t%s\t%s\n", number, name, path);
+  int wrong = fault_at > 0 && number >= fault_at && (number == fault_at || lasting) && is_about(name);
+  int length = snprintf(line, sizeof line, "%d\t%s\t%s%s\n", number, name, path, wrong ? "\twrong" : "");
   if (log_file >= 0) raw(SYS_write, log_file, line, (size_t)length);
-  if (fault_at == 0 || number < fault_at || (number > fault_at && !lasting)) return 0;
+  if (!wrong) return 0;
   if (fault_kind == KILL_BEFORE) die();
   if (fault_kind == STOP) raw(SYS_kill, getpid(), SIGTERM);
   return fault_kind != STOP;

@@ -32,9 +32,10 @@ const shim: BadDisk = {
     return DISK;
   },
   disarm: () => {
-    const lines = readFileSync(process.env.LEADWRIGHT_FAULTS_LOG ?? '', 'utf8').split('\n');
+    const log = readFileSync(process.env.LEADWRIGHT_FAULTS_LOG ?? '', 'utf8');
     arm(0, 'none', false);
-    return lines.flatMap((line) => line.split('\t')[1] ?? []);
+    const steps = log.split('\n').flatMap((line) => line.split('\t')[1] ?? []);
+    return { steps, wentWrong: log.includes('\twrong\n') };
   },
 };
 
@@ -46,8 +47,13 @@ if (order === 'sweep') {
 } else if (order === 'full') {
   const [below = '', sizes = ''] = args;
   const failures: string[] = [];
-  for (const size of sizes.split(',')) failures.push(...(await onFullDisk(below, Number(size))));
-  process.stdout.write(JSON.stringify({ tried: sizes.split(',').length, failures }));
+  let full = 0;
+  for (const size of sizes.split(',')) {
+    const { wasFull, wrongs } = await onFullDisk(below, Number(size));
+    if (wasFull) full++;
+    failures.push(...wrongs);
+  }
+  process.stdout.write(JSON.stringify({ full, failures }));
 } else if (order === 'robot') {
   const [home = '', data = ''] = args;
   await saveWithoutPause({ home, data });
@@ -58,5 +64,5 @@ if (order === 'sweep') {
   const [name = '', home = '', data = '', at = '0', kind = '', lasting = '0'] = args;
   arm(Number(at), kind, lasting === '1');
   const said = await operationOf(name).run({ home, data }, DISK);
-  process.stdout.write(JSON.stringify({ said, done: shim.disarm() }));
+  process.stdout.write(JSON.stringify({ said, steps: shim.disarm().steps }));
 }

@@ -1,4 +1,4 @@
-import { truncateSync } from 'node:fs';
+import { readdirSync, readFileSync, truncateSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Settings } from '../../../boards/host';
 import type { FileSystem } from '../../../electron/host/file-system';
@@ -9,6 +9,9 @@ import { type Place, startAt } from './place';
 
 const BEFORE: Settings = { theme: 'light', largeType: false };
 const AFTER: Settings = { theme: 'dark', largeType: true };
+
+const FAILURE = { name: 'TypeError', message: '', stack: 'TypeError\n    at seatsOf (boards-x1.js:10:20)' };
+const REPORT_END = '\n  at seatsOf (boards-x1.js:10:20)\n';
 
 /** What is offered by a program started anew, the texts whole. */
 async function offered(place: Place): Promise<readonly string[]> {
@@ -137,6 +140,43 @@ export const KEEPING: readonly Operation[] = [
       const found = (await startAt(place).calls.listRecent()).map(({ name }) => name).join(' ');
       const allowed = ['b.build.json a.build.json', ...(said?.done ? [] : ['a.build.json'])];
       return allowed.includes(found) ? [] : [`Worked on last: “${found}”`];
+    },
+  },
+  {
+    name: 'forget a file worked on last',
+    prepare: async (place) => {
+      const { host, calls } = startAt(place);
+      for (const name of ['a', 'b'])
+        await calls.noteRecent({ handle: host.handles.give(`/bench/${name}.build.json`) });
+    },
+    run: async (place, fs) => {
+      const { host, calls } = startAt(place, fs);
+      await calls.forgetRecent({ handle: host.handles.give('/bench/a.build.json') });
+      return null;
+    },
+    wrongs: async (place, said) => {
+      const found = (await startAt(place).calls.listRecent()).map(({ name }) => name).join(' ');
+      const allowed = ['b.build.json', ...(said?.done ? [] : ['b.build.json a.build.json'])];
+      return allowed.includes(found) ? [] : [`Worked on last: “${found}”`];
+    },
+  },
+  {
+    name: 'report a failure',
+    prepare: async (place) => void (await startAt(place).calls.writeReport(FAILURE)),
+    run: async (place, fs) => {
+      const written = await startAt(place, fs).calls.writeReport(FAILURE);
+      return saidBy(written);
+    },
+    wrongs: async (place, said) => {
+      const folder = join(place.data, 'reports');
+      const names = readdirSync(folder).filter((name) => name.endsWith('.txt'));
+      const broken = names.filter((name) => !readFileSync(join(folder, name), 'utf8').endsWith(REPORT_END));
+      const least = said?.done ? 2 : 1;
+      return [
+        ...broken.map((name) => `${name} is not whole`),
+        ...(names.length < least ? [`There are ${names.length} reports`] : []),
+        ...(said?.done === false && !said.name.startsWith('report-') ? [`It names “${said.name}”`] : []),
+      ];
     },
   },
 ];

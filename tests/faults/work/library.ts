@@ -1,5 +1,5 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { FORMER, NEXT } from './documents';
 import { fileWrongs, wordsWrongs } from './file-wrongs';
 import { type Operation, saidBy } from './operation';
@@ -7,6 +7,9 @@ import { type Place, startAt } from './place';
 
 const sheets = ({ data }: Place) => join(data, 'sheets');
 const sheetOf = (place: Place) => join(sheets(place), 'panel.board.json');
+
+/** A folder of the person's own. */
+const chosen = ({ home }: Place) => join(home, 'my-sheets');
 
 async function withFormer(place: Place): Promise<void> {
   mkdirSync(sheets(place), { recursive: true });
@@ -32,7 +35,7 @@ function wholeSheets(place: Place): readonly string[] {
   );
 }
 
-/** The library of sheets: keeping a new one, replacing one, removing one. */
+/** The library of sheets: keeping a new one, replacing one, removing one, another folder for it. */
 export const LIBRARY: readonly Operation[] = [
   {
     name: 'keep a sheet',
@@ -81,6 +84,30 @@ export const LIBRARY: readonly Operation[] = [
       if (said.done === there)
         return [`It was said to be ${said.done ? 'removed' : 'in its place'}, and is not`];
       return wordsWrongs(sheetOf(place), said);
+    },
+  },
+  {
+    name: 'choose another folder for the library',
+    prepare: async (place) => {
+      await withFormer(place);
+      mkdirSync(chosen(place));
+    },
+    run: async (place, fs) => {
+      const { host, calls } = startAt(place, fs);
+      const moved = await calls.moveLibrary({ folder: host.handles.give(chosen(place)) });
+      // That it is done is not said: the window lists the library anew, and shows which folder it is.
+      return moved.ok ? null : saidBy(moved);
+    },
+    wrongs: async (place, said) => {
+      const { path } = await startAt(place).host.library.folder();
+      const allowed = said === null ? [sheets, chosen] : [said.done ? chosen : sheets];
+      // By the last name: after a power cut the same machine stands in another place.
+      const isAllowed = allowed.some((of) => basename(of(place)) === basename(path));
+      return [
+        ...(isAllowed ? [] : [`The library is ${path}`]),
+        ...(placesOf(place, FORMER).length === 1 ? [] : ['A sheet is gone']),
+        ...(said === null ? [] : wordsWrongs(chosen(place), said)),
+      ];
     },
   },
 ];

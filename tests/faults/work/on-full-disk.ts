@@ -9,13 +9,17 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
+import { BuildZ } from '../../../boards/document/build';
+import { serialize } from '../../../boards/document/serialize';
 import { saveProblemWords } from '../../../renderer/words/host-words';
+import { largeBuild } from '../../boards/large-build';
 import { BUILD } from './documents';
 import { makePlace, startAt } from './place';
 
-const FORMER = BUILD;
-/** Of some twenty pages: most amounts of free room are too little for it. */
-const NEXT = BUILD.replace(/"name": "[^"]*"/, '"name": "The next build"');
+/** Three machines in one: of more than sixty pages, so that there are as many amounts of room too little for it. */
+const LARGE = largeBuild(BuildZ.parse(JSON.parse(BUILD)), 3);
+const FORMER = serialize(LARGE);
+const NEXT = serialize({ ...LARGE, name: 'The next build' });
 const NEXT_BYTES = Buffer.byteLength(NEXT, 'utf8');
 
 /** The most that the advice may ask for beyond what is missing: pieces of the disk, and rounding both ways. */
@@ -24,8 +28,13 @@ const LOOSE_BYTES = 3 * 4_096 + 2_000;
 /**
  * Saves on the disk below, of which only so many bytes are free, and once more when as much has been made free as
  * the message says.
+ *
+ * @returns whether there was too little room, and what did not hold
  */
-export async function onFullDisk(below: string, freeBytes: number): Promise<readonly string[]> {
+export async function onFullDisk(
+  below: string,
+  freeBytes: number,
+): Promise<{ readonly wasFull: boolean; readonly wrongs: readonly string[] }> {
   const place = makePlace(below);
   const filler = join(below, 'filler');
   const path = join(place.home, 'work.board.json');
@@ -61,5 +70,5 @@ export async function onFullDisk(below: string, freeBytes: number): Promise<read
   if (left.length > 0) wrongs.push(`left over: ${left.join(', ')}`);
   rmSync(join(place.home, '..'), { recursive: true });
   if (existsSync(place.home)) wrongs.push('the place is still there');
-  return wrongs.map((wrong) => `${freeBytes} bytes free: ${wrong}`);
+  return { wasFull: !first.ok, wrongs: wrongs.map((wrong) => `${freeBytes} bytes free: ${wrong}`) };
 }

@@ -7,9 +7,21 @@ import { clearPlace, makePlace } from './place';
 export interface BadDisk {
   /** The disk on which operation `at`, counted from 1, goes wrong; 0 for none. */
   readonly arm: (at: number, fault: string, lasting: boolean) => FileSystem;
-  /** Sound again; what was done since it was armed, "create", "write" and so on. */
-  readonly disarm: () => readonly string[];
+  /** Sound again; what was done since it was armed. */
+  readonly disarm: () => Done;
 }
+
+export interface Done {
+  /** "create", "write" and so on. */
+  readonly steps: readonly string[];
+  /** Whether anything was made to go wrong: a run may take another order, and never come to what was to fail. */
+  readonly wentWrong: boolean;
+}
+
+/** Faults that are about writes alone: at any other step nothing would go wrong. */
+const OF_WRITES = ['short', 'full'];
+/** Begins with one write; going wrong once, it would be the same as one short write. */
+const FOR_EVER = ['full'];
 
 export interface SweepOptions {
   /** The folder in which the disk goes wrong. */
@@ -21,6 +33,7 @@ export interface SweepOptions {
 }
 
 export interface Swept {
+  /** Cases in which something went wrong. */
   readonly tried: number;
   readonly failures: readonly string[];
   /** What each operation does to files when nothing goes wrong. */
@@ -37,13 +50,14 @@ export async function sweep(disk: BadDisk, options: SweepOptions): Promise<Swept
   for (const operation of operations) {
     const calm = await tryOnce(disk, below, operation, 0, 'none', false);
     failures.push(...calm.wrongs);
-    steps[operation.name] = calm.done;
+    steps[operation.name] = calm.steps;
     for (const fault of faults) {
-      for (const lasting of [false, true]) {
-        for (let at = 1; at <= calm.done.length; at++) {
-          if (!takes(number++)) continue;
-          failures.push(...(await tryOnce(disk, below, operation, at, fault, lasting)).wrongs);
-          tried++;
+      for (const lasting of FOR_EVER.includes(fault) ? [true] : [false, true]) {
+        for (const [before, step] of calm.steps.entries()) {
+          if ((OF_WRITES.includes(fault) && step !== 'write') || !takes(number++)) continue;
+          const { wrongs, wentWrong } = await tryOnce(disk, below, operation, before + 1, fault, lasting);
+          failures.push(...wrongs);
+          if (wentWrong) tried++;
         }
       }
     }
@@ -60,7 +74,7 @@ async function tryOnce(
   at: number,
   fault: string,
   lasting: boolean,
-): Promise<{ readonly wrongs: readonly string[]; readonly done: readonly string[] }> {
+): Promise<Done & { readonly wrongs: readonly string[] }> {
   const place = makePlace(below);
   try {
     await operation.prepare(place);
@@ -75,8 +89,8 @@ async function tryOnce(
           : await operation.wrongs(place, said as Told);
     // A disk that fails once takes away what it is told to; only one that fails for ever leaves it for later.
     const left = lasting ? await lastingLeftovers(place) : leftovers(place).map((path) => `is left: ${path}`);
-    const when = `${operation.name}, ${fault} at ${at} (${done[at - 1] ?? ''})${lasting ? ' and for ever' : ''}`;
-    return { wrongs: [...wrongs, ...left].map((wrong) => `${when}: ${wrong}`), done };
+    const when = `${operation.name}, ${fault} at ${at} (${done.steps[at - 1] ?? ''})${lasting ? ' and for ever' : ''}`;
+    return { wrongs: [...wrongs, ...left].map((wrong) => `${when}: ${wrong}`), ...done };
   } finally {
     disk.disarm();
     clearPlace(place);

@@ -7,7 +7,7 @@ export const ROWS: readonly TrustRow[] = [
   {
     id: 'R1',
     promise:
-      'A disk that fails while saving, saving as, giving out, keeping settings, copies or sheets leaves the former file whole or the next one; “saved” is said only of the next one, a refusal names file and cause, and nothing is left lying about',
+      'A disk that fails while saving, saving as, giving out, keeping settings, copies, sheets or reports leaves the former file whole or the next one; “saved” is said only of the next one, a refusal names file and cause, and nothing is left lying about',
     target: { count: 500, what: 'faults under the real host, once and for ever' },
     run: async () => {
       const notRun = whyNoShim();

@@ -6,7 +6,7 @@ export const ROWS: readonly TrustRow[] = [
   {
     id: 'R3',
     promise:
-      'A program killed before, in the middle of or after any file operation leaves the former file or the next one, and what it held is offered at the next start',
+      'A program killed before or after any file operation, or in the middle of a write, leaves the former file or the next one, and what it held is offered at the next start',
     target: { count: 500, what: 'kills of the real host' },
     run: async () => {
       const notRun = whyNoShim();
