@@ -8,6 +8,7 @@ import { hostCalls } from './host/calls';
 import { DISK } from './host/file-system';
 import { openHost } from './host/host';
 import { loadPageFiles } from './host/page-files';
+import { workEnded } from './host/under-way';
 import { answerPage } from './ipc';
 import { makeLeaving } from './leaving';
 import { putUpMenu } from './menu';
@@ -25,7 +26,7 @@ const isSmoke = process.argv.includes('--smoke');
 const leaving = makeLeaving();
 let window: BrowserWindow | null = null;
 let pageIsUp = false;
-let nothingToKeep = false;
+let workIsDone = false;
 
 const host = openHost({
   fs: DISK,
@@ -89,10 +90,13 @@ function openWindow(): void {
     event.preventDefault();
     tell({ kind: 'leave' });
   });
+  window.on('closed', () => {
+    window = null;
+  });
   window.on('unresponsive', () => leaving.noteAnswering(false));
   window.on('responsive', () => leaving.noteAnswering(true));
   window.webContents.on('render-process-gone', (_event, { reason }) => {
-    void host.reports.write({ part: 'page', name: reason, message: '', stack: '' });
+    void host.underWay.add(host.reports.write({ part: 'page', name: reason, message: '', stack: '' }));
     leaving.note({ unsaved: false });
     // Once more for a page that had shown itself; one that never did would only fail again.
     if (pageIsUp) window?.webContents.reload();
@@ -105,10 +109,12 @@ app.enableSandbox();
 claimScheme();
 app.on('window-all-closed', () => app.quit());
 app.on('will-quit', (event) => {
-  if (nothingToKeep) return;
+  if (workIsDone) return;
   event.preventDefault();
-  void host.versions.settled().then(() => {
-    nothingToKeep = true;
+  // Whoever starts the program meanwhile gets a window of its own; here there is none any more.
+  app.releaseSingleInstanceLock();
+  void workEnded(host).then(() => {
+    workIsDone = true;
     app.quit();
   });
 });

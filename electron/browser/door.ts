@@ -5,6 +5,7 @@ import { hostCalls } from '../host/calls';
 import { DISK } from '../host/file-system';
 import { type HostOptions, openHost } from '../host/host';
 import { loadPageFiles } from '../host/page-files';
+import { workEnded } from '../host/under-way';
 import { pageDoor } from './page-door';
 import { watchPresence } from './presence';
 import { serve } from './serve';
@@ -16,7 +17,7 @@ export interface BrowserDoor {
   readonly startUrl: () => string;
   /** Settles when a page has shown itself. */
   readonly shown: Promise<void>;
-  /** Settles when the door has closed, by `close` or because no page was there any more. */
+  /** Settles when the door has closed, by `close` or because no page was there any more, and its work is done. */
   readonly ended: Promise<void>;
   readonly close: () => void;
 }
@@ -67,7 +68,7 @@ export async function openBrowserDoor(options: BrowserDoorOptions): Promise<Brow
 
   function close(): void {
     presence.end();
-    server.close(() => void host.versions.settled().then(ended.give));
+    server.close(() => void workEnded(host).then(ended.give));
     server.closeAllConnections();
   }
 

@@ -8,12 +8,13 @@ import { libraryCalls } from './library-calls';
 import { withEnding } from './new-name';
 import { paperCalls } from './paper-calls';
 import { recoveryCalls } from './recovery-calls';
+import { watchedCalls } from './under-way';
 import { versionCalls } from './version-calls';
 
 /** The handlers of a machine: what its doors share, and what they do differently. */
 export function hostCalls(host: Host): HostCalls {
   const { door, handles, settings } = host;
-  return {
+  const calls: HostCalls = {
     about: async ({ page }) => {
       // The first call of every page, also of one that was loaded again; the shell has one at a time.
       if (door.kind === 'electron') host.recovery.endPages();
@@ -60,4 +61,5 @@ export function hostCalls(host: Host): HostCalls {
     ...recoveryCalls(host),
     ...versionCalls(host),
   };
+  return watchedCalls(calls, host.underWay);
 }

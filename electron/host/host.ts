@@ -13,6 +13,7 @@ import { openRecovery, type Recovery } from './recovery';
 import { failureReports, type Reports } from './reports';
 import { type SheetLibrary, sheetLibrary } from './sheet-library';
 import { makeTurns, type Turns } from './turns';
+import { makeUnderWay, type UnderWay } from './under-way';
 import { fileVersions, type Versions } from './versions';
 
 /** The machine behind a window: everything its calls reach. */
@@ -24,6 +25,8 @@ export interface Host {
   readonly home: string;
   readonly handles: Handles;
   readonly saving: Turns;
+  /** What the program does not end before. */
+  readonly underWay: UnderWay;
   readonly recent: RecentFiles;
   readonly settings: KeptFile<Settings>;
   readonly library: SheetLibrary;
@@ -64,6 +67,7 @@ export function openHost({ fs, door, version, surroundings, readPaperFile, toOpe
     home: surroundings.home,
     handles: makeHandles(),
     saving: makeTurns(),
+    underWay: makeUnderWay(),
     recent: recentFiles(fs, data),
     settings: keptFile(fs, join(data, 'settings.json'), SettingsZ, DEFAULT_SETTINGS),
     library: sheetLibrary(fs, data),

@@ -68,6 +68,7 @@ class RecordedApp extends EventEmitter {
   sandboxed = false;
   quits = 0;
   isFirst = true;
+  released = 0;
   path = '';
   getAppPath(): string {
     return this.path;
@@ -77,6 +78,9 @@ class RecordedApp extends EventEmitter {
   }
   requestSingleInstanceLock(): boolean {
     return this.isFirst;
+  }
+  releaseSingleInstanceLock(): void {
+    this.released++;
   }
   async whenReady(): Promise<void> {}
   quit(): void {

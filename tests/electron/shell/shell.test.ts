@@ -1,8 +1,9 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { CHANNELS, type HostRequest } from '../../../boards/host';
 import { INPUT_LIMIT_BYTES } from '../../../electron/host/receive';
+import { BUILD } from '../../faults/work/documents';
 import { bareBoard, bareSheet, scratchFolder } from '../scratch';
 import type { RecordedWindow } from './recorded-electron';
 
@@ -316,6 +317,33 @@ describe('Closing', () => {
     await vi.waitFor(() => expect(recorded.app.quits).toBe(1));
     expect(await call('listVersions', { handle })).toHaveLength(1);
     expect(quit()).toBe(false);
+  });
+
+  test.each([
+    ['a save', 'work.board.json', 'board', 'save', { document: bareSheet('One'), expected: null }],
+    ['a list', 'cables.csv', 'csv', 'saveList', { build: BUILD, list: 'cables' }],
+  ])('the program does not end while %s is under way', async (_what, name, kind, channel, input) => {
+    const { call, folder } = await start();
+    const path = join(folder, name);
+    recorded.dialogs.save = path;
+    const { handle } = (await call('chooseSave', { suggested: name, kind })) as { readonly handle: string };
+    const ends: boolean[] = [];
+    recorded.app.quit = () => void ends.push(existsSync(path));
+    void call(channel, { handle, ...input });
+    expect(isPrevented((event) => recorded.app.emit('will-quit', event))).toBe(true);
+    await vi.waitFor(() => expect(ends).toEqual([true]));
+  });
+
+  test('a program that is ending lets the next one be the first, and has no window any more', async () => {
+    const { window, call } = await start();
+    await call('showState', { name: '', unsaved: false });
+    window.emit('closed');
+    expect(recorded.app.released).toBe(0);
+    recorded.app.emit('will-quit', { preventDefault: () => undefined });
+    expect(recorded.app.released).toBe(1);
+    recorded.app.emit('open-file', { preventDefault: () => undefined }, '/there/c.build.json');
+    recorded.app.emit('second-instance', {}, ['electron', 'b.build.json'], '/there');
+    expect([window.webContents.sent, window.focused]).toEqual([[], false]);
   });
 
   test('a page that broke down is loaded again once it had come up, and otherwise given up', async () => {
