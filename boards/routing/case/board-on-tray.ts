@@ -39,6 +39,24 @@ export function onTray({ xMm, yMm }: Point, place: BoardPlace, outline: Outline)
   }
 }
 
+/** A rectangle of the tray by its four sides. */
+export interface Box {
+  readonly left: Mm;
+  readonly top: Mm;
+  readonly right: Mm;
+  readonly bottom: Mm;
+}
+
+/** The board as it lies on the tray. */
+export function boardBox(outline: Outline, place: BoardPlace): Box {
+  const corners = [
+    onTray({ xMm: 0, yMm: 0 }, place, outline),
+    onTray({ xMm: outline.widthMm, yMm: outline.depthMm }, place, outline),
+  ];
+  const [xs, ys] = [corners.map(({ xMm }) => xMm), corners.map(({ yMm }) => yMm)];
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}
+
 interface FromCorner {
   readonly rightMm: Mm;
   readonly rearMm: Mm;

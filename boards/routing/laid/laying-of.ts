@@ -8,6 +8,7 @@ import type { Tray } from '../../document/tray';
 import { connectorBox } from '../../fit/geometry';
 import { onTray } from '../case/board-on-tray';
 import type { Cable, CableKind, Laying } from '../fill/laying';
+import { frontSpots, type Spot } from './front-spots';
 import { runId, socketId, stretchId } from './laying-ids';
 
 /** Why a run of a cable cannot be laid: what has to be known or done first. */
@@ -45,8 +46,8 @@ const NEAREST = 8;
 
 /**
  * The tray of a build with the connectors of its board as places where cables end, and every measured run
- * as a cable. From a connector cables go on to the nearest openings and points of the front, across and down
- * the board, as far as a ruler says: an estimate, where paths of the tray are measured.
+ * as a cable. From a connector cables go on to the nearest openings and points that the board leaves free,
+ * across and down the board, as far as a ruler says: an estimate, where paths of the tray are measured.
  * Undefined for a case without a tray.
  */
 export const layingOf = byIdentity(workOut, (build) => [
@@ -121,12 +122,6 @@ function endOf(build: Build, lead: Lead, plug: string, places: ReadonlySet<strin
   return unit.at !== undefined && places.has(unit.at) ? unit.at : { code: 'no-unit-place', unit: unit.id };
 }
 
-interface Spot {
-  readonly id: string;
-  readonly xMm: Mm;
-  readonly yMm: Mm;
-}
-
 function withSockets(
   build: Build,
   tray: Tray,
@@ -137,7 +132,7 @@ function withSockets(
   const laid = build.board.connectors.flatMap(({ id }) =>
     sockets.has(socketId(id)) ? (socketSpot(build, tray, id) ?? []) : [],
   );
-  const near = frontSpots(tray);
+  const near = frontSpots(build, tray);
   const joined = cables.filter(({ from, to }) => sockets.has(from) && sockets.has(to));
   const spots = new Map(laid.map((spot) => [spot.id, spot]));
   return {
@@ -179,17 +174,4 @@ export function socketSpot(build: Build, tray: Tray, connector: string): Spot | 
   const box = connectorBox(found);
   const middle = { xMm: (box.leftMm + box.rightMm) / 2, yMm: (box.topMm + box.bottomMm) / 2 };
   return { id: socketId(connector), ...onTray(middle, tray.board, build.board.outline) };
-}
-
-/** Openings, and the points that do not lie behind the tray. */
-function frontSpots({ points, openings, paths }: Tray): readonly Spot[] {
-  const behind = new Set(paths.filter(({ side }) => side === 'back').flatMap(({ from, to }) => [from, to]));
-  return [
-    ...openings.map(({ id, xMm, yMm, widthMm, heightMm }) => ({
-      id,
-      xMm: xMm + widthMm / 2,
-      yMm: yMm + heightMm / 2,
-    })),
-    ...points.filter(({ id }) => !behind.has(id)),
-  ];
 }

@@ -3,7 +3,7 @@ import type { Mm } from '../../base/units';
 import type { Build } from '../../document/build';
 import { seatOf, unitsOf } from '../../document/lookup';
 import type { BoardPlace, Tray } from '../../document/tray';
-import { onTray } from '../case/board-on-tray';
+import { type Box, boardBox } from '../case/board-on-tray';
 import type { Route } from '../search/reach';
 import { asLaid, type LaidRun } from './as-laid';
 import { type CableFamily, cableFamilyOf } from './cable-family';
@@ -17,6 +17,8 @@ export type LayingStage = (typeof LAYING_STAGES)[number];
 /** Why a cable has its place in the order: worked out from where things lie, or a habit of the trade. */
 export type LayingReason =
   | { readonly code: 'under-board'; readonly place: string }
+  /** The board leaves some of the opening free. */
+  | { readonly code: 'partly-under-board'; readonly place: string }
   /** The opening lies in a strip between the board and the edge of the tray that no hand gets into. */
   | { readonly code: 'narrow-strip'; readonly opening: string; readonly stripMm: Mm }
   /** It ends at the edge of the board along such a strip. */
@@ -93,23 +95,6 @@ function turnOf(
     : { stage: 'last', reason: { code: 'in-sight' } };
 }
 
-interface Box {
-  readonly left: Mm;
-  readonly top: Mm;
-  readonly right: Mm;
-  readonly bottom: Mm;
-}
-
-/** The board as it lies on the tray. */
-function boardBox({ board: { outline } }: Build, place: BoardPlace): Box {
-  const corners = [
-    onTray({ xMm: 0, yMm: 0 }, place, outline),
-    onTray({ xMm: outline.widthMm, yMm: outline.depthMm }, place, outline),
-  ];
-  const [xs, ys] = [corners.map(({ xMm }) => xMm), corners.map(({ yMm }) => yMm)];
-  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
-}
-
 function boxOf(tray: Tray, id: string): Box | undefined {
   const point = tray.points.find((each) => each.id === id);
   if (point) return { left: point.xMm, right: point.xMm, top: point.yMm, bottom: point.yMm };
@@ -126,6 +111,12 @@ function boxOf(tray: Tray, id: string): Box | undefined {
 
 function meet(one: Box, other: Box): boolean {
   return one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
+}
+
+function within(one: Box, other: Box): boolean {
+  return (
+    one.left >= other.left && one.right <= other.right && one.top >= other.top && one.bottom <= other.bottom
+  );
 }
 
 /** The strips between the board and the edges of the tray that a hand does not get into. */
@@ -147,15 +138,14 @@ function beforeBoard(
   openings: readonly string[],
   frontPlaces: readonly string[],
 ): LayingReason | undefined {
-  const board = boardBox(build, place);
+  const board = boardBox(build.board.outline, place);
   // Where a cable ends over the board, such as at a card, nothing covers it.
   const ends = new Set(tray.points.filter(({ kind }) => kind === 'end').map(({ id }) => id));
-  const under = frontPlaces.find((id) => {
-    if (ends.has(id)) return false;
-    const box = boxOf(tray, id);
-    return box !== undefined && meet(box, board);
-  });
-  if (under !== undefined) return { code: 'under-board', place: under };
+  for (const place of frontPlaces) {
+    const box = ends.has(place) ? undefined : boxOf(tray, place);
+    if (box !== undefined && meet(box, board))
+      return { code: within(box, board) ? 'under-board' : 'partly-under-board', place };
+  }
   const strips = narrowStrips(tray, board);
   for (const opening of openings) {
     const box = boxOf(tray, opening);

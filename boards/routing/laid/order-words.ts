@@ -20,6 +20,8 @@ export function layingReasonWords(build: Build, reason: LayingReason): string {
   switch (reason.code) {
     case 'under-board':
       return `The board covers ${nameOf(build, reason.place)}.`;
+    case 'partly-under-board':
+      return `The board covers part of ${nameOf(build, reason.place)}.`;
     case 'narrow-strip':
       return `${nameOf(build, reason.opening)} lies in a strip of ${lengthWords(reason.stripMm)} beside the board, too narrow for a hand. Lead it through now, and plug it in later.`;
     case 'at-narrow-edge':

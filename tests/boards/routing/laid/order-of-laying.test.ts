@@ -46,23 +46,38 @@ describe('the order of laying', () => {
   });
 
   it('puts first what the board covers', () => {
-    const points = [
-      ...MACHINE_TRAY.points,
-      { id: 'under', name: 'Tie under it', kind: 'tie' as const, xMm: 100, yMm: 100 },
-    ];
-    const paths = MACHINE_TRAY.paths.flatMap((path) =>
-      path.id === 'column-below'
-        ? [path, { id: 'below-under', from: 'below', to: 'under', lengthMm: 200, side: 'front' as const }]
-        : [path],
-    );
-    const routes = [
-      { lead: 'fan-low', plug: 'plug', paths: ['panel-column', 'column-below', 'below-under'] },
-    ];
-    const build = laidMachine({
-      case: { ...machine.case, tray: { ...MACHINE_TRAY, points, paths } },
-      routes,
+    const front = (id: string, from: string, to: string) => ({
+      id,
+      from,
+      to,
+      lengthMm: 100,
+      side: 'front' as const,
     });
+    const tray = {
+      ...MACHINE_TRAY,
+      points: [
+        ...MACHINE_TRAY.points,
+        { id: 'under', name: 'Tie under it', kind: 'tie' as const, xMm: 100, yMm: 100 },
+        { id: 'out', kind: 'tie' as const, xMm: 230, yMm: 190 },
+      ],
+      paths: [
+        ...MACHINE_TRAY.paths,
+        front('below-under', 'below', 'under'),
+        front('under-out', 'under', 'out'),
+      ],
+    };
+    const paths = ['panel-column', 'column-below', 'below-under', 'under-out'];
+    const routes = [{ lead: 'fan-low', plug: 'plug', paths }];
+    const build = laidMachine({ case: { ...machine.case, tray }, routes });
     expect(reasonOf(build, 'fan-low')).toBe('The board covers Tie under it.');
+  });
+
+  it('puts first what the board covers in part, and says so', () => {
+    // It reaches 310 mm down, and the opening below it from 300 to 320.
+    const outline = { ...machine.board.outline, depthMm: 270 };
+    const build = laidMachine({ board: { ...machine.board, outline } });
+    expect(order(build)['before-board']).toContain('fan-low');
+    expect(reasonOf(build, 'fan-low')).toBe('The board covers part of Below the board.');
   });
 
   it('lays before a graphics card what the card hides', () => {
