@@ -1,4 +1,5 @@
 import { Suspense } from 'react';
+import { usePressesLeaveLines } from './actions/finish-typing';
 import { useKeys } from './actions/use-keys';
 import { BOARD_CANVAS } from './areas/wire/board-canvas-part';
 import { DialogLayer } from './dialogs/dialog-layer';
@@ -18,6 +19,7 @@ export async function fetchBench(): Promise<void> {
 /** The window: the start screen until something is open, then the frame. */
 export function App() {
   useKeys();
+  usePressesLeaveLines();
   const anythingOpen = useEditor((editor) => editor.open !== null);
   return (
     <>

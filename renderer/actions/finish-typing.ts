@@ -1,3 +1,5 @@
+import { useEffect } from 'react';
+
 /** A list that is searched by typing takes nothing by being left. */
 const LINE = 'input:focus:not([role="combobox"]), textarea:focus';
 
@@ -11,4 +13,23 @@ export function finishTyping(): void {
   const line = globalThis.document?.querySelector<HTMLElement>(LINE);
   line?.blur();
   line?.focus({ preventScroll: true });
+}
+
+/** Searches are not lines: what is pressed in a list below one leaves the focus in it. */
+const LEFT_BY_PRESS = 'input:focus:not([role="combobox"], [type="search"]), textarea:focus';
+
+/**
+ * Leaves the line that is being typed as soon as anything else is pressed. A list chooses with the press, before the
+ * focus goes there, and the form of what is chosen then takes the place of the line, with the words in it.
+ */
+export function usePressesLeaveLines(): void {
+  useEffect(() => {
+    const onPress = ({ target }: PointerEvent) => {
+      const line = document.querySelector<HTMLElement>(LEFT_BY_PRESS);
+      const own = line?.closest('.field') ?? line;
+      if (target instanceof Node && !own?.contains(target)) line?.blur();
+    };
+    window.addEventListener('pointerdown', onPress, { capture: true });
+    return () => window.removeEventListener('pointerdown', onPress, { capture: true });
+  }, []);
 }

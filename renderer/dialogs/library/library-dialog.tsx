@@ -3,6 +3,7 @@ import {
   duplicateSheet,
   importSheet,
   keepSheet,
+  type OpenedSheet,
   openSheet,
   removeSheet,
   renameSheet,
@@ -90,6 +91,10 @@ export function LibraryDialog({ keep, onClose }: LibraryDialogProps) {
     const handle = await (page ? askFolder(workbench.session) : workbench.host.chooseFolder());
     if (handle !== null) await goToFolder(handle);
   };
+  const rename = async (sheet: OpenedSheet, name: string) => {
+    // What is chosen stays so: a name is also done by choosing another sheet.
+    if ((await renameSheet(workbench, sheet, name)) !== null) await reload();
+  };
   const keepOwn = (sheet: Sheet) => change((whole) => keepSheet(workbench, whole, sheet));
   const bringIn = () => change((whole) => importSheet(workbench, whole));
 
@@ -132,7 +137,7 @@ export function LibraryDialog({ keep, onClose }: LibraryDialogProps) {
               key={`${listed.handle} ${listed.modifiedMs}`}
               listed={listed}
               opened={opened}
-              onRename={(sheet, name) => void change(() => renameSheet(workbench, sheet, name))}
+              onRename={(sheet, name) => void rename(sheet, name)}
             />
             {opened && (
               <SheetDoings
