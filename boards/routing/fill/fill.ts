@@ -50,14 +50,16 @@ export type NoPassage =
   | { readonly code: 'too-narrow'; readonly diameterMm: Mm; readonly narrowMm: Mm }
   /** Alone it would fill more than the table allows. */
   | { readonly code: 'too-full'; readonly fill: number; readonly limit: number }
+  /** Behind the tray there is less room than it is thick, however it bends. */
+  | { readonly code: 'too-thick'; readonly diameterMm: Mm; readonly behindMm: Mm }
   /** Behind the tray there is less room than its bend takes. */
   | { readonly code: 'too-stiff'; readonly neededMm: Mm; readonly behindMm: Mm };
 
 /**
  * What keeps a cable from an opening; undefined where nothing does. A cable that comes straight through the
- * tray and turns along it takes its inside bend radius and its own thickness of the room behind; that is
- * judged only where both are said. Slanting through a long opening a cable may get by with less: our own
- * judgement is to plan without that.
+ * tray and turns along it takes its inside bend radius and its own thickness of the room behind, where that is
+ * known; where nobody has said how it bends, its thickness alone. Slanting through a long opening a cable may
+ * get by with less: our own judgement is to plan without that.
  *
  * @param behindMm the room behind the tray, where it is known
  */
@@ -70,7 +72,8 @@ export function passageProblem(
   if (diameterMm > narrowMm) return { code: 'too-narrow', diameterMm, narrowMm };
   const fill = fillOf(opening, [diameterMm]);
   if (!roomFor(opening, [diameterMm])) return { code: 'too-full', fill, limit: FILL_LIMITS.one };
-  if (behindMm === undefined || bendRadiusMm === undefined) return undefined;
-  const neededMm = bendRadiusMm + diameterMm;
+  if (behindMm === undefined) return undefined;
+  if (diameterMm > behindMm + FILL_ROUNDING) return { code: 'too-thick', diameterMm, behindMm };
+  const neededMm = (bendRadiusMm ?? 0) + diameterMm;
   return neededMm > behindMm + FILL_ROUNDING ? { code: 'too-stiff', neededMm, behindMm } : undefined;
 }

@@ -63,6 +63,8 @@ export function passageWords(build: Build, opening: string, problem: NoPassage):
       return `${name} is ${lengthWords(problem.narrowMm)} wide where it is narrowest, the cable ${lengthWords(problem.diameterMm)} thick`;
     case 'too-full':
       return `alone it would fill ${atLeastPercent(problem.fill)} of ${name}, where one cable may fill ${percent(problem.limit)}`;
+    case 'too-thick':
+      return `behind ${name} there are ${lengthWords(problem.behindMm)} up to the side panel, and the cable is ${lengthWords(problem.diameterMm)} thick`;
     case 'too-stiff':
       return `its bend behind ${name} takes ${lengthWords(problem.neededMm)}, and there are ${lengthWords(problem.behindMm)} up to the side panel`;
   }

@@ -83,6 +83,13 @@ describe('a cable at an opening', () => {
   it('needs its bend and its own thickness behind the tray, where both are known', () => {
     expect(passageProblem(slot, kind, 22)).toBeUndefined();
     expect(passageProblem(slot, kind, 21)).toEqual({ code: 'too-stiff', neededMm: 22, behindMm: 21 });
-    expect(passageProblem(slot, { id: 'main', diameterMm: 12, slackMm: 20 }, 5)).toBeUndefined();
+  });
+
+  it('needs at least its own thickness behind the tray, though nobody has said how it bends', () => {
+    const unbent = { id: 'main', diameterMm: 12, slackMm: 20 };
+    const tooThick = { code: 'too-thick', diameterMm: 12, behindMm: 5 };
+    expect(passageProblem(slot, unbent, 12)).toBeUndefined();
+    expect(passageProblem(slot, unbent)).toBeUndefined();
+    expect([passageProblem(slot, unbent, 5), passageProblem(slot, kind, 5)]).toEqual([tooThick, tooThick]);
   });
 });

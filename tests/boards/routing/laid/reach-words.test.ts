@@ -74,6 +74,28 @@ describe('what is said of a run', () => {
     ]);
   });
 
+  it('is that there is no room for it behind the tray, which no cable that bends more tightly would help', () => {
+    const machine = laidMachine();
+    const tray = machine.case.tray && { ...machine.case.tray, behindMm: 5 };
+    const shallow = { ...machine, case: { ...machine.case, ...(tray && { tray }) } };
+    const { bendRadiusMm: _, ...unbent } = machine.case.leads.find(({ id }) => id === 'main')?.cable ?? {};
+    const leads = shallow.case.leads.map((lead) =>
+      lead.id === 'main' ? Object.assign({}, lead, { cable: unbent }) : lead,
+    );
+    const build = { ...shallow, case: { ...shallow.case, leads } };
+    expect(said(build, 'main')).toBe('does not go through Beside the board');
+    const { run } = found(build, 'main');
+    const barred = run.state.kind === 'laid' ? run.state.barred : [];
+    expect(barred.map(({ opening, problem }) => plain(passageWords(build, opening, problem)))).toEqual([
+      'behind Beside the board there are 5 mm up to the side panel, and the cable is 12 mm thick',
+    ]);
+    expect(helps(build, 'main')).toEqual([
+      'It would reach through Beside the board if that let it pass: behind Beside the board there are 5 mm up to the side panel, and the cable is 12 mm thick.',
+    ]);
+    // One as thick as the room lies flat behind it.
+    expect(said(build, 'data')).toMatch(/^laid/);
+  });
+
   it('is that an opening of its way holds too much', () => {
     const build = measured('data', { diameterMm: 22 }, main(700, { diameterMm: 22, bendRadiusMm: 0 }));
     expect(said(build, 'main')).toBe('crowded out: Beside the board is overfull');
