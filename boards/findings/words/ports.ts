@@ -133,9 +133,7 @@ export const PORT_WORDS: WordsFor<
 
   'pins-joined': ({ severity, data: { first, second } }, build) => ({
     title:
-      severity === 'danger'
-        ? 'A wire of the cable would short a supply.'
-        : 'A wire of the cable would hold a pin at ground.',
+      severity === 'danger' ? 'The cable would short a supply.' : 'The cable would hold a pin at ground.',
     reason: `It joins ${pinWithJob(build, first.pin)} of ${connectorName(build, first.pin.connector)} and ${pinWithJob(build, second.pin)} of ${connectorName(build, second.pin.connector)}.`,
   }),
 };
