@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { HostRequest } from '../../../boards/host';
 import { answerRequests } from '../../../renderer/requests';
-import { askQuestion } from '../../../renderer/store/ask';
 import type { Dialog } from '../../../renderer/store/dialog';
 import { bench, POWER_SWITCH, type TestBench, wiredBuild, withHost } from '../stand-in';
 
@@ -10,14 +9,6 @@ const open = (b: TestBench, ...dialogs: readonly Dialog[]) => {
 };
 const kinds = (b: TestBench) => b.session.getState().dialogs.map(({ kind }) => kind);
 const undo = (b: TestBench) => b.editor.getState().undo();
-
-/** Another build in the place of the one that is open. */
-function openAnother(b: TestBench): void {
-  const { open: now, load } = b.editor.getState();
-  if (now === null) throw new Error('Nothing is open');
-  const build = wiredBuild();
-  load(build, now.file, build);
-}
 
 /** A connector that is not there before. */
 function addConnector(b: TestBench): void {
@@ -41,32 +32,12 @@ describe('A dialog', () => {
     },
   );
 
-  test('of a build closes with it, and when another one lies in its place', () => {
+  test('of a lead, or of nothing in particular, stays while that is there', () => {
     const b = bench();
-    const ofBuild: readonly Dialog[] = [
-      { kind: 'add-lead' },
-      { kind: 'large-trial' },
-      { kind: 'meter', connector: 'panel' },
-      { kind: 'places', plug: POWER_SWITCH },
-    ];
-    open(b, ...ofBuild, { kind: 'library' });
+    open(b, { kind: 'places', plug: POWER_SWITCH }, { kind: 'add-lead' }, { kind: 'library' });
+    b.run({ name: 'rename-build', args: { name: 'Another name' } });
     undo(b);
-    expect(kinds(b)).toHaveLength(5);
-    openAnother(b);
-    expect(kinds(b)).toEqual(['library']);
-    open(b, ...ofBuild);
-    b.editor.getState().close();
-    expect(kinds(b)).toEqual(['library']);
-  });
-
-  test('that asks stays until it is answered', async () => {
-    const b = bench();
-    const asked = askQuestion(b.session, { title: 'Which?', lines: [], choices: [] });
-    b.editor.getState().close();
-    const [dialog] = b.session.getState().dialogs;
-    if (dialog?.kind !== 'question') throw new Error('No question is open');
-    dialog.answer('this');
-    expect(await asked).toBe('this');
+    expect(kinds(b)).toEqual(['places', 'add-lead', 'library']);
   });
 });
 
