@@ -13,7 +13,8 @@ import {
 import { withPairs } from '../../boards/diagnosis/pairs';
 import { type Evidence, explainsBadly, isNoneLikeliest, suspicionOf } from '../../boards/diagnosis/posterior';
 import { trialCautions } from '../../boards/diagnosis/trials/cautions';
-import { nextLooks, nextTrials, stopsIn } from '../../boards/diagnosis/trials/next-trials';
+import { stopsIn } from '../../boards/diagnosis/trials/held-back';
+import { nextLooks, nextTrials } from '../../boards/diagnosis/trials/next-trials';
 import type { Tried } from '../../boards/diagnosis/trials/trial';
 import { trialsOf } from '../../boards/diagnosis/trials/trials';
 import { resultWords, stopWords, WORKS_NOW } from '../../boards/diagnosis/trials/words';

@@ -31,12 +31,6 @@ export function effortWords(minutes: number): string {
   return minutes < 1 ? 'under a minute' : `about ${Math.round(minutes)}\u00a0min`;
 }
 
-/** Why a trial is not to be made now. */
-export const RISK_WORDS = {
-  stop: 'Held back: after heat, smoke, sparks or a shock nothing is tried.',
-  'may-burn': 'Held back: one of the likely faults may burn a part at the next start.',
-} as const;
-
 export function waitsWords(before: string, result: string): string {
   return `Has a meaning only after “${before}” with “${result}”.`;
 }

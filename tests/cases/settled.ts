@@ -1,10 +1,10 @@
 import type { Dictionary } from '../../boards/diagnosis/dictionary';
 import { type Evidence, suspicionOf } from '../../boards/diagnosis/posterior';
+import { stopsIn } from '../../boards/diagnosis/trials/held-back';
 import {
   LEAST_BITS,
   nextTrials,
   type ProposedTrial,
-  stopsIn,
   weighedTrials,
 } from '../../boards/diagnosis/trials/next-trials';
 import type { Trial } from '../../boards/diagnosis/trials/trial';

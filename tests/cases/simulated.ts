@@ -4,7 +4,8 @@ import type { Fault } from '../../boards/diagnosis/faults/fault';
 import { OBSERVATIONS, type ObservationId } from '../../boards/diagnosis/observations/observations';
 import { type Evidence, suspicionOf } from '../../boards/diagnosis/posterior';
 import { type Outcome, placeOf } from '../../boards/diagnosis/predict';
-import { LEAST_BITS, nextLooks, stopsIn, weighedTrials } from '../../boards/diagnosis/trials/next-trials';
+import { stopsIn } from '../../boards/diagnosis/trials/held-back';
+import { LEAST_BITS, nextLooks, weighedTrials } from '../../boards/diagnosis/trials/next-trials';
 import { chanceOf, type Trial } from '../../boards/diagnosis/trials/trial';
 import { bestQuestion } from '../../boards/inference/best-question';
 

@@ -1,6 +1,7 @@
 import type { Dictionary } from '../dictionary';
 import type { CauseId } from '../faults/causes';
 import { type Evidence, steering } from '../posterior';
+import type { Risk } from '../trials/held-back';
 import { nextTrialsInSteps, type ProposedTrial, weighedTrials } from '../trials/next-trials';
 import type { ResultId, Trial } from '../trials/trial';
 import { after } from '../trials/weigh';
@@ -13,7 +14,7 @@ export interface ReasonedTrial {
   readonly gainBits: number;
   readonly effort: number;
   /** Why it must not be made now. */
-  readonly risk?: 'stop' | 'may-burn';
+  readonly risk?: Risk;
   readonly results: readonly {
     readonly result: ResultId;
     readonly chance: number;

@@ -7,7 +7,8 @@ import type { CauseId } from '../faults/causes';
 import type { Exclusion } from '../observations/exclusions';
 import type { ObservationId } from '../observations/observations';
 import { type Evidence, explainsBadly, isNoneLikeliest, suspicionOf } from '../posterior';
-import { nextLooks, stopsIn } from '../trials/next-trials';
+import { type Stop, stopsIn } from '../trials/held-back';
+import { nextLooks } from '../trials/next-trials';
 import type { Trial } from '../trials/trial';
 import { effectsInSteps, type LineEffect } from './effects';
 import { evidenceOf, readLog, tellingLines } from './read-log';
@@ -51,8 +52,8 @@ export interface Suspects {
   readonly contradicted: readonly ObservationId[];
   /** Both said to be seen, and no machine shows both. */
   readonly excluding: readonly Exclusion[];
-  /** What was seen that ends all trying. */
-  readonly stops: readonly ObservationId[];
+  /** What was seen or found that ends all trying. */
+  readonly stops: readonly Stop[];
   /** Whether a trial made the trouble go away. */
   readonly worksNow: boolean;
 }

@@ -6,12 +6,9 @@ import { excludedBy } from '../observations/exclusions';
 import { OBSERVATIONS, type ObservationId } from '../observations/observations';
 import { chanceOfYes, type Evidence, steering, YES_IF_NONE } from '../posterior';
 import type { Outcome } from '../predict';
-import { BURNS } from './causes-touched';
+import { putsRight, type Risk, riskOf, startsHeldBack, stopsIn } from './held-back';
 import type { Trial } from './trial';
 import { after, type Weighed, weigh } from './weigh';
-
-/** Why a trial must not be made: only one that starts the machine, or needs mains, can do harm. */
-type Risk = 'stop' | 'may-burn';
 
 /** A trial beside what it is expected to tell and what each result is expected to be. */
 export interface ProposedTrial extends Question, Weighed {
@@ -19,18 +16,11 @@ export interface ProposedTrial extends Question, Weighed {
   readonly risk?: Risk;
 }
 
-/** From which chance of a fault that burns on nothing is started any more. Common practice, no source. */
-const MAY_BURN_FROM = 0.3;
 /** A trial that tells less is not worth a screw. */
 export const LEAST_BITS = 0.005;
 
 /** Ways of noticing that need no hand on the machine. */
 const LOOKS: ReadonlySet<string> = new Set(['see', 'hear', 'smell', 'read']);
-
-/** What was seen that ends all trying: heat, smoke, sparks, a shock. In the order of the vocabulary. */
-export function stopsIn({ seen }: Evidence): readonly ObservationId[] {
-  return OBSERVATIONS.filter(({ id, stop }) => stop && seen.includes(id)).map(({ id }) => id);
-}
 
 /** Something to look, listen or read for that was not yet, and what the answer is expected to tell. */
 interface ProposedLook {
@@ -101,7 +91,10 @@ export function* nextTrialsInSteps(
     order.push(best.now);
     standing = after(standing, best.now.trial, best.now.trial.tellsNothing);
   }
-  const rest = allowed.filter((each) => each.gainBits > LEAST_BITS && !order.includes(each));
+  // Nothing else is started before that, so it is there however little it would tell.
+  const isWorthIt = ({ trial, gainBits: gain }: ProposedTrial) =>
+    gain > LEAST_BITS || putsRight(trial, evidence);
+  const rest = allowed.filter((each) => isWorthIt(each) && !order.includes(each));
   return [...order, ...rest.sort((a, b) => worth(b) - worth(a))];
 }
 
@@ -120,20 +113,17 @@ export function weighedTrials(
 ): readonly ProposedTrial[] {
   const { tried = [] } = evidence;
   const standing = steering({ dictionary, evidence });
-  const { chances, hypotheses } = standing;
-  const burns = hypotheses.reduce(
-    (sum, { faults }, at) => sum + (faults.some(({ cause }) => BURNS.has(cause)) ? (chances[at] ?? 0) : 0),
-    0,
-  );
-  const stop = stopsIn(evidence).length > 0;
+  const held = startsHeldBack(standing, evidence);
 
-  const isOpen = ({ id, after }: Trial) =>
-    !tried.some(({ trial }) => trial.id === id) &&
-    (!after || tried.some(({ trial, result }) => trial.id === after.trial && after.results.includes(result)));
+  // What is found anew is put right anew.
+  const isMade = (one: Trial) => tried.some(({ trial }) => trial.id === one.id) && !putsRight(one, evidence);
+  const isOpen = (one: Trial) =>
+    !isMade(one) &&
+    (!one.after ||
+      tried.some(({ trial, result }) => trial.id === one.after?.trial && one.after.results.includes(result)));
 
   return trials.filter(isOpen).map((trial) => {
-    const risk =
-      trial.powered && stop ? 'stop' : trial.powered && burns >= MAY_BURN_FROM ? 'may-burn' : undefined;
+    const risk = riskOf(trial, held, evidence);
     return {
       trial,
       ...weigh(standing, trial),

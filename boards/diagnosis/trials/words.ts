@@ -1,4 +1,4 @@
-import type { ObservationId } from '../observations/observations';
+import type { Risk, Stop } from './held-back';
 import type { ResultId, Trial } from './trial';
 import { CHANGE_WORDS } from './words/changes';
 import { LOOK_WORDS } from './words/looks';
@@ -16,7 +16,7 @@ export function trialWords({ id, lead, after }: Trial): TrialWords {
   if (id.startsWith('right:') && after !== undefined)
     return {
       title: 'Put right what you found, and start again',
-      steps: [MAINS_OFF, 'Put it right, and change nothing else meanwhile.', START],
+      steps: [MAINS_OFF, 'Put right all that you found, and change nothing else meanwhile.', START],
     };
   const words = WORDS[id];
   if (words === undefined) throw new Error(`No words for the trial ${id}`);
@@ -81,8 +81,15 @@ export const WORKS_NOW = {
     'It does not prove that the part you changed was bad: plugs were moved, and a loose contact or a tripped supply recovers by that too. Change it back: only if the trouble returns was that the cause.',
 } as const;
 
-/** For every observation of heat, smoke, sparks or shock: what must not be plugged in again. */
-const NOT_AGAIN: Partial<Readonly<Record<ObservationId, string>>> = {
+/** Why a trial is not to be made now. */
+export const RISK_WORDS: Readonly<Record<Risk, string>> = {
+  stop: 'Held back: after heat, smoke, sparks, a shock or something burnt nothing is tried.',
+  'may-burn': 'Held back: one of the likely faults may burn a part at the next start.',
+  'put-right': 'Held back: something was found that is not right. Put that right before any other start.',
+};
+
+/** For all that stops, heat, smoke, sparks, shock or what is burnt: what must not be plugged in again. */
+const NOT_AGAIN: Partial<Readonly<Record<Stop, string>>> = {
   'melted-plug': 'the melted plug, its cable and the socket it was in',
   tingle: 'this mains cable, outlet and supply',
   'breaker-trips': 'the supply and its mains cable',
@@ -94,10 +101,11 @@ const NOT_AGAIN: Partial<Readonly<Record<ObservationId, string>>> = {
   'hot-part': 'the part or wire that got hot',
   'usb-hot': 'the front USB lead, and any device in its sockets',
   'usb-device-killed': 'the front USB lead, and any device in its sockets',
+  burnt: 'the part that is burnt, what was plugged into it, and the supply',
 };
 
 /** What to do instead of any trial. */
-export function stopWords(stops: readonly ObservationId[]): readonly string[] {
+export function stopWords(stops: readonly Stop[]): readonly string[] {
   const again = [...new Set(stops.flatMap((id) => NOT_AGAIN[id] ?? []))];
   return [
     'Stop. Pull the mains plug, touching only the plug and no metal of the case. If it burns or smokes on, leave it, warn others and call the fire service.',

@@ -6,8 +6,7 @@ import type { LineEffect } from '../../../boards/diagnosis/log/effects';
 import { evidenceOf, type ReadLine, readLog, tellingLines } from '../../../boards/diagnosis/log/read-log';
 import type { Reasons } from '../../../boards/diagnosis/log/reasons';
 import type { NextDoings, Suspects } from '../../../boards/diagnosis/log/reckoning';
-import type { ObservationId } from '../../../boards/diagnosis/observations/observations';
-import { stopsIn } from '../../../boards/diagnosis/trials/next-trials';
+import { type Stop, stopsIn } from '../../../boards/diagnosis/trials/held-back';
 import type { Trial } from '../../../boards/diagnosis/trials/trial';
 import { trialsOf } from '../../../boards/diagnosis/trials/trials';
 import type { Build } from '../../../boards/document/build';
@@ -39,7 +38,7 @@ export interface Diagnosis {
   readonly lines: readonly ReadLine[];
   readonly trials: readonly Trial[];
   /** What was said that ends all trying: known at once, whatever is still being worked out. */
-  readonly stops: readonly ObservationId[];
+  readonly stops: readonly Stop[];
   /** The last of each part of the reckoning, null before the first: what is believed, why, and what to do next. */
   readonly believed: Suspects | null;
   readonly why: WhySuspected | null;

@@ -62,6 +62,12 @@ describe('the trouble sheet', () => {
     expect(wordsOn(paper)).toMatch(/Stop: nothing is tried any more Stop\. Pull the mains plug/);
   });
 
+  it('says the same after a look that found something burnt', () => {
+    const burnt = printed([yes('power-light-dark'), { kind: 'tried', trial: 'look-board', result: 'burnt' }]);
+    expect(burnt.contents.map(({ title }) => title)).not.toContain('What to try next');
+    expect(wordsOn(burnt)).toMatch(/Stop: nothing is tried any more Stop\. Pull the mains plug/);
+  });
+
   it('says what it proves that it works now, and what not', () => {
     const words = wordsOn(printed([{ kind: 'tried', trial: 'new-cell', result: 'gone' }]));
     expect(words).toMatch(/It works now: .* It does not prove/);

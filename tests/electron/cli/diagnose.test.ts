@@ -62,6 +62,13 @@ describe('leadwright diagnose', () => {
     expect(out).toContain('with the mains plug pulled, you may look:');
   });
 
+  test('After a look that found something burnt it says the same, and starts nothing: 1', async () => {
+    const { report, code } = await reportOf(['--observe', 'power-light-dark', '--tried', 'look-board=burnt']);
+    expect(code).toBe(1);
+    expect(report.next.filter(({ powered }) => powered)).toEqual([]);
+    expect(report.stop.join(' ')).toMatch(/^Stop\. Pull .*Do not plug in again: the part that is burnt/);
+  });
+
   test('Two things at once are named where one explains it badly, and none of these where it wins: 0', async () => {
     const two = [
       'fan_rpm_zero',

@@ -1,12 +1,12 @@
 import { Button } from 'react-aria-components/Button';
 import { Heading } from 'react-aria-components/Heading';
-import type { ObservationId } from '../../../../boards/diagnosis/observations/observations';
+import type { Stop } from '../../../../boards/diagnosis/trials/held-back';
 import { stopWords } from '../../../../boards/diagnosis/trials/words';
 import { SeveritySign } from '../../../look/severity-sign';
 import { LargePane } from './large-pane';
 
 interface LargeStopProps {
-  readonly stops: readonly ObservationId[];
+  readonly stops: readonly Stop[];
   readonly onClose: () => void;
 }
 

@@ -47,7 +47,7 @@ function Next({ diagnosis }: { readonly diagnosis: Diagnosis }) {
       {believed?.worksNow && <WorksNow />}
       {stops.length > 0 ? (
         <p className="next-none">
-          No trial: something burned, smoked, sparked or gave a shock. Do what stands at the top.
+          No trial: something burned, smoked, sparked or gave a shock, or is burnt. Do what stands at the top.
         </p>
       ) : (
         <>

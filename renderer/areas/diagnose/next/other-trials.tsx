@@ -3,8 +3,9 @@ import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-w
 import { tellingLines } from '../../../../boards/diagnosis/log/read-log';
 import type { ReasonedTrial } from '../../../../boards/diagnosis/log/reasoned-trials';
 import type { Trial } from '../../../../boards/diagnosis/trials/trial';
+import { RISK_WORDS } from '../../../../boards/diagnosis/trials/words';
 import { Button } from '../../../look/button';
-import { effortWords, gainWords, RISK_WORDS, TELLS_NOTHING, waitsWords } from '../../../words/trouble-words';
+import { effortWords, gainWords, TELLS_NOTHING, waitsWords } from '../../../words/trouble-words';
 import { useWorkbench } from '../../../workbench';
 import type { Diagnosis } from '../use-diagnosis';
 
