@@ -107,6 +107,30 @@ describe('In a cramped case', () => {
   });
 });
 
+describe('A cable for two drives', () => {
+  it('is asked for the length of each of its pieces, and has no length that nobody measured', async () => {
+    await routeDemo('Open the demo with every cable');
+    await cable('Drive power to').first().click();
+    await panel().getByText('Measures', { exact: true }).click();
+    await panel().getByRole('button', { name: 'Forget the measures' }).click();
+    const keep = panel().getByRole('button', { name: 'Keep the measures' });
+    const type = async (line: RegExp, typed: string) => {
+      await panel().getByRole('textbox', { name: line }).fill(typed);
+      await panel().getByRole('textbox', { name: line }).press('Enter');
+    };
+    await type(/^Thickness/, '7');
+    await type(/^Length from .* to Drive A/, '450');
+    expect(await keep.isDisabled()).toBe(true);
+    await type(/^Length from .* to Drive B/, '150');
+    await keep.click();
+    await saveAs(page, 'measured.build.json');
+    const parsed = parseDocument(readFileSync(join(workplace.home, 'measured.build.json'), 'utf8'));
+    const extras = parsed.ok && parsed.value.format === 'leadwright/build' ? parsed.value.extras : [];
+    const lengths = extras.find(({ id }) => id === 'supply-sata')?.cable?.runs.map((run) => run.lengthMm);
+    expect(lengths).toEqual([450, 150]);
+  });
+});
+
 describe('By keyboard alone', () => {
   it('a cable is chosen, led place by place, and its way pinned', async () => {
     await tabTo(page, page.getByRole('button', { name: 'Open the demo of a cramped case' }));

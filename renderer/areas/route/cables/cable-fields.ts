@@ -5,6 +5,7 @@ import type { LeadCable, Run } from '../../../../boards/document/cable';
 import type { Lead } from '../../../../boards/document/lead';
 import { placeName, placesOf } from '../../../../boards/document/place-names';
 import { hasPaths } from '../../../../boards/document/tray-places';
+import { endName, plugLabel } from '../../../../boards/routing/laid/end-names';
 import type { LengthBounds } from '../../../words/length-words';
 
 export const THICKNESS_BOUNDS: LengthBounds = { leastMm: 0.1, mostMm: 100 };
@@ -38,14 +39,40 @@ export function beginsAtPart({ parts, plugs }: Lead): boolean {
   return parts.length > 0 || plugs.length === 1;
 }
 
-/** A cable as it is first measured: a run to every plug from where it begins, or from the plug before. */
-export function firstCable(lead: Lead, diameterMm: Mm, lengthMm: Mm, start: string | undefined): LeadCable {
+/** What is measured of a lead first; a length for each of its pieces, by the plug at the far end of it. */
+interface FirstMeasured {
+  readonly diameterMm: Mm | undefined;
+  readonly lengthsMm: ReadonlyMap<string, Mm>;
+  /** Where it begins; empty where nobody has said. */
+  readonly start: string;
+}
+
+/** The pieces of a lead that are measured: one to every plug from where it begins, or from the plug before. */
+export function firstPieces(lead: Lead): readonly Omit<Run, 'lengthMm'>[] {
   const ids = lead.plugs.map(({ id }) => id);
-  const fromPart = beginsAtPart(lead);
-  const runs = ids.flatMap((to, at): readonly Run[] => {
-    if (fromPart) return [{ to, lengthMm }];
+  if (beginsAtPart(lead)) return ids.map((to) => ({ to }));
+  return ids.flatMap((to, at) => {
     const from = ids[at - 1];
-    return from === undefined ? [] : [{ from, to, lengthMm }];
+    return from === undefined ? [] : [{ from, to }];
   });
-  return { diameterMm, slackMm: USUAL_SLACK_MM, ...(start !== undefined && { start }), runs };
+}
+
+/** A cable as it is first measured; undefined while a measure of it is missing: no length is taken for another. */
+export function firstCable(
+  lead: Lead,
+  { diameterMm, lengthsMm, start }: FirstMeasured,
+): LeadCable | undefined {
+  const pieces = firstPieces(lead);
+  const runs = pieces.flatMap((piece): readonly Run[] => {
+    const lengthMm = lengthsMm.get(piece.to);
+    return lengthMm === undefined ? [] : [{ ...piece, lengthMm }];
+  });
+  if (diameterMm === undefined || runs.length < pieces.length) return undefined;
+  return { diameterMm, slackMm: USUAL_SLACK_MM, ...(start !== '' && { start }), runs };
+}
+
+/** What the line for the length of a piece is called. */
+export function lengthLabel(build: Build, lead: Lead, { from, to }: Pick<Run, 'from' | 'to'>): string {
+  const begin = from === undefined ? 'there' : plugLabel(lead, from);
+  return `Length from ${begin} to ${endName(build, lead, to)}, mm`;
 }

@@ -9,6 +9,8 @@ import {
   beginsAtPart,
   CABLE_LENGTH_BOUNDS,
   firstCable,
+  firstPieces,
+  lengthLabel,
   startOptions,
   THICKNESS_BOUNDS,
 } from './cable-fields';
@@ -18,31 +20,41 @@ import { measure } from './cable-moves';
 export function FirstMeasures({ lead }: { readonly lead: Lead }) {
   const workbench = useWorkbench();
   const build = useBuild();
-  const [thickness, setThickness] = useState<Mm>();
-  const [length, setLength] = useState<Mm>();
+  const [diameterMm, setDiameter] = useState<Mm>();
+  const [lengthsMm, setLengths] = useState<ReadonlyMap<string, Mm>>(new Map());
   const [start, setStart] = useState('');
-  const ready = thickness !== undefined && length !== undefined;
+  const pieces = firstPieces(lead);
+  const cable = firstCable(lead, { diameterMm, lengthsMm, start });
+  const lengthLines = pieces.map((piece) => (
+    <LengthLine
+      key={piece.to}
+      label={pieces.length > 1 ? lengthLabel(build, lead, piece) : 'Length, mm'}
+      value={lengthsMm.get(piece.to)}
+      bounds={CABLE_LENGTH_BOUNDS}
+      onDone={(mm) => mm !== undefined && setLengths((before) => new Map(before).set(piece.to, mm))}
+    />
+  ));
+  const measured =
+    pieces.length > 1 ? 'measure each piece of it, from end to end' : 'measure from end to end';
   return (
     <>
       <p>
-        Nobody has measured it yet. Lay it out straight and measure from end to end; how thick it is, measure
-        with its sleeve.
+        Nobody has measured it yet. Lay it out straight and {measured}; how thick it is, measure with its
+        sleeve.
       </p>
       <div className="route-pair">
-        <LengthLine label="Thickness, mm" value={thickness} bounds={THICKNESS_BOUNDS} onDone={setThickness} />
-        <LengthLine label="Length, mm" value={length} bounds={CABLE_LENGTH_BOUNDS} onDone={setLength} />
+        <LengthLine label="Thickness, mm" value={diameterMm} bounds={THICKNESS_BOUNDS} onDone={setDiameter} />
+        {pieces.length === 1 && lengthLines}
       </div>
       {beginsAtPart(lead) && (
         <Choice label="Begins at" options={startOptions(build)} chosen={start} onChoose={setStart} />
       )}
+      {pieces.length > 1 && lengthLines}
       <div>
         <Button
           kind="main"
-          disabled={!ready}
-          onPress={() =>
-            ready &&
-            measure(workbench, lead, firstCable(lead, thickness, length, start === '' ? undefined : start))
-          }
+          disabled={cable === undefined}
+          onPress={() => cable && measure(workbench, lead, cable)}
         >
           Keep the measures
         </Button>

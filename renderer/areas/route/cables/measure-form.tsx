@@ -1,13 +1,19 @@
 import type { LeadCable, Run } from '../../../../boards/document/cable';
 import type { Lead } from '../../../../boards/document/lead';
-import { endName, plugLabel } from '../../../../boards/routing/laid/end-names';
 import { Button } from '../../../look/button';
 import { Choice } from '../../../look/choice';
 import { LengthLine } from '../../../look/length-line';
 import { ReadLine } from '../../../look/read-line';
 import { mmFigures } from '../../../words/length-words';
 import { useBuild, useWorkbench } from '../../../workbench';
-import { BEND_BOUNDS, CABLE_LENGTH_BOUNDS, readSlack, startOptions, THICKNESS_BOUNDS } from './cable-fields';
+import {
+  BEND_BOUNDS,
+  CABLE_LENGTH_BOUNDS,
+  lengthLabel,
+  readSlack,
+  startOptions,
+  THICKNESS_BOUNDS,
+} from './cable-fields';
 import { measure } from './cable-moves';
 
 /** What was measured of a cable, to be changed. */
@@ -59,7 +65,7 @@ export function MeasureForm({ lead }: { readonly lead: Lead }) {
         {cable.runs.map((run) => (
           <LengthLine
             key={run.to}
-            label={`Length from ${run.from === undefined ? 'there' : plugLabel(lead, run.from)} to ${endName(build, lead, run.to)}, mm`}
+            label={lengthLabel(build, lead, run)}
             value={run.lengthMm}
             bounds={CABLE_LENGTH_BOUNDS}
             onDone={(lengthMm) => lengthMm !== undefined && putRun(run, { lengthMm })}
