@@ -1,4 +1,4 @@
-import { fansOf, fansOn, reportsSpeed } from '../../routing/assign/build-fans';
+import { fansEndingAt, fansOf, reportsSpeed } from '../../routing/assign/build-fans';
 import type { FindingOf } from '../finding';
 import type { Rule } from '../rule';
 import { reportSpeedText } from '../words/remedies';
@@ -18,7 +18,7 @@ export const watchedHeaderSilent: Rule<'watched-header-silent'> = {
     const fans = fansOf(build);
     return build.board.connectors.flatMap((connector): readonly FindingOf<'watched-header-silent'>[] => {
       if (connector.rating?.watched !== true) return [];
-      const here = fansOn(fans, connector.id);
+      const here = fansEndingAt(fans, connector.id);
       if (here.some(({ id }) => reportsSpeed(build, fans, id))) return [];
       const silent = here[0];
       const cooler = silent ?? fans.fans.find(({ cools }) => cools === 'processor');

@@ -1,17 +1,18 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
 import { type BuildDrives, drivesOf } from './build-drives';
-import { type Assumed, type BuildFans, fansOf, fansOn, whatFansNeed } from './build-fans';
+import { type Assumed, type BuildFans, fansOf, whatFansNeed } from './build-fans';
 import { drivesToBranches, drivesToPorts } from './drives';
-import { fansToHeaders, type HeaderLoad, headerLoad } from './fans';
+import { type FanLoad, fanLoads } from './fan-loads';
+import { fansToHeaders } from './fans';
 
 /** Where every drive and fan of a build goes best, beside where it is now. */
 export interface Assignments {
   readonly ports: ReturnType<typeof drivesToPorts>;
   readonly branches: ReturnType<typeof drivesToBranches>;
   readonly fans: ReturnType<typeof fansToHeaders>;
-  /** What the headers carry as the fans are plugged in now; only those with a fan on them. */
-  readonly loadsNow: readonly HeaderLoad[];
+  /** What headers and hubs carry as the fans are plugged in now; only those with a fan on them. */
+  readonly loadsNow: readonly FanLoad[];
   readonly ofDrives: BuildDrives;
   readonly ofFans: BuildFans;
   /** What was taken as usual because the sheet is silent. */
@@ -26,17 +27,9 @@ export const assignmentsOf = byIdentity((build: Build): Assignments => {
     ports: drivesToPorts(ofDrives.data, ofDrives.ports, ofDrives.usedPlaces),
     branches: drivesToBranches(ofDrives.powered, ofDrives.branches),
     fans: fansToHeaders(ofFans.fans, ofFans.headers),
-    loadsNow: loadsNow(ofFans),
+    loadsNow: fanLoads(ofFans),
     ofDrives,
     ofFans,
     assumed: [...ofDrives.assumed, ...ofFans.assumed],
   };
 }, whatFansNeed);
-
-/** What every header with a fan on it carries as they are plugged in now. */
-export function loadsNow(ofFans: BuildFans): readonly HeaderLoad[] {
-  return ofFans.headers.flatMap((header) => {
-    const own = fansOn(ofFans, header.id);
-    return own.length === 0 ? [] : [headerLoad(header, own)];
-  });
-}

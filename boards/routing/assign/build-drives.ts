@@ -3,8 +3,9 @@ import type { Connector } from '../../document/connector';
 import type { Lead } from '../../document/lead';
 import { leadsOf, seatOf, unitsOf, unitWith } from '../../document/lookup';
 import type { DriveRating } from '../../document/rating';
-import { type Assumed, choiceOf, hasSignal } from './build-fans';
+import { type Assumed, choiceOf } from './build-fans';
 import type { DataDrive, DataPort, PoweredDrive, SupplyBranch } from './drives';
+import { hasSignal } from './has-signal';
 
 /** Of a drive whose label nobody has read: a turning one, which takes most (common practice, no source). */
 export const USUAL_DRIVE = {

@@ -1,20 +1,16 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
-import type { Connector } from '../../document/connector';
 import type { Lead } from '../../document/lead';
 import { choicesOf, leadOf, leadsOf, seatOf, unitsOf } from '../../document/lookup';
-import type { FanRating, HubRating } from '../../document/rating';
-import type { Unit } from '../../document/unit';
-import type { SignalId } from '../../signals/signals';
+import type { FanRating } from '../../document/rating';
 import type { Fan, FanHeader } from './fans';
+import { hasSignal } from './has-signal';
+import { type HungHub, heardAt, hungHubs, type JoinedHub, joinedHubs } from './hubs';
 
 /** What is taken where nobody has read a label or a manual. */
 export const USUAL_FAN: FanRating = { runningAmps: 0.2, startAmps: 0.5, cools: 'case' };
 /** A header may carry about 1 A (common practice, no source). */
 export const USUAL_HEADER_AMPS = 1;
-
-/** The contacts of a SATA power plug carry 4.5 A at 12 V (from memory); most hubs hang on one. */
-export const USUAL_HUB_AMPS = 4.5;
 
 /** Something that was assumed, because the sheet is silent about it. */
 export type Assumed =
@@ -26,28 +22,30 @@ export type Assumed =
   | { readonly code: 'drive'; readonly unit: string }
   | { readonly code: 'branch-amps'; readonly lead: string };
 
-/** A hub with the connectors that its fans go on, the one that reports its speed first. */
-export interface JoinedHub {
-  readonly unit: Unit;
-  readonly rating: HubRating;
-  readonly outlets: readonly string[];
+/** Where a fan is plugged in. */
+interface FanNow {
+  /** What carries it, by itself or over hubs. */
+  readonly header: string;
+  /** What it sits on. */
+  readonly connector: string;
+  /** The header of the board that this ends at, which need not carry it. */
+  readonly end?: string;
 }
 
 /** The fans of a build and the headers that they may go on. */
 export interface BuildFans {
   /** By the id of their lead. */
   readonly fans: readonly Fan[];
-  /** By the id of their connector. */
+  /** By the id of their connector; of a hub that has only the supply, by its first outlet. */
   readonly headers: readonly FanHeader[];
-  /** By header: the hub on it. */
+  /** By header: the hubs that draw from it, or from the supply in its stead. */
   readonly hubs: ReadonlyMap<string, JoinedHub>;
-  /** By fan: the header that it is on now, by itself or over a hub, and the connector it sits on. */
-  readonly now: ReadonlyMap<string, { readonly header: string; readonly connector: string }>;
+  /** Every hub that something feeds, also one that hangs on another. */
+  readonly hung: readonly HungHub[];
+  /** By header of the board: the connector whose fan it hears. */
+  readonly heard: ReadonlyMap<string, string>;
+  readonly now: ReadonlyMap<string, FanNow>;
   readonly assumed: readonly Assumed[];
-}
-
-export function hasSignal({ pins }: Connector, signal: SignalId): boolean {
-  return pins.some((pin) => pin.signal === signal);
 }
 
 /** What a build says of its fans, headers and hubs; what it does not say is taken as usual, and named. */
@@ -62,8 +60,11 @@ function workOut(build: Build): BuildFans {
   const assumed: Assumed[] = [];
   const sockets = build.board.connectors.filter((connector) => hasSignal(connector, 'fan-supply'));
   const watchedSaid = sockets.some(({ rating }) => rating?.watched === true);
-  const hubs = hubsOn(build, sockets);
-  const headers = sockets.map((connector): FanHeader => {
+  const ids = sockets.map(({ id }) => id);
+  const hung = hungHubs(build, sockets);
+  const heard = heardAt(hung, ids);
+  const hubs = joinedHubs(hung, ids, heard);
+  const onBoard = sockets.map((connector): FanHeader => {
     const { id, rating = {}, print } = connector;
     if (rating.amps === undefined) assumed.push({ code: 'header-amps', connector: id });
     // Where no manual was read, the print says which header is the processor's.
@@ -75,20 +76,13 @@ function workOut(build: Build): BuildFans {
       modes: rating.fanModes ?? (hasSignal(connector, 'fan-pwm') ? ['pwm'] : ['dc']),
       ratedA: rating.amps ?? USUAL_HEADER_AMPS,
       ...((rating.watched === true || byPrint) && { watched: true as const }),
-      ...(hub && {
-        hub: {
-          outlets: hub.outlets.length,
-          fedBy: hub.rating.fedBy,
-          ratedA: hub.rating.amps,
-          ...(hub.rating.speedOutlet !== undefined && { speedOutlet: 1 }),
-        },
-      }),
+      ...(hub && { hub: hubFor(hub) }),
     };
   });
-  for (const { unit } of hubs.values())
-    if (unit.hub === undefined) assumed.push({ code: 'hub', unit: unit.id });
-  const isHeader = new Set(headers.map(({ id }) => id));
-  const now = new Map<string, { header: string; connector: string }>();
+  const headers = [...onBoard, ...bySupplyAlone(hubs, onBoard)];
+  for (const { unit } of hung) if (unit.hub === undefined) assumed.push({ code: 'hub', unit: unit.id });
+  const carriers = carriersOf(headers, hubs);
+  const now = new Map<string, FanNow>();
   const fans = leadsOf(build).flatMap((lead): readonly Fan[] => {
     const part = lead.parts.find(({ kind }) => kind === 'fan');
     if (part === undefined || lead.setAside === true) return [];
@@ -96,11 +90,12 @@ function workOut(build: Build): BuildFans {
     const { runningAmps, startAmps, cools } = part.fan ?? usualFan(lead);
     for (const plug of lead.plugs) {
       const connector = seatOf(build, { lead: lead.id, plug: plug.id })?.connector;
-      const header = connector && (isHeader.has(connector) ? connector : headerBehind(hubs, connector));
-      if (connector !== undefined && header !== undefined) now.set(lead.id, { header, connector });
+      const at = connector === undefined ? undefined : carriers.get(connector);
+      if (connector !== undefined && at !== undefined) now.set(lead.id, { ...at, connector });
     }
     const hasPulses = lead.wires.some(({ from, to }) => [from, to].includes(`${part.id}.pwm`));
-    const pinned = choiceOf(build, 'header', lead.id);
+    const chosen = choiceOf(build, 'header', lead.id);
+    const pinned = chosen === undefined ? undefined : (carriers.get(chosen)?.header ?? chosen);
     return [
       {
         id: lead.id,
@@ -112,12 +107,47 @@ function workOut(build: Build): BuildFans {
       },
     ];
   });
-  return { fans, headers, hubs, now, assumed };
+  return { fans, headers, hubs, hung, heard, now, assumed };
 }
 
-/** The header that a hub is on, by one of its outlets. */
-function headerBehind(hubs: BuildFans['hubs'], outlet: string): string | undefined {
-  return [...hubs].find(([, { outlets }]) => outlets.includes(outlet))?.[0];
+/** Hubs as one with as many outlets, which may carry what the weakest of them may. */
+function hubFor({ units, outlets, isHeard }: JoinedHub): NonNullable<FanHeader['hub']> {
+  return {
+    outlets: outlets.length,
+    fedBy: units[0]?.rating.fedBy ?? 'header',
+    ratedA: Math.min(...units.map(({ rating }) => rating.amps)),
+    ...(isHeard && { speedOutlet: 1 }),
+  };
+}
+
+/** Hubs with the supply that have no header for themselves: how fast says the one that their tail ends at, if any. */
+function bySupplyAlone(
+  hubs: ReadonlyMap<string, JoinedHub>,
+  onBoard: readonly FanHeader[],
+): readonly FanHeader[] {
+  return [...hubs].flatMap(([id, joined]): readonly FanHeader[] => {
+    if (onBoard.some((header) => header.id === id)) return [];
+    const hub = hubFor(joined);
+    const end = onBoard.find((header) => header.id === joined.units[0]?.header);
+    const watched = joined.isHeard && end?.watched === true;
+    return [
+      { id, modes: end?.modes ?? [], ratedA: hub.ratedA, hub, ...(watched && { watched: true as const }) },
+    ];
+  });
+}
+
+/** By connector: what carries a fan there. */
+function carriersOf(
+  headers: readonly FanHeader[],
+  hubs: ReadonlyMap<string, JoinedHub>,
+): ReadonlyMap<string, Omit<FanNow, 'connector'>> {
+  const carriers = new Map<string, Omit<FanNow, 'connector'>>();
+  for (const { id } of headers) if (!hubs.has(id)) carriers.set(id, { header: id, end: id });
+  for (const [at, { units }] of hubs)
+    for (const { outlets, header: end } of units)
+      for (const outlet of [at, ...outlets])
+        carriers.set(outlet, { header: at, ...(end !== undefined && { end }) });
+  return carriers;
 }
 
 /** The fans that are on a header now, by themselves or over the hub on it. */
@@ -130,17 +160,6 @@ export function choiceOf(build: Build, kind: 'port' | 'header' | 'branch', of: s
   return choicesOf(build).find((choice) => choice.kind === kind && choice.of === of)?.on;
 }
 
-/** Of a hub whose sheet nobody read: fed from the supply where it has an input for that, its first speed wire live. */
-export function usualHub({ connectors }: Unit, outlets: readonly Connector[]): HubRating {
-  const isFed = connectors.some((each) => hasSignal(each, 'supply-12v'));
-  const speaking = outlets.find((each) => hasSignal(each, 'fan-tach'));
-  return {
-    fedBy: isFed ? 'supply' : 'header',
-    amps: USUAL_HUB_AMPS,
-    ...(speaking && { speedOutlet: speaking.id }),
-  };
-}
-
 /** Of a fan whose label nobody read: its name or the print on its plug may say what it cools. */
 export function usualFan({ name, plugs }: Lead): FanRating {
   const isCooler = [name, ...plugs.map(({ print }) => print)].some((words) =>
@@ -149,35 +168,17 @@ export function usualFan({ name, plugs }: Lead): FanRating {
   return { ...USUAL_FAN, cools: isCooler ? 'processor' : 'case' };
 }
 
+/** The fans whose header of the board is this one, whatever carries them. */
+export function fansEndingAt({ fans, now }: BuildFans, header: string): readonly Fan[] {
+  return fans.filter(({ id }) => now.get(id)?.end === header);
+}
+
 /** Whether the header that a fan is on hears its speed: over its own wire, and through a hub only of one outlet. */
-export function reportsSpeed(build: Build, { hubs, now }: BuildFans, fan: string): boolean {
+export function reportsSpeed(build: Build, { heard, now }: BuildFans, fan: string): boolean {
   const lead = leadOf(build, fan);
   const at = now.get(fan);
   const part = lead?.parts.find(({ kind }) => kind === 'fan');
   if (lead === undefined || at === undefined || part === undefined) return false;
   const hasWire = lead.wires.some(({ from, to }) => [from, to].includes(`${part.id}.tach`));
-  const hub = hubs.get(at.header);
-  return hasWire && (hub === undefined || hub.rating.speedOutlet === at.connector);
-}
-
-/** A hub is on the header that one of its leads comes from. */
-function hubsOn(build: Build, headers: readonly Connector[]): ReadonlyMap<string, JoinedHub> {
-  const found = new Map<string, JoinedHub>();
-  for (const unit of unitsOf(build)) {
-    if (unit.kind !== 'hub') continue;
-    for (const lead of leadsOf(build)) {
-      const seats = lead.plugs.flatMap(
-        ({ id }) => seatOf(build, { lead: lead.id, plug: id })?.connector ?? [],
-      );
-      const header = headers.find(({ id }) => seats.includes(id));
-      const input = unit.connectors.find(({ id }) => seats.includes(id));
-      if (header === undefined || input === undefined || lead.parts.length > 0) continue;
-      const outlets = unit.connectors.filter((each) => each.id !== input.id && hasSignal(each, 'fan-supply'));
-      const rating = unit.hub ?? usualHub(unit, outlets);
-      const speed = rating.speedOutlet;
-      const order = outlets.toSorted((a, b) => Number(b.id === speed) - Number(a.id === speed));
-      found.set(header.id, { unit, rating, outlets: order.map(({ id }) => id) });
-    }
-  }
-  return found;
+  return hasWire && at.end !== undefined && heard.get(at.end) === at.connector;
 }

@@ -174,15 +174,19 @@ function outletsOf({ hub }: FanHeader, fans: readonly Fan[]): ReadonlyMap<string
 }
 
 /** What a header, or the supply of its hub, has to carry with these fans on it. */
-export function headerLoad(header: FanHeader, fans: readonly Fan[]): HeaderLoad {
-  const sumA = (of: (fan: Fan) => Amps) => fans.reduce((sum, fan) => sum + milliamps(of(fan)), 0) / MA_PER_A;
+function headerLoad(header: FanHeader, fans: readonly Fan[]): HeaderLoad {
   return {
     header: header.id,
-    startA: sumA(({ startA }) => startA),
-    runningA: sumA(({ runningA }) => runningA),
+    ...sumOf(fans),
     ratedA: carriedA(header),
     from: header.hub?.fedBy ?? 'header',
   };
+}
+
+/** What fans take together. */
+export function sumOf(fans: readonly Fan[]): Pick<HeaderLoad, 'startA' | 'runningA'> {
+  const sumA = (of: (fan: Fan) => Amps) => fans.reduce((sum, fan) => sum + milliamps(of(fan)), 0) / MA_PER_A;
+  return { startA: sumA(({ startA }) => startA), runningA: sumA(({ runningA }) => runningA) };
 }
 
 function whyNone(fan: Fan, headers: readonly FanHeader[]): FanReason {

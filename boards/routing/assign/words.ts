@@ -59,9 +59,9 @@ const SPEED_WORDS = {
   'always-full': 'it always runs at full speed there',
 } as const;
 
-/** What a header, or the supply of its hub, has to carry. */
+/** What a header, or the supply of its hub, has to carry. "header": what a person calls it. */
 export function loadWords({ header, runningA, startA, ratedA, from }: HeaderLoad): string {
-  const source = from === 'header' ? header : `The hub on ${header}, fed from the supply unit,`;
+  const source = from === 'header' ? header : `${header}, fed from the supply unit,`;
   return `${source} carries ${amps(runningA)} while its fans run and ${amps(startA)} when all start at once, of ${amps(ratedA)}.`;
 }
 

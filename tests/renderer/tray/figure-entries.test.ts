@@ -36,7 +36,7 @@ it('A hub reports the speed of a fan on an outlet, never of its own way in', () 
   };
   const found = figureEntries(joined).find(({ name }) => name === 'Hub')?.subject;
   if (found?.kind !== 'hub') throw new Error('The hub is told of as a hub');
-  const used = assignmentsOf(joined).ofFans.hubs.get('fan');
+  const used = assignmentsOf(joined).ofFans.hung.find(({ unit }) => unit.id === 'hub');
   expect(found.usual).toEqual(used?.rating);
   expect(new Set(found.outlets)).toEqual(new Set(used?.outlets));
   expect(hub.unit.connectors.length).toBeGreaterThan(found.outlets.length);

@@ -7,6 +7,7 @@ import type { FindingOf } from '../../../findings/finding';
 import { fanOverload } from '../../../findings/rules/fan-overload';
 import { jointsOf } from '../../../fit/joints';
 import { type BuildFans, fansOf, reportsSpeed } from '../../../routing/assign/build-fans';
+import { hasSignal } from '../../../routing/assign/has-signal';
 import { type Way, way } from '../fault';
 import { hubFaults, OVERLOADED } from './hub-faults';
 import type { OwnFault, OwnFaults } from './share-out';
@@ -23,7 +24,7 @@ export function fanFaults(build: Build): OwnFaults {
   if (fans.length === 0) return {};
   const ofFans = fansOf(build);
   const overloads = fanOverload.check(contextOf(build));
-  const splitters = [...splittersOf(build, ofFans), ...overloads.flatMap((each) => overloaded(build, each))];
+  const splitters = [...splittersOf(build), ...overloads.flatMap((each) => overloaded(build, each))];
   // A build with units tells what lies between its fans and the board; without, it may only not say so.
   const isTold = unitsOf(build).length > 0;
   return {
@@ -54,7 +55,7 @@ const NO_SPEED: readonly Way[] = [
 
 /** Whether the board hears of this fan at the header that it watches. */
 function isHeard(build: Build, ofFans: BuildFans, fan: string): boolean {
-  const header = ofFans.now.get(fan)?.header;
+  const header = ofFans.now.get(fan)?.end;
   const watched = ofFans.headers.some(({ id, watched: is }) => id === header && is === true);
   return watched && reportsSpeed(build, ofFans, fan);
 }
@@ -99,8 +100,9 @@ function elsewhere(build: Build, ofFans: BuildFans): readonly OwnFault[] | undef
 }
 
 /** Blocks from one header to several fans: whether they join two speed signals is in their wires. */
-function splittersOf(build: Build, ofFans: BuildFans): readonly OwnFault[] {
-  const headers = new Set(ofFans.headers.map(({ id }) => id));
+function splittersOf(build: Build): readonly OwnFault[] {
+  const sockets = build.board.connectors.filter((each) => hasSignal(each, 'fan-supply'));
+  const headers = new Set(sockets.map(({ id }) => id));
   const joints = jointsOf(build).filter(
     ({ lead, connector }) => lead.parts.length === 0 && lead.plugs.length > 2 && headers.has(connector.id),
   );

@@ -5,7 +5,8 @@ import { connectorName, leadName } from '../../../document/names';
 import { SOLDERED } from '../../../document/power-job';
 import type { Unit } from '../../../document/unit';
 import type { FindingOf } from '../../../findings/finding';
-import { type BuildFans, hasSignal } from '../../../routing/assign/build-fans';
+import type { BuildFans } from '../../../routing/assign/build-fans';
+import { hasSignal } from '../../../routing/assign/has-signal';
 import { type Way, way } from '../fault';
 import { seatingId } from '../seating-id';
 import { plugOff } from './plug-off';
@@ -93,8 +94,8 @@ function tailFaults(
   const signs = power ? NO_SIGNAL : NO_POWER;
   const ways = [way(1, silentIn(ofFans, hub), signs)];
   const seat = build.seats.find((each) => each.lead === tail.id && each.plug === plug.id);
-  const header = seat && ofFans.headers.find(({ id }) => id === seat.connector);
-  if (!seat || !header)
+  const on = seat && ofFans.hung.find((each) => each.unit === hub && each.on === seat.connector)?.on;
+  if (!seat || on === undefined)
     return [
       {
         id: seatingId({ lead: tail.id, plug: plug.id }, 'off'),
@@ -106,16 +107,20 @@ function tailFaults(
       },
     ];
   const off = { ...plugOff(build, seat), ways };
-  if (header.watched !== true) return [off];
+  const header = ofFans.headers.find(({ id }) => id === on);
+  if (header?.watched !== true) return [off];
   const name = `${leadName(build, tail.id)} is on another header than ${connectorName(build, header.id)}.`;
   const elsewhere = { id: `${tail.id}/${plug.id}/other-header`, name, lead: tail.id };
   return [off, { ...elsewhere, ways: [way(1, silentIn(ofFans, hub), { 'fan-speed-zero': 0.3 })] }];
 }
 
-/** The board misses a speed where the hub hands one to the header that it watches. */
-function silentIn(ofFans: BuildFans, hub: Unit): Way['machine'] {
-  const isWatched = ofFans.headers.some(
-    ({ id, watched }) => watched === true && ofFans.hubs.get(id)?.unit === hub,
-  );
-  return isWatched ? { processorFan: 'not-seen' } : {};
+/** The board misses a speed where the hub hands one to the header that it watches, by itself or over other hubs. */
+function silentIn({ headers, hung, heard }: BuildFans, hub: Unit): Way['machine'] {
+  const hands = (speaking: string | undefined): boolean => {
+    const on = hung.find(({ outlets }) => speaking !== undefined && outlets.includes(speaking));
+    return on !== undefined && (on.unit === hub || hands(on.on));
+  };
+  return headers.some(({ id, watched }) => watched === true && hands(heard.get(id)))
+    ? { processorFan: 'not-seen' }
+    : {};
 }

@@ -4,13 +4,10 @@ import { connectorName, leadName, unitName } from '../../../../boards/document/n
 import type { PlaceChoice } from '../../../../boards/document/rating';
 import { type Assignments, assignmentsOf } from '../../../../boards/routing/assign/assignments';
 import { USUAL_BRANCH_AMPS, USUAL_DRIVE } from '../../../../boards/routing/assign/build-drives';
-import {
-  type Assumed,
-  USUAL_FAN,
-  USUAL_HEADER_AMPS,
-  USUAL_HUB_AMPS,
-} from '../../../../boards/routing/assign/build-fans';
+import { type Assumed, USUAL_FAN, USUAL_HEADER_AMPS } from '../../../../boards/routing/assign/build-fans';
+import type { FanLoad } from '../../../../boards/routing/assign/fan-loads';
 import type { FanOnHeader } from '../../../../boards/routing/assign/fans';
+import { USUAL_HUB_AMPS } from '../../../../boards/routing/assign/hubs';
 import { branchWords, fanPlaceWords, loadWords, portWords } from '../../../../boards/routing/assign/words';
 
 /** One drive or fan: where it goes, and why. */
@@ -56,6 +53,7 @@ function fanRows(build: Build, { fans, ofFans }: Assignments): readonly AssignRo
   return fans.fans.map((each): AssignRow => {
     const now = ofFans.now.get(each.fan);
     const name = leadName(build, each.fan);
+    const pinned = ofFans.fans.find(({ id }) => id === each.fan)?.pinned;
     return {
       kind: 'header',
       id: each.fan,
@@ -63,7 +61,7 @@ function fanRows(build: Build, { fans, ofFans }: Assignments): readonly AssignRo
       ...(now && { now: connectorName(build, now.connector) }),
       words: fanPlaceWords(named(build, each, name)),
       wanting: each.reason.code !== 'placed' || each.reason.astray,
-      ...chosenFor(build, 'header', each.fan),
+      ...(pinned !== undefined && { chosen: pinned }),
       options,
     };
   });
@@ -75,14 +73,21 @@ function named(build: Build, each: FanOnHeader, fan: string): FanOnHeader {
   return { ...each, fan, ...(header !== undefined && { header: connectorName(build, header) }) };
 }
 
+/** A header, with the hub that is on it; of a hub with only the supply its own name. */
 function headerName(build: Build, { hubs }: Assignments['ofFans'], header: string): string {
-  const hub = hubs.get(header)?.unit;
+  const hub = hubs.get(header)?.units[0];
   const name = connectorName(build, header);
-  return hub === undefined ? name : `${hub.name} on ${name}`;
+  if (hub === undefined) return name;
+  return hub.on === header ? `${hub.unit.name} on ${name}` : hub.unit.name;
 }
 
-function loadsOf(build: Build, { loadsNow }: Assignments): readonly string[] {
-  return loadsNow.map((load) => loadWords({ ...load, header: connectorName(build, load.header) }));
+function loadsOf(build: Build, { loadsNow, ofFans }: Assignments): readonly string[] {
+  const nameOf = ({ header, hub, from }: FanLoad): string => {
+    if (from === 'supply') return headerName(build, ofFans, header);
+    const name = connectorName(build, header);
+    return hub === undefined ? name : `${hub.unit.name} on ${name}`;
+  };
+  return loadsNow.map((load) => loadWords({ ...load, header: nameOf(load) }));
 }
 
 function portRows(build: Build, { ports, ofDrives }: Assignments): readonly AssignRow[] {

@@ -3,7 +3,9 @@ import type { Connector } from '../../../../boards/document/connector';
 import { leadsOf, unitsOf } from '../../../../boards/document/lookup';
 import { connectorName } from '../../../../boards/document/names';
 import type { DriveRating, FanRating, HubRating, Rating } from '../../../../boards/document/rating';
-import { fansOf, hasSignal, usualFan, usualHub } from '../../../../boards/routing/assign/build-fans';
+import { fansOf, usualFan } from '../../../../boards/routing/assign/build-fans';
+import { hasSignal } from '../../../../boards/routing/assign/has-signal';
+import { usualHub } from '../../../../boards/routing/assign/hubs';
 
 interface ConnectorSubject<Kind extends 'header' | 'port'> {
   readonly kind: Kind;
@@ -44,7 +46,7 @@ interface FigureEntry {
 
 /** Everything of a build that a manual or a label says figures of. */
 export function figureEntries(build: Build): readonly FigureEntry[] {
-  const joined = [...fansOf(build).hubs.values()];
+  const { hung } = fansOf(build);
   const socket = (kind: 'header' | 'port', { id, rating = {} }: Connector): FigureEntry => ({
     id: `connector ${id}`,
     name: connectorName(build, id),
@@ -66,8 +68,8 @@ export function figureEntries(build: Build): readonly FigureEntry[] {
       const { id, name, kind, drive, hub, connectors } = unit;
       if (kind === 'drive') return [{ id: `unit ${id}`, name, subject: { kind, unit: id, drive } }];
       if (kind !== 'hub') return [];
-      // Which connector it takes its speed from is known once a lead joins it to a header.
-      const on = joined.find((each) => each.unit.id === id);
+      // Which connector it takes its speed from is known once it hangs on something.
+      const on = hung.find((each) => each.unit.id === id);
       const carrying = connectors.filter((each) => hasSignal(each, 'fan-supply'));
       const outlets = carrying.map((each) => each.id).filter((each) => on?.outlets.includes(each) ?? true);
       const usual = on?.rating ?? usualHub(unit, carrying);

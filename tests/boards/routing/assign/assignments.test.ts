@@ -110,10 +110,13 @@ describe('fans of a build', () => {
       [on('tail', 'fan-1'), on('tail', 'hub-in', 'far'), on('front', 'hub-1'), on('rear', 'hub-2')],
       { units: [hub], extras: [tail()] },
     );
-    expect(assignmentsOf(hubbed).loadsNow).toEqual([
-      // 0.6 A and 0.6 A at the start on a header for 1 A.
-      { header: 'fan-1', startA: 1.2, runningA: 0.6, ratedA: 1, from: 'header' },
-    ]);
+    const [load, ...more] = assignmentsOf(hubbed).loadsNow;
+    // 0.6 A and 0.6 A at the start on a header for 1 A.
+    expect(load).toMatchObject({
+      ...{ header: 'fan-1', startA: 1.2, runningA: 0.6, ratedA: 1, from: 'header' },
+      fans: ['front', 'rear'],
+    });
+    expect([load?.hub?.unit, more]).toEqual([hub, []]);
   });
 
   it('give the outlet that reports the speed to the fan of the processor, and get another for it', () => {

@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import type { Build } from '../../../boards/document/build';
+import { makeConnector } from '../../../boards/library/make-connector';
+import { makeLead } from '../../../boards/library/make-lead';
+import { assignmentsOf } from '../../../boards/routing/assign/assignments';
+import { assignGroups } from '../../../renderer/areas/route/assign/assign-rows';
+import { type Bench, bench } from '../../boards/findings/harness';
+
+function withFans(build: Bench, on: Readonly<Record<string, string | undefined>>): Build {
+  const fan = { runningAmps: 0.3, startAmps: 0.5, cools: 'case' as const };
+  return Object.entries(on).reduce((so, [id, outlet]) => {
+    const lead = makeLead('fan-1x4', { id, name: id.toUpperCase() });
+    const fitted = so.lead('fan-1x4', id, { parts: lead.parts.map((part) => ({ ...part, fan })) });
+    return outlet === undefined ? fitted : fitted.seat(id, outlet, '1');
+  }, build).build;
+}
+
+describe('a hub that has the supply and no header', () => {
+  const fed = bench()
+    .connector({
+      ...makeConnector('fan-1x4', { id: 'sys', print: 'SYS', place: { xMm: 20, yMm: 20, turn: 0 } }),
+      rating: { amps: 1 },
+    })
+    .unit('fan-hub-supply', 'hub', { hub: { fedBy: 'supply', amps: 4 } })
+    .lead('sata-power-cable', 'sata')
+    .seat('sata', 'hub-power', '1', { plug: 'first' });
+
+  it('is a place for fans, at full speed and unheard, and is called by its own name', () => {
+    const [group] = assignGroups(withFans(fed, { a: 'hub-fan-3', b: 'hub-fan-4', c: 'sys' }));
+    expect(group?.rows.map(({ name, now }) => [name, now])).toEqual([
+      ['A', '3 of HUB'],
+      ['B', '4 of HUB'],
+      ['C', 'SYS'],
+    ]);
+    expect(group?.rows[0]?.options.map(({ label }) => label)).toEqual(['SYS', 'HUB']);
+    expect(group?.loads).toEqual([
+      'SYS carries 0.30\u00a0A while its fans run and 0.50\u00a0A when all start at once, of 1.00\u00a0A.',
+      'HUB, fed from the supply unit, carries 0.60\u00a0A while its fans run and 1.00\u00a0A when all start at once, of 4.00\u00a0A.',
+    ]);
+    expect(group?.rows.filter(({ words }) => words.includes('always runs at full speed'))).toHaveLength(2);
+  });
+
+  it('keeps the fan that a person has chosen it for, by whichever outlet', () => {
+    const build = withFans(fed, { a: undefined });
+    const chosen: Build = { ...build, choices: [{ kind: 'header', of: 'a', on: 'hub-fan-5' }] };
+    expect(assignmentsOf(chosen).fans.fans.map(({ header }) => header)).toEqual(['hub-fan-1']);
+  });
+});
