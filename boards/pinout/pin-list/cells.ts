@@ -11,6 +11,20 @@ export function cellsOf(line: string): readonly string[] {
   return trimmed(line.trim().split(/\s{2,}/));
 }
 
+/** Where a cell of a line begins and ends. */
+export interface Extent {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Where the cells of a line stand; undefined where bars or tabs part them, between which blank ones are told. */
+export function extentsOf(line: string): readonly Extent[] | undefined {
+  if (/[\t|]/.test(line)) return undefined;
+  return [...line.matchAll(/\S+(?:\s\S+)*/g)]
+    .slice(0, MOST_CELLS)
+    .map(({ 0: { length }, index }) => ({ from: index, to: index + length }));
+}
+
 /** Cells between semicolons or commas, as a spreadsheet writes them. */
 export function listedCells(line: string): readonly string[] {
   return trimmed(line.split(line.includes(';') ? ';' : ','));

@@ -5,8 +5,9 @@ import { keyOf, piecesOf, plainText } from './clean';
 import { headOf } from './header-words';
 import type { LabelStyle } from './labels';
 import { type Line, labelsLast, oddLayout } from './odd-layouts';
-import { type Entry, entriesOf, type Head } from './row';
+import { type Entry, entriesOf } from './row';
 import { withColumnsApart } from './run-together';
+import { type Head, headIn } from './under-head';
 import { entryOf } from './word-index';
 
 /** A text taken apart: the words with the labels they stand at, headings, and lines that nothing was made of. */
@@ -76,14 +77,14 @@ function withLabels(lines: readonly Line[], style: LabelStyle): Layout {
   const entries: Entry[] = [];
   const headings: string[] = [];
   const leftOver: Line[] = [];
-  let head: Head;
+  let head: Head | undefined;
   let told = 0;
   for (const { line, text } of lines) {
     if (told > MOST_TOLD) {
       leftOver.push({ line, text: text.trim() });
       continue;
     }
-    const here = headOf(cellsOf(text));
+    const here = headIn(text);
     const read = here ? [] : entriesOf(text, line, style, head);
     if (here) head = here;
     else if (read.length > 0)

@@ -132,8 +132,8 @@ function understood(
   };
   const words = pins.map(({ label, told }) => {
     const read = told.map(({ word, more }) => {
-      const own = word === '' && more === '' ? matchWord('--') : meaningsOf(word);
-      return explained(own, more === '' ? [] : meaningsOf(more));
+      // Nothing beside a label is no word for a gap: what belongs there may stand where it was not looked for.
+      return explained(meaningsOf(word), more === '' ? [] : meaningsOf(more));
     });
     const at = Math.max(
       0,

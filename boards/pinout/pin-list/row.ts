@@ -1,5 +1,6 @@
 import { cellsOf } from './cells';
 import { type LabelStyle, labelsBefore, labelsBehind, onlyLabels } from './labels';
+import { type Head, underHead } from './under-head';
 
 /** A word of the list with the labels of its pins, where it has any. */
 export interface Entry {
@@ -11,17 +12,24 @@ export interface Entry {
   readonly more: string;
 }
 
-/** What is known of the columns of a table from its head. */
-export type Head = readonly ('label' | 'word' | 'more' | 'other')[] | undefined;
-
 /** More pins than this stand in no line. */
 const MOST_PARTS = 4_096;
 
 /** The entries of one line that has labels in it; none where it has none. */
-export function entriesOf(text: string, line: number, style: LabelStyle, head: Head): readonly Entry[] {
+export function entriesOf(
+  text: string,
+  line: number,
+  style: LabelStyle,
+  head: Head | undefined,
+): readonly Entry[] {
   const entry = (labels: readonly string[], word: string, more = ''): Entry => ({ line, labels, word, more });
   const cells = cellsOf(text);
-  const inTable = cells.length > 1 ? fromCells(cells, style, head, entry) : [];
+  const told = head && cells.length > 1 ? underHead(text, style, head) : undefined;
+  const inTable = told
+    ? told.map(({ labels, word, more }) => entry(labels, word, more))
+    : cells.length > 1
+      ? fromCells(cells, style, entry)
+      : [];
   if (inTable.length > 0) return inTable;
   const separate = text.split(/[;,]\s*(?=\D{0,12}[A-Za-z]?\d)/, MOST_PARTS).map((part) => part.trim());
   const several = separate.length > 1 ? inline(separate, style, entry) : [];
@@ -76,9 +84,7 @@ function afterHeading(text: string, style: LabelStyle): string {
   return colon < 0 ? text : text.slice(colon + 1).trim();
 }
 
-function fromCells(cells: readonly string[], style: LabelStyle, head: Head, entry: Make): readonly Entry[] {
-  if (head && head.length === cells.length && head.includes('label'))
-    return underHead(cells, style, head, entry);
+function fromCells(cells: readonly string[], style: LabelStyle, entry: Make): readonly Entry[] {
   const kinds = cells
     .flatMap((cell) => split(cell, style))
     .map((cell) => ({
@@ -149,26 +155,4 @@ function grouped(kinds: readonly Kind[]): readonly { labels: readonly string[]; 
     labels: labelsAt(place),
     words: words(place + 1, at[order + 1] ?? kinds.length),
   }));
-}
-
-function underHead(
-  cells: readonly string[],
-  style: LabelStyle,
-  head: NonNullable<Head>,
-  entry: Make,
-): readonly Entry[] {
-  const places = head.flatMap((column, at) => (column === 'label' ? [at] : []));
-  const wordsFirst = head[0] === 'word';
-  return places.flatMap((place, order) => {
-    const labels = onlyLabels(cells[place] ?? '', style);
-    if (labels === undefined) return [];
-    const mirrored = wordsFirst && !(order === places.length - 1 && order > 0 && place < head.length - 1);
-    const from = mirrored ? (places[order - 1] ?? -1) + 1 : place + 1;
-    const to = mirrored ? place : (places[order + 1] ?? head.length);
-    const held = (column: 'word' | 'more') =>
-      cells.slice(from, to).filter((_, at) => head[from + at] === column);
-    const [word, ...further] = held('word');
-    const more = [...further, ...held('more')].filter((text) => text !== '');
-    return [entry(labels, word ?? more[0] ?? '', (word === undefined ? more.slice(1) : more).join(' '))];
-  });
 }

@@ -143,7 +143,52 @@ describe('a list', () => {
   });
 });
 
+describe('a table under a head', () => {
+  const meant = '1 drive-led-feed, 6 power-switch-input, 7 reset-switch-input, 8 ground';
+  const head = 'Pin   Level   Signal   Description';
+  const rows = ['1  5V  HDLED+', '6  3.3V  PWRBTN#', '7  3.3V  RST#', '8  0V  GND'];
+
+  it('is read from the column of the signals where the last cells of a row are blank', () => {
+    const list = [head, ...rows].join('\n');
+    expect(read(list, zigZag(5))).toBe(meant);
+    expect(read(list.replace(/ {2,}/g, '\t'), zigZag(5))).toBe(meant);
+    expect(read(list.replace(/ {2,}/g, ' | '), zigZag(5))).toBe(meant);
+  });
+
+  it('keeps to its columns where a cell between others is blank and the columns stand in line', () => {
+    const list = [
+      'Pin  Level  Signal   Description',
+      '  1  5V     HDLED+   lights up',
+      '  5         GND',
+      '  6  3.3V   PWRBTN#',
+      '  7  3.3V',
+    ].join('\n');
+    expect(read(list, zigZag(5))).toBe('1 drive-led-feed, 5 ground, 6 power-switch-input, 7 ?');
+  });
+
+  it('never takes what stands under another head for a signal that is left blank', () => {
+    const rows = [
+      ['Pin', 'Level', 'Signal'],
+      ['1', '5V'],
+      ['2', '0V', 'GND'],
+    ];
+    for (const gap of ['\t', '  ', ' | '])
+      expect(read(rows.map((row) => row.join(gap)).join('\n'), zigZag(5)), gap).toBe('1 ?, 2 ground');
+  });
+
+  it('has two columns of pins, the last of which ends a row before the first', () => {
+    const list = 'Pin  Signal  Pin  Signal\n1  HDLED+  2  PLED+\n5  GND  6\n9  NC';
+    expect(read(list, zigZag(5))).toBe('1 drive-led-feed, 2 power-led-feed, 5 ground, 6 ?, 9 no-connection');
+  });
+});
+
 describe('a word that says too little', () => {
+  it('is not understood where nothing stands beside the label, and is no gap', () => {
+    const list = '1 HDLED+\n6\nPower switch input\n10 --';
+    expect(read(list, zigZag(5))).toBe('1 drive-led-feed, 6 ?, 10 no pin');
+    expect(problems(list, zigZag(5))).toContain('Nothing was made of line 3');
+  });
+
   it('is settled by what else stands on the header', () => {
     expect(read('1 +5V\n2 NC\n3 NC\n4 SPK', singleRow(4))).toMatch(/^1 speaker-feed/);
     expect(read('1 VCC\n2 D-\n3 D+\n4 GND', singleRow(4))).toMatch(/^1 usb-vbus/);
