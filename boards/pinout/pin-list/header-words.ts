@@ -108,5 +108,23 @@ export function headOf(cells: readonly string[]): readonly Column[] | undefined 
   const named = columns.filter((column) => column !== undefined);
   if (named.length < Math.max(1, cells.length / 2) || (cells.length > 1 && named.length < 2))
     return undefined;
-  return columns.map((column) => column ?? 'other');
+  // A signal stands somewhere: in a column of a name that is not known, where no known one is for it.
+  const unnamed = columns.includes('word') || columns.includes('more') ? 'other' : 'word';
+  return withoutRowCount(
+    columns.map((column) => column ?? unnamed),
+    cells,
+  );
 }
+
+/** Of two label columns of different names before all words one only counts the rows: "No. | Pin | Signal". */
+function withoutRowCount(columns: readonly Column[], cells: readonly string[]): readonly Column[] {
+  const [first, second, ...others] = columns.flatMap((column, at) => (column === 'label' ? [at] : []));
+  if (first === undefined || second === undefined || others.length > 0) return columns;
+  const wordBefore = columns.slice(0, second).some((column) => column === 'word' || column === 'more');
+  const [one, other] = [first, second].map((at) => COUNT.test((cells[at] ?? '').trim()));
+  if (wordBefore || one === other) return columns;
+  const count = one ? first : second;
+  return columns.map((column, at) => (at === count ? 'other' : column));
+}
+
+const COUNT = /^(?:n[or]\b|number|#|row)/i;

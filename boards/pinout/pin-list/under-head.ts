@@ -38,6 +38,13 @@ export function underHead(
   const labelsAt = (place: number) => onlyLabels(cells[place] ?? '', style);
   const shifted = places.some((place) => (cells[place] ?? '') !== '' && labelsAt(place) === undefined);
   if (told.length < columns.length && shifted) return undefined;
+  const words = columns.flatMap((column, at) => (column === 'word' ? [at] : []));
+  // "Pin | Pin | Signal | Signal": the words in the order of their labels.
+  if (places.length > 1 && words.length === places.length && (places.at(-1) ?? 0) < (words[0] ?? 0))
+    return places.flatMap((place, order) => {
+      const labels = labelsAt(place);
+      return labels ? [{ labels, word: cells[words[order] ?? -1] ?? '', more: '' }] : [];
+    });
   const wordsFirst = columns[0] === 'word';
   return places.flatMap((place, order) => {
     const labels = labelsAt(place);

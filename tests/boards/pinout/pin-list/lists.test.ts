@@ -176,6 +176,32 @@ describe('a table under a head', () => {
       expect(read(rows.map((row) => row.join(gap)).join('\n'), zigZag(5)), gap).toBe('1 ?, 2 ground');
   });
 
+  it('may call the column of the signals by a name that is not known', () => {
+    const rows = '1\tblack\tGND\n2\tyellow\t+12V\n3\tgreen\tSENSE\n4\tblue\tPWM';
+    for (const heads of ['Colour\tSignal/Function', 'Wire\tCircuit', 'Type\tPort', 'Wire colour\tPotential'])
+      expect(read(`Pin\t${heads}\n${rows}`, singleRow(4)), heads).toBe(
+        '1 ground, 2 fan-supply, 3 fan-tach, 4 fan-pwm',
+      );
+    expect(read(`Pin\tColour\tType\n${rows}`, singleRow(4))).toBe('1 ?, 2 ?, 3 ?, 4 ?');
+  });
+
+  it('may count its rows beside its pins', () => {
+    const rows = '1\t6\tPWRBTN#\n2\t7\tRST#\n3\t8\tGND';
+    for (const heads of ['No.\tPin\tSignal', 'No.\tPin number\tPotential', '#\tContact\tSignal'])
+      expect(read(`${heads}\n${rows}`, zigZag(5)), heads).toBe(
+        '6 power-switch-input, 7 reset-switch-input, 8 ground',
+      );
+    expect(read('Pin\tNo.\tSignal\n6\t1\tPWRBTN#\n7\t2\tRST#', zigZag(5))).toBe(
+      '6 power-switch-input, 7 reset-switch-input',
+    );
+  });
+
+  it('may have all its pins before all its signals', () => {
+    expect(read('Pin\tPin\tSignal\tSignal\n1\t2\tHDLED+\tPLED+\n3\t4\tHDLED-\tPLED-', zigZag(5))).toBe(
+      '1 drive-led-feed, 2 power-led-feed, 3 drive-led-sink, 4 power-led-sink',
+    );
+  });
+
   it('has two columns of pins, the last of which ends a row before the first', () => {
     const list = 'Pin  Signal  Pin  Signal\n1  HDLED+  2  PLED+\n5  GND  6\n9  NC';
     expect(read(list, zigZag(5))).toBe('1 drive-led-feed, 2 power-led-feed, 5 ground, 6 ?, 9 no-connection');
