@@ -1,7 +1,7 @@
 import type { Volts } from '../base/units';
 import type { Job } from '../signals/signal';
 import type { SignalId } from '../signals/signals';
-import { jobAt, type OnPin } from './seated-part';
+import { jobAt, type Leg, type OnPin, pairsOf, type SeatedPart } from './seated-part';
 
 /**
  * What lies between two pins that something joins, as far as their signals tell. This is the seam for
@@ -22,6 +22,24 @@ type Across<P extends OnPin = OnPin> =
 /** The case between two pins. Symmetric: the order does not matter. */
 export function across<P extends OnPin>(first: P, second: P): Across<P> {
   return between(first, second) ?? between(second, first) ?? { kind: 'nothing' };
+}
+
+/** A supply at one of the two pins. */
+type Supplied<P extends OnPin> = Extract<Across<P>, { readonly volts: Volts }>;
+
+/**
+ * The worst of what a part with two terminals joins to a supply, of the cases that count: the highest supply,
+ * and of one supply the way to ground. Which plug was seated first makes no difference.
+ */
+export function worstSupplied(
+  part: SeatedPart,
+  counts: (found: Supplied<Leg>) => boolean,
+): Supplied<Leg> | undefined {
+  const found = pairsOf(part)
+    .map((pair) => across(...pair))
+    .filter((each): each is Supplied<Leg> => 'volts' in each && counts(each));
+  const rank = ({ volts, kind }: Supplied<Leg>) => 2 * volts + (kind === 'supply-and-ground' ? 1 : 0);
+  return found.toSorted((a, b) => rank(b) - rank(a))[0];
 }
 
 function between<P extends OnPin>(high: P, low: P): Across<P> | undefined {

@@ -1,9 +1,10 @@
 import { byIdentity } from '../base/by-identity';
 import { couldSuit, verdictOf } from '../fit/match';
+import type { PartKind } from '../signals/part-kind';
 import { isLed, isSwitch } from '../signals/part-traits';
 import type { Job } from '../signals/signal';
 import { across } from './across';
-import { jobAt, type Leg, pairOf, type SeatedPart } from './seated-part';
+import { jobAt, type Leg, pairsOf, type SeatedPart } from './seated-part';
 
 /** How the wires of a part lie, judged by signals alone. */
 type Placement = 'right' | 'reversed' | 'ports-mixed' | 'wrong';
@@ -32,13 +33,21 @@ export function jobsUnder(part: SeatedPart): readonly Job[] {
   return [...new Set(knownLegs(part).flatMap((leg) => jobAt(leg) ?? []))];
 }
 
-/** The job that a switch or an LED does where its two wires lie; none where it would do nothing. */
+/**
+ * The job that a switch or an LED does where its wires lie; none where it would do nothing, or joins a supply
+ * to something as well. Of two jobs at once, the one that is not its own.
+ */
 export function actsAs(part: SeatedPart): Job | undefined {
-  const pair = pairOf(part);
-  if (!pair) return undefined;
+  const pairs = pairsOf(part);
+  if (pairs.some((pair) => 'volts' in across(...pair))) return undefined;
+  const jobs = pairs.flatMap((pair) => jobBetween(part.kind, pair) ?? []);
+  return jobs.find((job) => job !== part.kind.job) ?? jobs[0];
+}
+
+function jobBetween(kind: PartKind, pair: readonly [Leg, Leg]): Job | undefined {
   const found = across(...pair);
   const forward = 'high' in found && found.high === pair[0];
-  if (found.kind === 'input-and-ground' && isSwitch(part.kind))
-    return forward || part.kind.exchangeable !== undefined ? found.job : undefined;
-  return found.kind === 'feed-and-sink' && isLed(part.kind) && forward ? found.job : undefined;
+  if (found.kind === 'input-and-ground' && isSwitch(kind))
+    return forward || kind.exchangeable !== undefined ? found.job : undefined;
+  return found.kind === 'feed-and-sink' && isLed(kind) && forward ? found.job : undefined;
 }

@@ -47,13 +47,16 @@ export function onPin(joint: Joint, pin: Pin): OnPin {
   return { joint, pin, id, signal: signalOf(id) };
 }
 
-/** The two wires of a part that has two terminals, where both meet a pin. */
-export function pairOf(part: SeatedPart): readonly [Leg, Leg] | undefined {
+/**
+ * Of a part that has two terminals, each wire of the first that meets a pin with each such wire of the second.
+ * More than one pair where a terminal has wires to several plugs.
+ */
+export function pairsOf(part: SeatedPart): readonly (readonly [Leg, Leg])[] {
   const [first, second] = part.kind.terminals;
-  if (!first || !second || part.kind.terminals.length !== 2) return undefined;
-  const one = part.legs.find(({ terminal }) => terminal.id === first.id);
-  const other = part.legs.find(({ terminal }) => terminal.id === second.id);
-  return one && other ? [one, other] : undefined;
+  if (!first || !second || part.kind.terminals.length !== 2) return [];
+  const ones = part.legs.filter(({ terminal }) => terminal.id === first.id);
+  const others = part.legs.filter(({ terminal }) => terminal.id === second.id);
+  return ones.flatMap((one) => others.map((other) => [one, other] as const));
 }
 
 /** The job a pin is there for: by its signal, or for a ground by what the manual says. */

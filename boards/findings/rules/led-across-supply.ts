@@ -2,12 +2,11 @@ import { RUNNING } from '../../circuit/machine-state';
 import { brighterGlow, lampOf } from '../../circuit/readings/lamps';
 import { isLed } from '../../signals/part-traits';
 import { atPart, partOnPins } from '../about';
-import { across } from '../across';
+import { worstSupplied } from '../across';
 import type { FindingOf } from '../finding';
 import { placementOf } from '../placement';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
-import { pairOf } from '../seated-part';
 
 /**
  * An LED needs the series resistor that the board puts before its own LED pins, and no bare supply.
@@ -22,12 +21,12 @@ export const ledAcrossSupply: Rule<'led-across-supply'> = {
   explains: ['pair-split', 'wrong-pins', 'wrong-function', 'places-exchanged'],
   check: (context) =>
     context.parts.flatMap((part): readonly FindingOf<'led-across-supply'>[] => {
-      const pair = pairOf(part);
-      if (!pair || !isLed(part.kind) || placementOf(part) !== 'wrong') return [];
-      const found = across(...pair);
-      if (!('volts' in found)) return [];
-      const below = found.low.signal.nature;
-      if (found.kind === 'supply-and-signal' && below !== 'sink' && below !== 'output') return [];
+      if (!isLed(part.kind) || placementOf(part) !== 'wrong') return [];
+      const found = worstSupplied(part, ({ kind, low }) => {
+        const below = low.signal.nature;
+        return kind !== 'supply-and-signal' || below === 'sink' || below === 'output';
+      });
+      if (!found) return [];
       const lamp = lampOf(context.circuit, part.lead.id, part.part);
       if (!lamp) return [];
       const { amps, usual } = brighterGlow(lamp, RUNNING);

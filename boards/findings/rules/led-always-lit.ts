@@ -8,7 +8,7 @@ import { across } from '../across';
 import type { FindingOf } from '../finding';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
-import { type Leg, pairOf } from '../seated-part';
+import { type Leg, pairsOf } from '../seated-part';
 
 /**
  * An LED has to return to the pin that switches it, not to plain ground, or it shows nothing by being lit.
@@ -22,15 +22,10 @@ export const ledAlwaysLit: Rule<'led-always-lit'> = {
   explains: ['pair-split', 'wrong-pins', 'wrong-function', 'places-exchanged'],
   check: (context) =>
     context.parts.flatMap((part): readonly FindingOf<'led-always-lit'>[] => {
-      const pair = pairOf(part);
-      if (!pair || !isLed(part.kind)) return [];
-      const found = across(...pair);
-      if (found.kind !== 'feed-and-ground') return [];
-      const { high } = found;
-      const low = pair[0] === high ? pair[1] : pair[0];
+      if (!isLed(part.kind) || !pairsOf(part).some((pair) => isAlwaysOn(part.kind, pair))) return [];
       const lamp = lampOf(context.circuit, part.lead.id, part.part);
       const glow = lamp && brighterGlow(lamp, RUNNING);
-      if (!glow || glow.usual === 'dark' || isOwnReturn(part.kind, high, low)) return [];
+      if (!glow || glow.usual === 'dark') return [];
       return [
         {
           code: 'led-always-lit',
@@ -42,6 +37,14 @@ export const ledAlwaysLit: Rule<'led-always-lit'> = {
       ];
     }),
 };
+
+/** From a feed to a ground that is not its own return. */
+function isAlwaysOn(kind: PartKind, pair: readonly [Leg, Leg]): boolean {
+  const found = across(...pair);
+  if (found.kind !== 'feed-and-ground') return false;
+  const low = pair[0] === found.high ? pair[1] : pair[0];
+  return !isOwnReturn(kind, found.high, low);
+}
 
 /** Ground is an LED's own return where it wants one, and the header of its feed has no switched pin for it. */
 function isOwnReturn(kind: PartKind, high: Leg, low: Leg): boolean {

@@ -2,7 +2,7 @@ import { atPart, partOnPins } from '../about';
 import { across } from '../across';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
-import { jobAt, pairOf, type SeatedPart } from '../seated-part';
+import { jobAt, pairsOf, type SeatedPart } from '../seated-part';
 
 /**
  * The clear-settings jumper takes its cap, in the place that keeps the settings, and no lead.
@@ -26,7 +26,8 @@ export const onClearSettings: Rule<'on-clear-settings'> = {
 
 function isAstray(part: SeatedPart): boolean {
   if (part.kind.job !== 'clear-settings') return part.legs.some((leg) => jobAt(leg) === 'clear-settings');
-  const pair = pairOf(part);
-  const found = pair && across(...pair);
-  return found?.kind === 'input-and-ground' && found.job === 'clear-settings';
+  return pairsOf(part).some((pair) => {
+    const found = across(...pair);
+    return found.kind === 'input-and-ground' && found.job === 'clear-settings';
+  });
 }

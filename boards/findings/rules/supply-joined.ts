@@ -1,12 +1,12 @@
 import { partLoad } from '../../circuit/readings/part-load';
 import { isLed, isSwitch } from '../../signals/part-traits';
 import { atPart, partOnPins } from '../about';
-import { across } from '../across';
+import { worstSupplied } from '../across';
 import type { FindingOf } from '../finding';
 import { placementOf } from '../placement';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
-import { pairOf, type SeatedPart } from '../seated-part';
+import type { SeatedPart } from '../seated-part';
 import { tripAt } from '../trip';
 
 /**
@@ -22,10 +22,9 @@ export const supplyJoined: Rule<'supply-joined'> = {
   explains: ['pair-split', 'wrong-pins', 'wrong-function', 'places-exchanged', 'panel-on-serial'],
   check: (context) =>
     context.parts.flatMap((part): readonly FindingOf<'supply-joined'>[] => {
-      const pair = pairOf(part);
-      if (!pair || placementOf(part) !== 'wrong') return [];
-      const found = across(...pair);
-      if (!('volts' in found) || !wouldHarm(part, found.kind, found.low.signal.nature)) return [];
+      if (placementOf(part) !== 'wrong') return [];
+      const found = worstSupplied(part, ({ kind, low }) => wouldHarm(part, kind, low.signal.nature));
+      if (!found) return [];
       return [
         {
           code: 'supply-joined',

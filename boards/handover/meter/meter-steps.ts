@@ -7,7 +7,7 @@ import type { Build } from '../../document/build';
 import type { CONDITIONS, Lead, Part, Wire } from '../../document/lead';
 import { anyConnectorOf, type PinRef } from '../../document/lookup';
 import type { Leg, SeatedPart } from '../../findings/seated-part';
-import { pairOf, seatedPartsOf } from '../../findings/seated-part';
+import { pairsOf, seatedPartsOf } from '../../findings/seated-part';
 import { jointsOf } from '../../fit/joints';
 import { wiringOf } from '../../fit/seated-plug';
 import { partKindOf } from '../../signals/part-kinds';
@@ -64,7 +64,8 @@ interface Wired {
 }
 
 function partStep(wired: Wired, seated: SeatedPart): readonly MeterStep[] {
-  const pair = pairOf(seated);
+  // Wires of one terminal to several plugs are one at the part: any pair of pins shows the same.
+  const [pair] = pairsOf(seated);
   if (pair === undefined) return [];
   const [first, second] = pair.map(refOf) as [PinRef, PinRef];
   const { part, lead, kind } = seated;

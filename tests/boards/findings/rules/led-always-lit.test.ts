@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Lead } from '../../../../boards/document/lead';
 import { singleRow } from '../../../../boards/library/grids';
 import { plug } from '../../../../boards/library/plug-and-wires';
-import { bench } from '../harness';
+import { type Bench, bench } from '../harness';
 
 describe('an LED from its feed to plain ground', () => {
   // Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.2.2; worked out from its pin order.
@@ -44,6 +44,20 @@ describe('an LED from its feed to plain ground', () => {
       .seat('power', 'panel', '2', { plug: 'plus' })
       .seat('power', 'usb', '7', { plug: 'minus' });
     expect(build.codes('power')).toEqual(['led-always-lit']);
+  });
+
+  test('a drive LED with two plugs, in whichever order they were seated: one is enough to keep it lit', () => {
+    const twin = board.header('panel-2x5', 'other').lead('drive-led-1x4', 'drive', {
+      plugs: [plug('two', '2', singleRow(2)), plug('four', '4', singleRow(4))],
+      wires: ['two', 'four'].flatMap((id): Lead['wires'] => [
+        { from: 'led.anode', to: `${id}.1`, colour: 'red' },
+        { from: 'led.cathode', to: `${id}.${id === 'two' ? 2 : 4}`, colour: 'white' },
+      ]),
+    });
+    const right = (made: Bench) => made.seat('drive', 'panel', '1', { plug: 'two' });
+    const wrong = (made: Bench) => made.seat('drive', 'other', '2', { plug: 'four' });
+    expect(wrong(right(twin)).codes('drive')).toContain('led-always-lit');
+    expect(right(wrong(twin)).codes('drive')).toContain('led-always-lit');
   });
 
   test('a two-colour LED conducts both ways', () => {

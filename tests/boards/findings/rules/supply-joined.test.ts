@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { bench } from '../harness';
+import { singleRow } from '../../../../boards/library/grids';
+import { plug } from '../../../../boards/library/plug-and-wires';
+import { type Bench, bench } from '../harness';
 
 describe('a switch or a speaker between a supply and something else', () => {
   // Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.1: +5 V at the panel header is not protected.
@@ -34,5 +36,29 @@ describe('a switch or a speaker between a supply and something else', () => {
       .lead('speaker-1x4', 'beeper')
       .seat('beeper', 'spk', '1');
     expect(build.faults()).toEqual([]);
+  });
+
+  // The same guide; the second plug is the first one's twin, for boards with another order.
+  const twin = board.header('usb2-2x5', 'usb').lead('reset-switch-1x2', 'reset', {
+    plugs: [plug('two', '2', singleRow(2)), plug('four', '4', singleRow(4))],
+    wires: [
+      { from: 'switch.a', to: 'two.1', colour: 'blue' },
+      { from: 'switch.b', to: 'two.2', colour: 'white' },
+      { from: 'switch.a', to: 'four.1', colour: 'blue' },
+      { from: 'switch.b', to: 'four.4', colour: 'white' },
+    ],
+  });
+  const onItsPins = (made: Bench) => made.seat('reset', 'panel', '5', { plug: 'two' });
+  const onSupply = (made: Bench) => made.seat('reset', 'usb', '1', { plug: 'four' });
+
+  test.each([
+    ['first', onSupply(onItsPins(twin))],
+    ['last', onItsPins(onSupply(twin))],
+  ])('a switch with two plugs, the right one seated %s, and the other from +5 V to ground', (_, build) => {
+    expect(build.finding('supply-joined')).toMatchObject({
+      severity: 'danger',
+      data: { volts: 5, other: 'ground' },
+    });
+    expect(build.codes('reset')).not.toContain('pair-split');
   });
 });
