@@ -41,6 +41,7 @@ export function matchOf(joints: readonly Joint[]): readonly PartMatch[] {
 
 /** The verdict on a part's contacts, given in the order in which they lie. */
 export function verdictOf(kind: PartKind, contacts: readonly Contact[]): Verdict {
+  if (clearsSettings(kind, contacts)) return 'wrong';
   const readings = [contacts, exchanged(kind, contacts)];
   if (readings.some((reading) => allSuit(kind, reading)))
     return portsOf(contacts).size > 1 ? 'ports-mixed' : 'right';
@@ -48,6 +49,13 @@ export function verdictOf(kind: PartKind, contacts: readonly Contact[]): Verdict
   const known = contacts.filter((contact) => !isUnknown(contact));
   if (known.length < contacts.length && allSuit(kind, known)) return 'unknown';
   return 'wrong';
+}
+
+/** A cap does not care which pin is which, but from the clear pin to ground it clears for as long as it sits there. */
+function clearsSettings(kind: PartKind, contacts: readonly Contact[]): boolean {
+  if (kind.job !== 'clear-settings') return false;
+  const ids = contacts.flatMap(({ pin }) => (pin ? [signalAt(pin)] : []));
+  return ids.includes('clear-settings') && ids.some((id) => signalOf(id).nature === 'ground');
 }
 
 /** The ports that the contacts touch. A ground is everybody's. */

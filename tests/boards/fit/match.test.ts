@@ -88,6 +88,15 @@ describe('leads of the panel', () => {
     expect(verdict(jumper, cap, [0, 0])).toEqual(['right']);
     expect(verdict(panel, cap, [EVEN, 2])).toEqual(['wrong']);
   });
+
+  it('a jumper cap is wrong from the clear pin to ground, whichever end the ground is at', () => {
+    // Clear-settings jumper, cap on 1-2 to keep and on 2-3 to clear: common practice, no source.
+    const cap = partLead('cap', 'jumper-cap', PAIR, { a: '1', b: '2' });
+    const clear = makeConnector('clear-settings-1x3', { id: 'jclr', print: 'JCLR', place });
+    expect(verdict(clear, cap, [0, 0])).toEqual(['right']);
+    expect(verdict(clear, cap, [0, 1])).toEqual(['wrong']);
+    expect(verdict(clear, cap, [0, 2], 180)).toEqual(['wrong']);
+  });
 });
 
 describe('USB leads', () => {

@@ -4,6 +4,7 @@ import { samePlug } from '../../../boards/document/lookup';
 import { placesOf } from '../../../boards/fit/places';
 import { CONNECTOR_TYPES } from '../../../boards/library/connectors/index';
 import { LEAD_TYPES } from '../../../boards/library/leads/index';
+import { makeConnector } from '../../../boards/library/make-connector';
 import { conflictAbout, goTogether } from '../../../boards/planner/conflict';
 import type { Cost } from '../../../boards/planner/cost';
 import type { Instance } from '../../../boards/planner/instance';
@@ -55,6 +56,17 @@ describe('the plan of the demo', () => {
 
   it('is the same for the same build', () => {
     expect(planOf(structuredClone(BARE))).toEqual(planOf(BARE));
+  });
+
+  it('takes the cap off the two pins that clear the settings, and leaves it off where there are no others', () => {
+    // Clear-settings jumper, cap on 1-2 to keep and on 2-3 to clear: common practice, no source.
+    const cap = partLead('cap', 'jumper-cap', grid(1, 2), PAIR);
+    const place = { xMm: 0, yMm: 0, turn: 0 } as const;
+    const three = makeConnector('clear-settings-1x3', { id: 'clear', print: 'CLEAR', place });
+    const clearing = seat('cap', 'clear', [0, 1]);
+    expect(planOf(bench([three], [cap], [clearing])).seats).toEqual([seat('cap', 'clear', [0, 0])]);
+    const two = posts('clear', grid(1, 2), { pins: ['clear-settings', 'ground'] });
+    expect(planOf(bench([two], [cap])).seats).toEqual([]);
   });
 
   it('keeps a pinned plug where it is, even where that serves nothing', () => {

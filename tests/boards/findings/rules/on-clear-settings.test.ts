@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { bench } from '../harness';
+import { applyCommand } from '../../../../boards/edit/apply';
+import { Bench, bench } from '../harness';
 
 describe('leads and caps on the clear-settings jumper', () => {
   // Clear-settings jumper, cap on 1-2 to keep and on 2-3 to clear: common practice, no source.
@@ -17,9 +18,26 @@ describe('leads and caps on the clear-settings jumper', () => {
   });
 
   test('the cap on the two pins that clear', () => {
-    expect(board.lead('jumper-cap-1x2', 'cap').seat('cap', 'clear', '2').faults()).toEqual([
-      'on-clear-settings',
-    ]);
+    const build = board.lead('jumper-cap-1x2', 'cap').seat('cap', 'clear', '2');
+    expect(build.faults()).toEqual(['on-clear-settings']);
+    // Carried out, the remedy has to end it.
+    const [remedy] = build.finding('on-clear-settings').remedies;
+    const mended = remedy?.command && applyCommand(build.build, remedy.command);
+    expect(mended?.ok && new Bench(mended.value).faults()).toEqual([]);
+  });
+
+  test('a loose cap is sent to the pins that keep, also where ground is pin 1; to none where there are two that clear', () => {
+    const turned = bench()
+      .header('clear-settings-1x3', 'clear', {
+        '1': { signal: 'ground' },
+        '3': { signal: 'no-connection', belongsTo: 'clear-settings' },
+      })
+      .lead('jumper-cap-1x2', 'cap');
+    expect(turned.finding('lead-left-over').pins.map(({ pin }) => pin)).toEqual(['2', '3']);
+    const two = bench()
+      .header('clear-settings-1x3', 'clear', { '1': { missing: true } })
+      .lead('jumper-cap-1x2', 'cap');
+    expect(two.codes()).toEqual(['no-place']);
   });
 
   test('the cap on the two pins that keep is right', () => {
