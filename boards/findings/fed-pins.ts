@@ -34,7 +34,11 @@ export type Fed =
   | 'short'
   | 'too-little'
   /** A line of another kind than the pin is. */
-  | 'other-line';
+  | 'other-line'
+  /** The same volts, of standby alone: too weak for what runs, and there before anything should be. */
+  | 'only-standby'
+  /** The same volts, and none before the machine runs, which standby is there to start. */
+  | 'only-running';
 
 /** A pin that takes power, and what the wires bring to it. */
 export interface FedPin {
@@ -76,7 +80,7 @@ const TOLERANCE = 0.12;
 const NO_VOLTS: Volts = 0.5;
 
 const HARMFUL: readonly Fed[] = ['too-much', 'backwards', 'short'];
-const WRONG: readonly Fed[] = [...HARMFUL, 'too-little', 'other-line'];
+const WRONG: readonly Fed[] = [...HARMFUL, 'too-little', 'other-line', 'only-standby', 'only-running'];
 
 export function isHarmful({ fed }: Pick<FedPin, 'fed'>): boolean {
   return HARMFUL.includes(fed);
@@ -134,7 +138,15 @@ export function fedBy(signal: SignalId, given: readonly SignalId[], volts: Volts
   if (Math.sign(volts) !== Math.sign(wanted)) return 'backwards';
   const part = volts / wanted;
   if (part > 1 + TOLERANCE) return 'too-much';
-  return part < 1 - TOLERANCE ? 'too-little' : 'right';
+  return part < 1 - TOLERANCE ? 'too-little' : railVerdict(signal, given);
+}
+
+const STANDBY: SignalId = 'supply-5v-standby';
+
+/** +5 V and +5 V standby differ in nothing but when they are there, and in how much they give. */
+function railVerdict(signal: SignalId, given: readonly SignalId[]): Fed {
+  if (signal === STANDBY) return given.includes(STANDBY) ? 'right' : 'only-running';
+  return given.every((id) => id === STANDBY) ? 'only-standby' : 'right';
 }
 
 /** PS_ON# and PWR_OK have to come from their own like. */
@@ -159,6 +171,8 @@ export interface Inlet {
   readonly plugs: readonly CheckedPlug[];
   /** Every pin with a rail on it, covered by a plug or not. */
   readonly rails: readonly FedPin[];
+  /** PS_ON# and PWR_OK, by which a board switches the supply on and is told that it is. */
+  readonly lines: readonly FedPin[];
 }
 
 /** Every connector of board and devices that takes power, as far as a supply is in the build that tells its outlets. */
@@ -173,6 +187,7 @@ export const inletsOf = byIdentity(({ build, plugs }: CheckContext): readonly In
         job,
         plugs: plugs.filter((plug) => plug.connector.id === connector.id),
         rails: connector.pins.filter(isRail).map((pin) => fedPin(build, connector, pin)),
+        lines: connector.pins.filter(isLine).map((pin) => fedPin(build, connector, pin)),
       },
     ];
   });
@@ -180,6 +195,10 @@ export const inletsOf = byIdentity(({ build, plugs }: CheckContext): readonly In
 
 function isRail({ signal, missing }: Pin): boolean {
   return missing !== true && signal !== undefined && signalOf(signal).nature === 'supply';
+}
+
+function isLine({ signal, missing }: Pin): boolean {
+  return missing !== true && (signal === 'ps-on' || signal === 'power-ok');
 }
 
 /** Some rail arrives, or comes from where nobody has said what is there: then nothing certain is missing. */

@@ -137,8 +137,14 @@ export interface FindingData {
   };
   readonly 'cpu-card-exchanged': PlugOnConnector & { readonly made: Job; readonly met: Job };
   readonly 'drive-plug-turned': PlugOnConnector;
-  /** "plugged": a plug is there, and nothing arrives by it. "left": pins beside a plug that feeds the others. */
-  readonly 'main-power-missing': Inlet & { readonly left: readonly string[] };
+  /**
+   * "plugged": a plug is there, and nothing arrives by it. "left": pins beside a plug that feeds the others.
+   * "lines": what board and supply have to tell each other, and no wire leads there.
+   */
+  readonly 'main-power-missing': Inlet & {
+    readonly left: readonly string[];
+    readonly lines: readonly SignalId[];
+  };
   readonly 'cpu-power-missing': Inlet;
   readonly 'card-power-missing': Inlet & { readonly fed: number; readonly sockets: number };
   readonly 'drive-power-missing': Inlet;

@@ -7,7 +7,8 @@ import { jobName } from '../../signals/job-names';
 import { uniquePins } from '../about';
 import type { FedHole, FedPin } from '../fed-pins';
 import { GROUNDED_BY_CABLE, isHarmful } from '../fed-pins';
-import type { WordsFor } from './finding-words';
+import type { FindingData } from '../finding-data';
+import type { Said, WordsFor } from './finding-words';
 import { pinList, pinsOf, plugText, signalName } from './names';
 import { voltsSpanText } from './numbers';
 
@@ -17,7 +18,8 @@ function wantedText({ signal }: FedPin): string {
 }
 
 /** What arrives: "+12 V" as a rail is called, the range, or ground. */
-function arrivingText({ arrives }: Pick<FedPin, 'arrives'>): string {
+function arrivingText({ arrives, fed }: Pick<FedPin, 'arrives' | 'fed'>): string {
+  if (fed === 'only-standby') return signalName('supply-5v-standby');
   if (arrives === undefined) return 'nothing';
   return Math.abs(arrives.usual) < 0.5 ? 'ground' : railText(arrives);
 }
@@ -108,6 +110,23 @@ function bareOrLoose(build: Build, { connector, plugged }: { connector: string; 
     : `No plug is on ${name}.`;
 }
 
+function noMainPower(build: Build, data: FindingData['main-power-missing']): Said {
+  const [line] = data.lines;
+  if (line === undefined) {
+    return {
+      title: 'The machine would not start: the board has no main power.',
+      reason: bareOrLoose(build, data),
+    };
+  }
+  return {
+    title:
+      line === 'ps-on'
+        ? 'The machine would not start: the board could not switch the supply on.'
+        : 'The machine would not start: the board would not be told that its power is good.',
+    reason: `No wire leads from the ${signalName(line)} pin of ${connectorName(build, data.connector)} to an outlet of a supply.`,
+  };
+}
+
 /** Supply, cables and what they feed. */
 export const POWER_WORDS: WordsFor<
   | 'supply-mismatch'
@@ -168,10 +187,7 @@ export const POWER_WORDS: WordsFor<
           reason:
             'Many boards start so, with less copper for every rail than they were made for. Look into the board’s manual, or plug in the four extra pins.',
         }
-      : {
-          title: 'The machine would not start: the board has no main power.',
-          reason: bareOrLoose(build, data),
-        },
+      : noMainPower(build, data),
 
   'cpu-power-missing': ({ data, severity, pins }, build) => {
     if (severity === 'doubt')

@@ -31,8 +31,9 @@ export function harmAt({ pins }: InletFeed): Harm {
     ([signal, those]) =>
       !SPARE.includes(signal) && those.every(({ fed }) => fed === 'nothing' || fed === 'too-little'),
   );
+  const isAtWrongTime = pins.some(({ fed }) => fed === 'only-standby' || fed === 'only-running');
   const isLineLost = pins.some(({ signal, fed }) => isLine(signal) && fed !== 'right' && fed !== 'untold');
-  return isStarved || isLineLost ? 'starved' : 'none';
+  return isStarved || isAtWrongTime || isLineLost ? 'starved' : 'none';
 }
 
 function isRail({ signal }: { readonly signal: SignalId }): boolean {

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Lead } from '../../../../boards/document/lead';
+import { wordsOf } from '../../../../boards/findings/words';
 import { bench } from '../harness';
 
 const board = bench().header('main-power-24', 'main');
@@ -54,5 +56,27 @@ describe('the board’s main power', () => {
     };
     const whole = half.with({ seats: [...half.build.seats, four] });
     expect(whole.codes()).not.toContain('main-power-missing');
+  });
+
+  // ATX12V: the supply holds PS_ON# high by itself, and is off as long as the board does not pull it low; the board
+  // waits for PWR_OK (from memory). Pins 16 and 8: microATX specification v1.2, Figure 8.
+  test.each([
+    ['16', 'could not switch the supply on'],
+    ['8', 'would not be told that its power is good'],
+  ])('no wire in hole %s: a fault, though every rail arrives', (pin, says) => {
+    const whole = bench()
+      .unit('supply-modular-ash', 'ash')
+      .header('main-power-24', 'main')
+      .seat('ash-main', 'ash-main', '1', { plug: 'supply' })
+      .seat('ash-main', 'main', '1', { plug: 'board' });
+    expect(whole.codes()).toEqual([]);
+    const without = ({ wires, ...lead }: Lead): Lead => ({
+      ...lead,
+      wires: wires.filter(({ from, to }) => ![from, to].includes(`board.${pin}`)),
+    });
+    const build = whole.with({ extras: whole.build.extras.map(without) });
+    const finding = build.finding('main-power-missing');
+    expect(finding).toMatchObject({ severity: 'fault', pins: [{ connector: 'main', pin }] });
+    expect(wordsOf(finding, build.build).title).toContain(says);
   });
 });

@@ -1,4 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { circuitOf } from '../../../../boards/circuit/circuit';
+import { USUAL } from '../../../../boards/circuit/corner';
+import { pinNode } from '../../../../boards/circuit/elements';
+import { RESTING } from '../../../../boards/circuit/machine-state';
+import { wordsOf } from '../../../../boards/findings/words';
+import { bench } from '../harness';
 import { pairs, supplies } from '../supplies';
 
 describe('a modular cable on the supply that it came with', () => {
@@ -73,4 +79,54 @@ test('nothing is told where nobody knows what the outlet carries', () => {
   const { codes } = supplies({ cables: 'ash', outlets: 'birch', untold: true });
   expect(codes).not.toContain('supply-mismatch');
   expect(codes).toContain('outlets-unknown');
+});
+
+describe('+5 V and +5 V standby in each other’s place: the volts are the same, the time is not', () => {
+  // ATX12V: +5 V standby is there as soon as mains is, and is what a board starts from; +5 V comes once PS_ON# is low
+  // (from memory). Pin 9 standby, pins 4 and 6 +5 V: microATX specification v1.2, Figure 8.
+  const whole = bench()
+    .unit('supply-modular-ash', 'ash')
+    .header('main-power-24', 'main')
+    .seat('ash-main', 'ash-main', '1', { plug: 'supply' })
+    .seat('ash-main', 'main', '1', { plug: 'board' });
+  const rewired = (outletOf: Readonly<Record<string, string>>) =>
+    whole.with({
+      extras: whole.build.extras.map((lead) => ({
+        ...lead,
+        wires: lead.wires.map((wire) => ({
+          ...wire,
+          ...(wire.from.startsWith('supply.') && { from: outletOf[wire.from] ?? wire.from }),
+          ...(wire.to.startsWith('supply.') && { to: outletOf[wire.to] ?? wire.to }),
+        })),
+      })),
+    });
+
+  test('two wires exchanged at the supply: a fault at both pins', () => {
+    const build = rewired({ 'supply.4': 'supply.9', 'supply.9': 'supply.4' });
+    const finding = build.finding('supply-mismatch');
+    expect(finding.severity).toBe('fault');
+    expect(finding.data.wrong.map(({ pin, fed }) => [pin.pin, fed])).toEqual([
+      ['4', 'only-standby'],
+      ['9', 'only-running'],
+    ]);
+    // The circuit’s own volts before the button is pressed.
+    const circuit = circuitOf(build.build);
+    const resting = (pin: string) => circuit.volts(pinNode('main', pin), RESTING, USUAL) ?? 0;
+    expect(resting('4')).toBeGreaterThan(4.5);
+    expect(resting('9')).toBeLessThan(0.5);
+    expect(wordsOf(finding, build.build)).toMatchObject({
+      title: 'MAIN would not get the rails that it needs: +5\u00a0V standby in place of +5\u00a0V.',
+    });
+  });
+
+  test('standby from a +5 V outlet: the machine has nothing to start from', () => {
+    const build = rewired({ 'supply.9': 'supply.6' });
+    expect(build.finding('supply-mismatch').data.wrong.map(({ pin, fed }) => [pin.pin, fed])).toEqual([
+      ['9', 'only-running'],
+    ]);
+  });
+
+  test('as it comes it is right', () => {
+    expect(rewired({}).codes()).toEqual([]);
+  });
 });
