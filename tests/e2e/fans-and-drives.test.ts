@@ -119,5 +119,5 @@ it('where a fan goes is chosen by keyboard, and what comes of it is said', async
   await page.getByRole('option', { name: 'Small hub on FAN-A' }).waitFor();
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
-  await page.getByText('intake-1 goes on outlet 1 of the hub on FAN-A', { exact: false }).waitFor();
+  await page.getByText('intake-1 goes on outlet 1 of Small hub on FAN-A', { exact: false }).waitFor();
 });

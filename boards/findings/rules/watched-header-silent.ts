@@ -19,7 +19,7 @@ export const watchedHeaderSilent: Rule<'watched-header-silent'> = {
     return build.board.connectors.flatMap((connector): readonly FindingOf<'watched-header-silent'>[] => {
       if (connector.rating?.watched !== true) return [];
       const here = fansEndingAt(fans, connector.id);
-      if (here.some(({ id }) => reportsSpeed(build, fans, id))) return [];
+      if (here.some(({ id }) => reportsSpeed(fans, id))) return [];
       const silent = here[0];
       const cooler = silent ?? fans.fans.find(({ cools }) => cools === 'processor');
       return [

@@ -3,6 +3,7 @@ import type { Build } from '../../document/build';
 import { type BuildDrives, drivesOf } from './build-drives';
 import { type Assumed, type BuildFans, fansOf, whatFansNeed } from './build-fans';
 import { drivesToBranches, drivesToPorts } from './drives';
+import { fanConnectors } from './fan-connectors';
 import { type FanLoad, fanLoads } from './fan-loads';
 import { fansToHeaders } from './fans';
 
@@ -11,6 +12,8 @@ export interface Assignments {
   readonly ports: ReturnType<typeof drivesToPorts>;
   readonly branches: ReturnType<typeof drivesToBranches>;
   readonly fans: ReturnType<typeof fansToHeaders>;
+  /** By fan: the header, or the outlet of a hub, that it goes on. */
+  readonly connectors: ReadonlyMap<string, string>;
   /** What headers and hubs carry as the fans are plugged in now; only those with a fan on them. */
   readonly loadsNow: readonly FanLoad[];
   readonly ofDrives: BuildDrives;
@@ -23,10 +26,12 @@ export interface Assignments {
 export const assignmentsOf = byIdentity((build: Build): Assignments => {
   const ofDrives = drivesOf(build);
   const ofFans = fansOf(build);
+  const fans = fansToHeaders(ofFans.fans, ofFans.headers);
   return {
     ports: drivesToPorts(ofDrives.data, ofDrives.ports, ofDrives.usedPlaces),
     branches: drivesToBranches(ofDrives.powered, ofDrives.branches),
-    fans: fansToHeaders(ofFans.fans, ofFans.headers),
+    fans,
+    connectors: fanConnectors(ofFans, fans.fans),
     loadsNow: fanLoads(ofFans),
     ofDrives,
     ofFans,

@@ -1,7 +1,7 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
 import type { Lead } from '../../document/lead';
-import { choicesOf, leadOf, leadsOf, seatOf, unitsOf } from '../../document/lookup';
+import { choicesOf, leadsOf, seatOf, unitsOf } from '../../document/lookup';
 import type { FanRating } from '../../document/rating';
 import type { Fan, FanHeader } from './fans';
 import { hasSignal } from './has-signal';
@@ -93,13 +93,15 @@ function workOut(build: Build): BuildFans {
       const at = connector === undefined ? undefined : carriers.get(connector);
       if (connector !== undefined && at !== undefined) now.set(lead.id, { ...at, connector });
     }
-    const hasPulses = lead.wires.some(({ from, to }) => [from, to].includes(`${part.id}.pwm`));
+    const has = (contact: 'pwm' | 'tach') =>
+      lead.wires.some(({ from, to }) => [from, to].includes(`${part.id}.${contact}`));
     const chosen = choiceOf(build, 'header', lead.id);
     const pinned = chosen === undefined ? undefined : (carriers.get(chosen)?.header ?? chosen);
     return [
       {
         id: lead.id,
-        wires: hasPulses ? 4 : 3,
+        wires: has('pwm') ? 4 : 3,
+        ...(!has('tach') && { silent: true as const }),
         cools,
         runningA: runningAmps,
         startA: Math.max(startAmps, runningAmps),
@@ -174,11 +176,8 @@ export function fansEndingAt({ fans, now }: BuildFans, header: string): readonly
 }
 
 /** Whether the header that a fan is on hears its speed: over its own wire, and through a hub only of one outlet. */
-export function reportsSpeed(build: Build, { heard, now }: BuildFans, fan: string): boolean {
-  const lead = leadOf(build, fan);
+export function reportsSpeed({ fans, heard, now }: BuildFans, fan: string): boolean {
   const at = now.get(fan);
-  const part = lead?.parts.find(({ kind }) => kind === 'fan');
-  if (lead === undefined || at === undefined || part === undefined) return false;
-  const hasWire = lead.wires.some(({ from, to }) => [from, to].includes(`${part.id}.tach`));
-  return hasWire && at.end !== undefined && heard.get(at.end) === at.connector;
+  const speaks = fans.some(({ id, silent }) => id === fan && silent !== true);
+  return speaks && at?.end !== undefined && heard.get(at.end) === at.connector;
 }

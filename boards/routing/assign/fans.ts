@@ -25,8 +25,10 @@ export interface FanHeader {
 
 export interface Fan {
   readonly id: string;
-  /** Three wires report a speed and are set by voltage; four are set by pulses as well. */
+  /** Up to three wires are set by voltage; four are set by pulses as well. */
   readonly wires: 3 | 4;
+  /** It has no wire for its speed. */
+  readonly silent?: true;
   /** The fan on the processor's cooler, which the board watches. */
   readonly cools: 'processor' | 'case';
   readonly runningA: Amps;
@@ -127,7 +129,8 @@ export function fansToHeaders(fans: readonly Fan[], headers: readonly FanHeader[
       const header = headers[place];
       if (header === undefined) return { fan: fan.id, reason: whyNone(fan, headers) };
       const outlet = outlets[place]?.get(fan.id);
-      const reports = header.hub === undefined || outlet === header.hub.speedOutlet;
+      const isHeard = header.hub === undefined || outlet === header.hub.speedOutlet;
+      const reports = isHeard && fan.silent !== true;
       const astray = fan.cools === 'processor' && header.watched !== true;
       const reason: FanReason = { code: 'placed', speed: speedAt(fan, header), reports, astray };
       return { fan: fan.id, header: header.id, ...(outlet !== undefined && { outlet }), reason };
@@ -164,12 +167,16 @@ function carriedA({ ratedA, hub }: FanHeader): Amps {
   return hub.fedBy === 'supply' ? hub.ratedA : Math.min(ratedA, hub.ratedA);
 }
 
-/** The processor's fan gets the outlet that reports its speed, else the first fan does. */
+/** The processor's fan gets the outlet that reports its speed, else the first fan that has one to report. */
 function outletsOf({ hub }: FanHeader, fans: readonly Fan[]): ReadonlyMap<string, number> {
   if (hub === undefined) return new Map();
   const all = Array.from({ length: hub.outlets }, (_, at) => at + 1);
   const order = all.toSorted((a, b) => Number(b === hub.speedOutlet) - Number(a === hub.speedOutlet));
-  const first = fans.toSorted((a, b) => Number(b.cools === 'processor') - Number(a.cools === 'processor'));
+  const first = fans.toSorted(
+    (a, b) =>
+      Number(b.cools === 'processor') - Number(a.cools === 'processor') ||
+      Number(a.silent === true) - Number(b.silent === true),
+  );
   return new Map(first.flatMap(({ id }, at) => (order[at] === undefined ? [] : [[id, order[at]] as const])));
 }
 

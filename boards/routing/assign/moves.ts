@@ -5,7 +5,6 @@ import { placesOf } from '../../fit/places';
 import { seatedPlug } from '../../fit/seated-plug';
 import type { Assignments } from './assignments';
 import { drivePlugs, isDrivePower } from './build-drives';
-import type { FanOnHeader } from './fans';
 
 /** What cannot be plugged in: nothing leads there, or the plug does not fit. */
 interface Missing {
@@ -74,35 +73,14 @@ function portWishes({ ports, ofDrives }: Assignments): readonly (Wish | Missing)
   });
 }
 
-function fanWishes(build: Build, { fans, ofFans }: Assignments): readonly (Wish | Missing)[] {
-  // A fan keeps its outlet of the right hub, unless the one that reports the speed is to be or to become its own.
-  const keeps = ({ fan, header = '', outlet = 1 }: FanOnHeader) => {
-    const now = ofFans.now.get(fan);
-    const isOther = now?.header === header && now.connector !== outletAt(ofFans, header, 1);
-    return outlet > 1 && isOther ? now.connector : undefined;
-  };
-  const taken = new Set(fans.fans.map(keeps));
-  return fans.fans.flatMap((each): readonly (Wish | Missing)[] => {
-    const { fan, header, outlet } = each;
+function fanWishes(build: Build, { fans, connectors }: Assignments): readonly (Wish | Missing)[] {
+  return fans.fans.flatMap(({ fan, header }): readonly (Wish | Missing)[] => {
     if (header === undefined) return [];
-    const connector =
-      outlet === undefined || outlet === 1
-        ? outletAt(ofFans, header, outlet)
-        : (keeps(each) ?? ofFans.hubs.get(header)?.outlets.find((id, at) => at > 0 && !taken.has(id)));
+    const connector = connectors.get(fan);
     const plug = leadOf(build, fan)?.plugs[0];
     if (connector === undefined || plug === undefined) return [{ of: fan, code: 'no-lead' }];
-    taken.add(connector);
     return [{ plug: { lead: fan, plug: plug.id }, connector, of: fan }];
   });
-}
-
-/** A header by itself, or the first outlet of its hub. */
-function outletAt(
-  { hubs }: Assignments['ofFans'],
-  header: string,
-  outlet: number | undefined,
-): string | undefined {
-  return outlet === undefined ? header : hubs.get(header)?.outlets[outlet - 1];
 }
 
 function branchWishes(build: Build, { branches }: Assignments): readonly (Wish | Missing)[] {

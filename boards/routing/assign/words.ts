@@ -28,12 +28,16 @@ export function portWords({ drive, port, pinned, reason }: DriveOnPort): string 
   }
 }
 
+/** Where a fan goes: what a person calls the header or the hub on it, and what is printed at the outlet of that. */
+interface FanPlace extends Pick<FanOnHeader, 'fan' | 'header' | 'reason'> {
+  readonly outlet?: string;
+}
+
 /** Why a fan has its header, or none. */
-export function fanPlaceWords({ fan, header, outlet, reason }: FanOnHeader): string {
+export function fanPlaceWords({ fan, header = '', outlet, reason }: FanPlace): string {
   switch (reason.code) {
     case 'placed': {
-      const where =
-        outlet === undefined ? (header ?? '') : `outlet\u00a0${outlet} of the hub on ${header ?? ''}`;
+      const where = outlet === undefined ? header : `outlet\u00a0${outlet} of ${header}`;
       const unseen = reason.reports ? '' : ' Its speed is not reported to the board.';
       const unwatched = reason.astray
         ? ' The board does not watch this header for the processor’s fan, and it may carry too little: see the board’s manual before power.'

@@ -3,6 +3,7 @@ import type { Build } from '../../../boards/document/build';
 import { makeConnector } from '../../../boards/library/make-connector';
 import { makeLead } from '../../../boards/library/make-lead';
 import { assignmentsOf } from '../../../boards/routing/assign/assignments';
+import { movesTo } from '../../../boards/routing/assign/moves';
 import { assignGroups } from '../../../renderer/areas/route/assign/assign-rows';
 import { type Bench, bench } from '../../boards/findings/harness';
 
@@ -44,5 +45,53 @@ describe('a hub that has the supply and no header', () => {
     const build = withFans(fed, { a: undefined });
     const chosen: Build = { ...build, choices: [{ kind: 'header', of: 'a', on: 'hub-fan-5' }] };
     expect(assignmentsOf(chosen).fans.fans.map(({ header }) => header)).toEqual(['hub-fan-1']);
+  });
+});
+
+describe('a hub whose third outlet hands its speed to the watched header', () => {
+  const header = makeConnector('fan-1x4', { id: 'cpu', print: 'CPU', place: { xMm: 20, yMm: 20, turn: 0 } });
+  const hub = bench()
+    .connector({ ...header, rating: { amps: 1, watched: true } })
+    .unit('fan-hub-supply', 'hub', { hub: { fedBy: 'supply', amps: 4, speedOutlet: 'hub-fan-3' } })
+    .seat('hub-tail', 'cpu', '1', { plug: 'header' });
+
+  /** What is said of each fan, and the connector that its plug is moved to. */
+  function toldAndDone(build: Build): readonly (readonly [string | undefined, string | undefined])[] {
+    const [group] = assignGroups(build);
+    const { seats } = movesTo(build, assignmentsOf(build));
+    return (group?.rows ?? []).map(({ id, words }) => [
+      words.split(':')[0],
+      seats.find(({ lead }) => lead === id)?.connector,
+    ]);
+  }
+
+  function cooled(on: Readonly<Record<string, string | undefined>>): Build {
+    const build = withFans(hub, on);
+    const leads = build.case.leads.map((lead) =>
+      lead.id === 'cooler'
+        ? {
+            ...lead,
+            parts: lead.parts.map((part) => ({
+              ...part,
+              fan: { runningAmps: 0.2, startAmps: 0.4, cools: 'processor' as const },
+            })),
+          }
+        : lead,
+    );
+    return { ...build, case: { ...build.case, leads } };
+  }
+
+  it('has the outlets told by their print, the processor’s fan on the one that is heard', () => {
+    expect(toldAndDone(cooled({ case: undefined, cooler: undefined }))).toEqual([
+      ['CASE goes on outlet\u00a01 of HUB on CPU', 'hub-fan-1'],
+      ['COOLER goes on outlet\u00a03 of HUB on CPU', 'hub-fan-3'],
+    ]);
+  });
+
+  it('leaves fans on the outlets that they have, and says so', () => {
+    expect(toldAndDone(cooled({ case: 'hub-fan-5', cooler: 'hub-fan-3' }))).toEqual([
+      ['CASE goes on outlet\u00a05 of HUB on CPU', undefined],
+      ['COOLER goes on outlet\u00a03 of HUB on CPU', undefined],
+    ]);
   });
 });

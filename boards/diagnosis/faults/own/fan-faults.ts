@@ -32,9 +32,9 @@ export function fanFaults(build: Build): OwnFaults {
       id: `${lead.id}/${part.id}/worn`,
       name: `${lead.name} is worn or blocked.`,
       lead: lead.id,
-      ways: isHeard(build, ofFans, lead.id) ? WORN_HEARD : WORN,
+      ways: isHeard(ofFans, lead.id) ? WORN_HEARD : WORN,
     })),
-    'fan-wire-open': fans.flatMap((fan) => wireOpen(build, ofFans, fan)),
+    'fan-wire-open': fans.flatMap((fan) => wireOpen(ofFans, fan)),
     'fan-elsewhere': elsewhere(build, ofFans),
     'fan-hub': hubFaults(build, ofFans, overloads) ?? (isTold ? [] : undefined),
     'fan-splitter': splitters.length > 0 || isTold ? splitters : undefined,
@@ -54,10 +54,10 @@ const NO_SPEED: readonly Way[] = [
 ];
 
 /** Whether the board hears of this fan at the header that it watches. */
-function isHeard(build: Build, ofFans: BuildFans, fan: string): boolean {
+function isHeard(ofFans: BuildFans, fan: string): boolean {
   const header = ofFans.now.get(fan)?.end;
   const watched = ofFans.headers.some(({ id, watched: is }) => id === header && is === true);
-  return watched && reportsSpeed(build, ofFans, fan);
+  return watched && reportsSpeed(ofFans, fan);
 }
 
 interface OneFan {
@@ -66,14 +66,14 @@ interface OneFan {
 }
 
 /** Only of a fan that has a speed wire, and on whose header somebody hears it. */
-function wireOpen(build: Build, ofFans: BuildFans, { lead, part }: OneFan): readonly OwnFault[] {
-  if (!reportsSpeed(build, ofFans, lead.id)) return [];
+function wireOpen(ofFans: BuildFans, { lead, part }: OneFan): readonly OwnFault[] {
+  if (!reportsSpeed(ofFans, lead.id)) return [];
   return [
     {
       id: `${lead.id}/${part.id}/speed-wire-open`,
       name: `The speed wire of ${lead.name} is open.`,
       lead: lead.id,
-      ways: isHeard(build, ofFans, lead.id) ? UNHEARD : NO_SPEED,
+      ways: isHeard(ofFans, lead.id) ? UNHEARD : NO_SPEED,
     },
   ];
 }
@@ -85,7 +85,7 @@ function elsewhere(build: Build, ofFans: BuildFans): readonly OwnFault[] | undef
   const plug = cooler && leadOf(build, cooler.id)?.plugs[0];
   if (!watched || !cooler || !plug) return undefined;
   const header = connectorName(build, watched.id);
-  const isSilent = !ofFans.fans.some(({ id }) => isHeard(build, ofFans, id));
+  const isSilent = !ofFans.fans.some(({ id }) => isHeard(ofFans, id));
   const isSaid = build.board.connectors.some(
     ({ id, rating }) => id === watched.id && rating?.watched === true,
   );

@@ -1,5 +1,5 @@
 import type { Build } from '../../../../boards/document/build';
-import { leadOf, unitsOf } from '../../../../boards/document/lookup';
+import { anyConnectorOf, leadOf, unitsOf } from '../../../../boards/document/lookup';
 import { connectorName, leadName, unitName } from '../../../../boards/document/names';
 import type { PlaceChoice } from '../../../../boards/document/rating';
 import { type Assignments, assignmentsOf } from '../../../../boards/routing/assign/assignments';
@@ -7,7 +7,7 @@ import { USUAL_BRANCH_AMPS, USUAL_DRIVE } from '../../../../boards/routing/assig
 import { type Assumed, USUAL_FAN, USUAL_HEADER_AMPS } from '../../../../boards/routing/assign/build-fans';
 import type { FanLoad } from '../../../../boards/routing/assign/fan-loads';
 import type { FanOnHeader } from '../../../../boards/routing/assign/fans';
-import { USUAL_HUB_AMPS } from '../../../../boards/routing/assign/hubs';
+import { type HungHub, USUAL_HUB_AMPS } from '../../../../boards/routing/assign/hubs';
 import { branchWords, fanPlaceWords, loadWords, portWords } from '../../../../boards/routing/assign/words';
 
 /** One drive or fan: where it goes, and why. */
@@ -48,7 +48,8 @@ function chosenFor(build: Build, kind: PlaceChoice['kind'], of: string): { reado
   return chosen === undefined ? {} : { chosen };
 }
 
-function fanRows(build: Build, { fans, ofFans }: Assignments): readonly AssignRow[] {
+function fanRows(build: Build, found: Assignments): readonly AssignRow[] {
+  const { fans, ofFans } = found;
   const options = ofFans.headers.map(({ id }) => ({ id, label: headerName(build, ofFans, id) }));
   return fans.fans.map((each): AssignRow => {
     const now = ofFans.now.get(each.fan);
@@ -59,7 +60,7 @@ function fanRows(build: Build, { fans, ofFans }: Assignments): readonly AssignRo
       id: each.fan,
       name,
       ...(now && { now: connectorName(build, now.connector) }),
-      words: fanPlaceWords(named(build, each, name)),
+      words: fanPlaceWords(named(build, found, each)),
       wanting: each.reason.code !== 'placed' || each.reason.astray,
       ...(pinned !== undefined && { chosen: pinned }),
       options,
@@ -67,18 +68,35 @@ function fanRows(build: Build, { fans, ofFans }: Assignments): readonly AssignRo
   });
 }
 
-function named(build: Build, each: FanOnHeader, fan: string): FanOnHeader {
-  const { header } = each;
-  // Where there is a hub its own words name it.
-  return { ...each, fan, ...(header !== undefined && { header: connectorName(build, header) }) };
+/** By the names that stand on the machine; an outlet is told by its own hub, of several on one header. */
+function named(build: Build, { ofFans, connectors }: Assignments, { fan, header, reason }: FanOnHeader) {
+  const at = connectors.get(fan);
+  const hub = ofFans.hung.find(({ outlets }) => at !== undefined && outlets.includes(at));
+  const place = hub ? hubName(build, ofFans, hub) : header && connectorName(build, header);
+  return {
+    fan: leadName(build, fan),
+    ...(place !== undefined && { header: place }),
+    ...(hub && at !== undefined && { outlet: outletName(build, at) }),
+    reason,
+  };
 }
 
-/** A header, with the hub that is on it; of a hub with only the supply its own name. */
-function headerName(build: Build, { hubs }: Assignments['ofFans'], header: string): string {
-  const hub = hubs.get(header)?.units[0];
-  const name = connectorName(build, header);
-  if (hub === undefined) return name;
-  return hub.on === header ? `${hub.unit.name} on ${name}` : hub.unit.name;
+function outletName(build: Build, id: string): string {
+  const outlet = anyConnectorOf(build, id);
+  return outlet?.print || outlet?.title || id;
+}
+
+/** A header, with the hub that is on it. */
+function headerName(build: Build, ofFans: Assignments['ofFans'], header: string): string {
+  const hub = ofFans.hubs.get(header)?.units[0];
+  return hub === undefined ? connectorName(build, header) : hubName(build, ofFans, hub);
+}
+
+/** A hub with the header that it is on; by its own name where it is on none, or on another hub. */
+function hubName(build: Build, { headers, hung }: Assignments['ofFans'], { unit, on }: HungHub): string {
+  const isOnHub = hung.some(({ outlets }) => on !== undefined && outlets.includes(on));
+  const header = isOnHub ? undefined : headers.find(({ id }) => id === on);
+  return header === undefined ? unit.name : `${unit.name} on ${connectorName(build, header.id)}`;
 }
 
 function loadsOf(build: Build, { loadsNow, ofFans }: Assignments): readonly string[] {

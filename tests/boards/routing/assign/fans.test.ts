@@ -88,6 +88,17 @@ describe('a hub', () => {
     });
   });
 
+  it('gives the outlet that reports a speed to a fan that has one to report', () => {
+    const plan = fansToHeaders(
+      [fan('two', { wires: 3, silent: true }), fan('four')],
+      [{ ...DC, hub: { ...HUB, fedBy: 'header' } }],
+    );
+    expect(plan.fans.map((each) => [each.fan, each.outlet])).toEqual([
+      ['two', 1],
+      ['four', 2],
+    ]);
+  });
+
   it('with a lead to the supply unit gives three wires the full voltage (trade knowledge, no source)', () => {
     const header: FanHeader = { ...DC, hub: { ...HUB, fedBy: 'supply' } };
     expect(placed([fan('three', { wires: 3 })], [header])).toEqual({ three: ['case-2', 'always-full'] });

@@ -52,7 +52,7 @@ describe('a hub on an outlet of another', () => {
   it('is heard by the board at that outlet which both of them hand on', () => {
     const build = withFans(twoHubs(weak, weak), { a: 'h1-fan-2', b: 'h2-fan-2', c: 'h2-fan-1' });
     const { ofFans } = assignmentsOf(build);
-    expect(['a', 'b', 'c'].filter((fan) => reportsSpeed(build, ofFans, fan))).toEqual(['b']);
+    expect(['a', 'b', 'c'].filter((fan) => reportsSpeed(ofFans, fan))).toEqual(['b']);
   });
 
   it('is a place of its own where the supply feeds it, by the current of the supply', () => {

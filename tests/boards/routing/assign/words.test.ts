@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type DataDrive, type DataPort, drivesToPorts } from '../../../../boards/routing/assign/drives';
-import { type Fan, type FanHeader, fansToHeaders } from '../../../../boards/routing/assign/fans';
+import {
+  type Fan,
+  type FanHeader,
+  type FanOnHeader,
+  fansToHeaders,
+} from '../../../../boards/routing/assign/fans';
 import {
   ASSIGN_SOURCES,
   fanPlaceWords,
@@ -42,10 +47,20 @@ describe('what is said of data ports', () => {
   });
 });
 
+/** A fan by the names of its place; outlets are printed by letters here. */
+function placeWords({ fan, header, outlet, reason }: FanOnHeader): string {
+  return fanPlaceWords({
+    fan,
+    reason,
+    ...(header !== undefined && { header: outlet === undefined ? header : `Hub on ${header}` }),
+    ...(outlet !== undefined && { outlet: 'ABCD'[outlet - 1] ?? '' }),
+  });
+}
+
 describe('what is said of fans', () => {
   it('is where each goes, what sets its speed, and what the header carries', () => {
     const plan = fansToHeaders([fan('Front fan')], [HEADER]);
-    expect(plan.fans.map(fanPlaceWords)).toEqual(['Front fan goes on F1: its speed is set by pulses.']);
+    expect(plan.fans.map(placeWords)).toEqual(['Front fan goes on F1: its speed is set by pulses.']);
     expect(plan.loads.map(loadWords)).toEqual([
       'F1 carries 0.30\u00a0A while its fans run and 0.60\u00a0A when all start at once, of 1.50\u00a0A.',
     ]);
@@ -56,21 +71,31 @@ describe('what is said of fans', () => {
     const fans = ['a', 'b', 'c'].map((id) => fan(id));
     const hub = { outlets: 4, ratedA: 4, speedOutlet: 1 };
     const fed = (fedBy: 'header' | 'supply') =>
-      fansToHeaders(fans, [{ ...HEADER, hub: { ...hub, fedBy } }]).fans.map(fanPlaceWords);
+      fansToHeaders(fans, [{ ...HEADER, hub: { ...hub, fedBy } }]).fans.map(placeWords);
     expect(fed('header')).toContain(
       'No header has a place and current left for c. A hub fed from the supply unit would carry it.',
     );
     expect(fed('supply')).toEqual([
-      'a goes on outlet\u00a01 of the hub on F1: its speed is set by pulses.',
-      'b goes on outlet\u00a02 of the hub on F1: its speed is set by pulses. Its speed is not reported to the board.',
-      'c goes on outlet\u00a03 of the hub on F1: its speed is set by pulses. Its speed is not reported to the board.',
+      'a goes on outlet\u00a0A of Hub on F1: its speed is set by pulses.',
+      'b goes on outlet\u00a0B of Hub on F1: its speed is set by pulses. Its speed is not reported to the board.',
+      'c goes on outlet\u00a0C of Hub on F1: its speed is set by pulses. Its speed is not reported to the board.',
+    ]);
+  });
+
+  it('is that its speed is not reported where it has no wire for that', () => {
+    const plan = fansToHeaders(
+      [fan('Cooler', { cools: 'processor', wires: 3, silent: true })],
+      [{ ...HEADER, watched: true }],
+    );
+    expect(plan.fans.map(placeWords)).toEqual([
+      'Cooler goes on F1: it always runs at full speed there. Its speed is not reported to the board.',
     ]);
   });
 
   it('is a caution where the processor’s fan was chosen for a header that is not watched', () => {
     const cooler = fan('Cooler', { cools: 'processor' });
     const told = (over: Partial<Fan>) =>
-      fansToHeaders([{ ...cooler, ...over }], [HEADER]).fans.map(fanPlaceWords);
+      fansToHeaders([{ ...cooler, ...over }], [HEADER]).fans.map(placeWords);
     expect(told({ pinned: 'F1' })).toEqual([
       'Cooler goes on F1: its speed is set by pulses. The board does not watch this header for the processor’s fan, and it may carry too little: see the board’s manual before power.',
     ]);
