@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { RISKS } from '../../boards/diagnosis/trials/held-back';
 
 /**
  * What `leadwright diagnose --json` prints. Within version 1 fields may be added, none removed or changed in
@@ -74,6 +75,8 @@ export const DiagnoseReportZ = z.strictObject({
       results: z.array(z.strictObject({ result: z.string(), chance: ChanceZ, words: z.string() })),
     }),
   ),
+  /** Why nothing is started now, or only what puts right what was found; absent where any trial may be made. */
+  heldBack: z.strictObject({ risk: z.enum(RISKS), words: z.string() }).optional(),
   /** How often each cause is met before anything was noticed, the most often first, and where that comes from. */
   priors: z.strictObject({
     source: z.string(),

@@ -8,7 +8,7 @@ const LISTED = { suspects: 5, looks: 3, trials: 3, doublesFrom: 0.01 } as const;
 
 /** Suspects and next trials, for people to read; ends with a line break. */
 export function diagnoseText(report: DiagnoseReport, paint: Paint): string {
-  const { file, name, stop, suspects, doubles, noneOfThese, noneLikeliest, worksNow } = report;
+  const { file, name, stop, suspects, doubles, noneOfThese, noneLikeliest, worksNow, heldBack } = report;
   const head = file === null ? 'No file named, a typical build stands in' : visible(file);
   const lines = [
     `${paint(head, 'bold')} (${visible(name)})`,
@@ -31,6 +31,7 @@ export function diagnoseText(report: DiagnoseReport, paint: Paint): string {
     `  ${percent(noneOfThese)}  none of these`,
     ...(worksNow ? ['', `  ${worksNow.proves}`, `  ${worksNow.provesNot}`] : []),
     ...lookLines(report),
+    ...(heldBack && stop.length === 0 ? ['', `  ${paint(heldBack.words, 'red')}`] : []),
     ...trialLines(report),
   ];
   return `${lines.join('\n')}\n`;

@@ -11,13 +11,19 @@ import {
   observationNamed,
 } from '../../boards/diagnosis/observations/observations';
 import { withPairs } from '../../boards/diagnosis/pairs';
-import { type Evidence, explainsBadly, isNoneLikeliest, suspicionOf } from '../../boards/diagnosis/posterior';
+import {
+  type Evidence,
+  explainsBadly,
+  isNoneLikeliest,
+  steering,
+  suspicionOf,
+} from '../../boards/diagnosis/posterior';
 import { trialCautions } from '../../boards/diagnosis/trials/cautions';
-import { stopsIn } from '../../boards/diagnosis/trials/held-back';
+import { startsHeldBack, stopsIn } from '../../boards/diagnosis/trials/held-back';
 import { nextLooks, nextTrials } from '../../boards/diagnosis/trials/next-trials';
 import type { Tried } from '../../boards/diagnosis/trials/trial';
 import { trialsOf } from '../../boards/diagnosis/trials/trials';
-import { resultWords, stopWords, WORKS_NOW } from '../../boards/diagnosis/trials/words';
+import { RISK_WORDS, resultWords, stopWords, WORKS_NOW } from '../../boards/diagnosis/trials/words';
 import { doubleWords } from '../../boards/diagnosis/words';
 import { type Build, BuildZ } from '../../boards/document/build';
 import { nearestOf } from '../../boards/document/problem/nearest';
@@ -117,6 +123,8 @@ export function diagnoseReport(
   const suspicion = suspicionOf(dictionary, evidence);
   const { suspects, doubles, noneOfThese, contradicted, excluding } = suspicion;
   const stops = stopsIn(evidence);
+  const trials = trialsOf(build);
+  const held = startsHeldBack(steering({ dictionary, evidence }), evidence, trials);
   return {
     format: 'leadwright/diagnose-report',
     version: 1,
@@ -151,7 +159,7 @@ export function diagnoseReport(
       const { question, sign } = observationOf(id);
       return { observation: id, words: question, sign, gainBits };
     }),
-    next: nextTrials(dictionary, evidence, trialsOf(build)).map(({ trial, gainBits, effort, results }) => {
+    next: nextTrials(dictionary, evidence, trials).map(({ trial, gainBits, effort, results }) => {
       const { title, steps } = trialWordsIn(build, trial);
       return {
         trial: trial.id,
@@ -168,6 +176,7 @@ export function diagnoseReport(
         })),
       };
     }),
+    ...(held && { heldBack: { risk: held, words: RISK_WORDS[held] } }),
     priors: priorsOf(build),
     ...(evidence.tried.some(({ result }) => result === 'gone') && { worksNow: { ...WORKS_NOW } }),
   };

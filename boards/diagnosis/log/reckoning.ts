@@ -6,8 +6,8 @@ import type { Dictionary } from '../dictionary';
 import type { CauseId } from '../faults/causes';
 import type { Exclusion } from '../observations/exclusions';
 import type { ObservationId } from '../observations/observations';
-import { type Evidence, explainsBadly, isNoneLikeliest, suspicionOf } from '../posterior';
-import { type Stop, stopsIn } from '../trials/held-back';
+import { type Evidence, explainsBadly, isNoneLikeliest, steering, suspicionOf } from '../posterior';
+import { type Risk, type Stop, startsHeldBack, stopsIn } from '../trials/held-back';
 import { nextLooks } from '../trials/next-trials';
 import type { Trial } from '../trials/trial';
 import { effectsInSteps, type LineEffect } from './effects';
@@ -63,6 +63,8 @@ export interface NextDoings {
   readonly looks: readonly { readonly id: ObservationId; readonly gainBits: number }[];
   /** Those that may be made, the best first, then those that carry a risk. */
   readonly trials: readonly ReasonedTrial[];
+  /** Why nothing is started now, or only what puts right what was found. */
+  readonly held?: Risk;
 }
 
 /** Everything that follows from a log, as plain data: suspects with reasons, what to do next, what to stop. */
@@ -110,7 +112,12 @@ export function* reckonInParts(
   const looks = nextLooks(dictionary, evidence);
   yield null;
   const mayTry = suspects.stops.length === 0;
-  const next = { looks, trials: mayTry ? yield* reasonedTrialsInSteps(dictionary, evidence, trials) : [] };
+  const held = startsHeldBack(steering({ dictionary, evidence }), evidence, trials);
+  const next: NextDoings = {
+    looks,
+    trials: mayTry ? yield* reasonedTrialsInSteps(dictionary, evidence, trials) : [],
+    ...(held && { held }),
+  };
   yield { kind: 'next', next };
   const effects = yield* effectsInSteps(singles, lines);
   yield { kind: 'effects', effects };

@@ -113,7 +113,7 @@ export function weighedTrials(
 ): readonly ProposedTrial[] {
   const { tried = [] } = evidence;
   const standing = steering({ dictionary, evidence });
-  const held = startsHeldBack(standing, evidence);
+  const held = startsHeldBack(standing, evidence, trials);
 
   // What is found anew is put right anew.
   const isMade = (one: Trial) => tried.some(({ trial }) => trial.id === one.id) && !putsRight(one, evidence);

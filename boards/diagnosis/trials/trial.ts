@@ -59,6 +59,8 @@ export interface Trial {
   readonly effort: number;
   /** Whether the machine is started, or mains is on, during it. */
   readonly powered: boolean;
+  /** Whether the checks name a danger in the wiring that it would start. */
+  readonly danger?: true;
   /** The lead that it is about. */
   readonly lead?: string;
   /** What has to have come of another trial before this one has a meaning. */

@@ -1,7 +1,8 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
 import { leadOf } from '../../document/lookup';
-import { wiringOf } from '../../fit/seated-plug';
+import { findingsOf } from '../../findings/findings';
+import { machineOf } from '../faults/faults';
 import type { ObservationId } from '../observations/observations';
 import { type Input, type Machine, type Pull, SOUND } from '../start-chain/machine';
 import * as at from './causes-touched';
@@ -206,8 +207,17 @@ function leadBack(lead: string): Trial {
   };
 }
 
-/** Everything that may be tried on a build; its leads go back one at a time. The same trials for the same wiring. */
+/** The same on a wiring of which the checks say that mains must not be connected to it. */
+const COMMON_IN_DANGER: readonly Trial[] = COMMON.map(inDanger);
+
+function inDanger(trial: Trial): Trial {
+  return trial.powered ? { ...trial, danger: true } : trial;
+}
+
+/** Everything that may be tried on a build; its leads go back one at a time. The same trials for the same machine. */
 export const trialsOf = byIdentity((build: Build): readonly Trial[] => {
   const seated = new Set(build.seats.map(({ lead }) => lead));
-  return [...COMMON, ...[...seated].filter((lead) => leadOf(build, lead) !== undefined).map(leadBack)];
-}, wiringOf);
+  const back = [...seated].filter((lead) => leadOf(build, lead) !== undefined).map(leadBack);
+  const danger = findingsOf(build).some(({ severity }) => severity === 'danger');
+  return danger ? [...COMMON_IN_DANGER, ...back.map(inDanger)] : [...COMMON, ...back];
+}, machineOf);

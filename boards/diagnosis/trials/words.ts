@@ -84,6 +84,8 @@ export const WORKS_NOW = {
 /** Why a trial is not to be made now. */
 export const RISK_WORDS: Readonly<Record<Risk, string>> = {
   stop: 'Held back: after heat, smoke, sparks, a shock or something burnt nothing is tried.',
+  danger:
+    'Held back: the checks name a danger in this wiring. Do not connect the mains: put right what Wire shows first.',
   'may-burn': 'Held back: one of the likely faults may burn a part at the next start.',
   'put-right': 'Held back: something was found that is not right. Put that right before any other start.',
 };

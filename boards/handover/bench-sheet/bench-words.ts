@@ -20,6 +20,8 @@ function plural(count: number): string {
 
 export const NOTHING_LEFT = 'The checks find no danger and no fault in this wiring.';
 
+export const DANGER_TITLE = 'Danger: do not connect the mains with this wiring';
+
 /** What stands in the box at the top while a danger or a fault is left. */
 export function leftWords({ danger, fault }: Counts): { readonly title: string; readonly line: string } {
   const left = listed([
@@ -29,7 +31,7 @@ export function leftWords({ danger, fault }: Counts): { readonly title: string; 
   const are = danger + fault === 1 ? 'is' : 'are';
   return danger > 0
     ? {
-        title: 'Danger: do not connect the mains with this wiring',
+        title: DANGER_TITLE,
         line: `${left} ${are} left. What follows is the wiring as it is, with what can damage parts in it.`,
       }
     : {

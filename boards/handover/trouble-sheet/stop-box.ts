@@ -4,16 +4,15 @@ import { severitySign } from '../bench-sheet/severity-sign';
 import type { Strip } from '../page/flow';
 import { linesOf } from '../page/paragraph';
 import { lineHeight, linesAt, TYPES } from '../page/type';
-import { STOPPED_TITLE } from './trouble-words';
 
 const PAD: Mm = 3.5;
 const SIGN_MM: Mm = 6;
 
-/** What to do in place of any trial, in a box that nobody can overlook. */
-export function stopBox(words: readonly string[], widthMm: Mm, measure: Measure): Strip {
+/** What keeps anything from being tried, and what to do instead, in a box that nobody can overlook. */
+export function stopBox(title: string, words: readonly string[], widthMm: Mm, measure: Measure): Strip {
   const left = PAD + 2 * SIGN_MM + PAD;
   const room = widthMm - left - PAD;
-  const titles = linesOf(STOPPED_TITLE, room, TYPES.heading, measure);
+  const titles = linesOf(title, room, TYPES.heading, measure);
   const lines = words.flatMap((line) => linesOf(line, room, TYPES.strong, measure));
   const titlesMm = titles.length * lineHeight(TYPES.heading);
   const textMm = titlesMm + lines.length * lineHeight(TYPES.strong);

@@ -7,11 +7,12 @@ import { readLog } from '../../diagnosis/log/read-log';
 import { reckon } from '../../diagnosis/log/reckoning';
 import { withPairs } from '../../diagnosis/pairs';
 import { trialsOf } from '../../diagnosis/trials/trials';
-import { stopWords, WORKS_NOW } from '../../diagnosis/trials/words';
+import { RISK_WORDS, stopWords, WORKS_NOW } from '../../diagnosis/trials/words';
 import { contradictionWords, NONE_LIKELIEST } from '../../diagnosis/words';
 import type { Build } from '../../document/build';
 import { logOf } from '../../document/trouble';
 import type { Measure } from '../../drawing/measure';
+import { DANGER_TITLE } from '../bench-sheet/bench-words';
 import { printableBuild } from '../bench-sheet/printable-build';
 import { type Book, flow, gap, type Piece } from '../page/flow';
 import { bodyOf, footOf } from '../page/foot';
@@ -24,7 +25,7 @@ import { paragraph } from '../pinout/connector-section';
 import type { TroubleOptions } from './options';
 import { stopBox } from './stop-box';
 import { logPart, looksPart, suspectsPart, type Trouble, trialsPart } from './trouble-parts';
-import { TROUBLE_PARTS, TROUBLE_TITLES } from './trouble-words';
+import { STOPPED_TITLE, TROUBLE_PARTS, TROUBLE_TITLES } from './trouble-words';
 
 /**
  * What was noticed and tried on a machine that does not start, what it may be, and what to do next. Pure: the
@@ -105,7 +106,11 @@ function coverOf(
   widthMm: Mm,
   measure: Measure,
 ): readonly Piece[] {
-  const { stops, worksNow, noneLikeliest } = reckoning;
+  const { stops, held, worksNow, noneLikeliest } = reckoning;
+  const box = (title: string, words: readonly string[]): readonly Piece[] => [
+    { kind: 'strip', strip: stopBox(title, words, widthMm, measure) },
+    gap(3),
+  ];
   const facts = `Trouble sheet · board ${build.board.name} · case ${build.case.name} · ${printedOn}`;
   const said = lines.filter(({ counts }) => counts).length;
   const count = `${said}\u00a0${said === 1 ? 'line' : 'lines'} of the log count${said === 1 ? 's' : ''}.`;
@@ -113,9 +118,8 @@ function coverOf(
     ...paragraph(build.name, TYPES.title, widthMm, measure),
     ...paragraph(facts, TYPES.soft, widthMm, measure),
     gap(3),
-    ...(stops.length > 0
-      ? [{ kind: 'strip', strip: stopBox(stopWords(stops), widthMm, measure) } as const, gap(3)]
-      : []),
+    ...(stops.length > 0 ? box(STOPPED_TITLE, stopWords(stops)) : []),
+    ...(held === 'danger' ? box(DANGER_TITLE, [RISK_WORDS.danger]) : []),
     ...(worksNow
       ? [
           ...paragraph(WORKS_NOW.proves, TYPES.strong, widthMm, measure),

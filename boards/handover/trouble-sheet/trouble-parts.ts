@@ -8,7 +8,7 @@ import type { Reckoning } from '../../diagnosis/log/reckoning';
 import { observationNamed } from '../../diagnosis/observations/observations';
 import { trialCautions } from '../../diagnosis/trials/cautions';
 import type { Trial } from '../../diagnosis/trials/trial';
-import { resultWords } from '../../diagnosis/trials/words';
+import { RISK_WORDS, resultWords } from '../../diagnosis/trials/words';
 import { doubleWords } from '../../diagnosis/words';
 import type { Build } from '../../document/build';
 import type { Measure } from '../../drawing/measure';
@@ -92,6 +92,9 @@ export function trialsPart(trouble: Trouble, widthMm: Mm, measure: Measure): rea
     .flatMap(({ trial: id }) => trials.find((trial) => trial.id === id) ?? []);
   return [
     ...troubleHeading('trials', widthMm, measure),
+    ...(reckoning.held
+      ? [...paragraph(RISK_WORDS[reckoning.held], TYPES.strong, widthMm, measure), gap(2)]
+      : []),
     ...(next.length === 0 ? paragraph(NO_TRIAL, TYPES.body, widthMm, measure) : []),
     ...next.flatMap((trial, at) => trialPieces(trouble, trial, at + 1, widthMm, measure)),
   ];

@@ -1,6 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Dictionary, dictionaryOf } from '../../../boards/diagnosis/dictionary';
 import { faultsAsWritten } from '../../../boards/diagnosis/faults/as-written';
+import { fault, way } from '../../../boards/diagnosis/faults/fault';
+import { reckon } from '../../../boards/diagnosis/log/reckoning';
 import type { ObservationId } from '../../../boards/diagnosis/observations/observations';
 import type { Evidence } from '../../../boards/diagnosis/posterior';
 import { stopsIn } from '../../../boards/diagnosis/trials/held-back';
@@ -8,8 +10,11 @@ import { nextTrials, weighedTrials } from '../../../boards/diagnosis/trials/next
 import type { ResultId, Tried } from '../../../boards/diagnosis/trials/trial';
 import { trialsOf } from '../../../boards/diagnosis/trials/trials';
 import { resultWords, stopWords } from '../../../boards/diagnosis/trials/words';
+import type { LogEntry } from '../../../boards/document/trouble';
+import { findingsOf } from '../../../boards/findings/findings';
 import { demo } from '../findings/demo';
 
+const SEEN_USB: LogEntry = { kind: 'noticed', what: 'usb-missing', answer: 'yes' };
 const build = demo('wired');
 const TRIALS = trialsOf(build);
 let dictionary: Dictionary;
@@ -63,23 +68,65 @@ describe('a look that found something burnt', () => {
 });
 
 describe('a look that found something else', () => {
-  const pinched: Evidence = { seen: ['twitch'], notSeen: [], tried: tried(['look-supply-plugs', 'pinched']) };
+  const off: Evidence = { seen: ['restarts'], notSeen: [], tried: tried(['look-front-plugs', 'plug-off']) };
 
   it('has nothing started but what puts that right, until that is made', () => {
-    expect(poweredIn(pinched)).toEqual(['right:look-supply-plugs']);
-    const weighed = weighedTrials(dictionary, pinched, TRIALS);
+    expect(poweredIn(off)).toEqual(['right:look-front-plugs']);
+    const weighed = weighedTrials(dictionary, off, TRIALS);
     expect(weighed.find(({ trial }) => trial.id === 'front-usb-off')?.risk).toBe('put-right');
-    const made = tried(['look-supply-plugs', 'pinched'], ['right:look-supply-plugs', 'same']);
-    expect(poweredIn({ ...pinched, tried: made })).toContain('front-usb-off');
+    const made = tried(['look-front-plugs', 'plug-off'], ['right:look-front-plugs', 'same']);
+    expect(poweredIn({ ...off, tried: made })).toContain('front-usb-off');
   });
 
   it('found anew after it was put right has to be put right anew', () => {
-    const anew = tried(['right:look-supply-plugs', 'same'], ['look-supply-plugs', 'pinched']);
-    expect(poweredIn({ ...pinched, tried: anew })).toEqual(['right:look-supply-plugs']);
+    const anew = tried(['right:look-front-plugs', 'same'], ['look-front-plugs', 'plug-off']);
+    expect(poweredIn({ ...off, tried: anew })).toEqual(['right:look-front-plugs']);
   });
 
   it('holds back no start where all was as it should be', () => {
-    const sound = tried(['look-supply-plugs', 'not-found']);
-    expect(poweredIn({ ...pinched, tried: sound })).toContain('front-usb-off');
+    const sound = tried(['look-front-plugs', 'not-found']);
+    expect(poweredIn({ ...off, tried: sound })).toContain('front-usb-off');
+  });
+});
+
+describe('a wiring of which the checks say not to connect the mains', () => {
+  const slips = demo('eight-slips');
+  const inDanger = trialsOf(slips);
+  const seen: Evidence = { seen: ['usb-missing'], notSeen: [] };
+
+  it('has nothing started, and the looks are left', () => {
+    expect(findingsOf(slips).filter(({ severity }) => severity === 'danger').length).toBeGreaterThan(0);
+    const order = nextTrials(dictionaryOf(faultsAsWritten(slips)), seen, inDanger);
+    expect(order.length).toBeGreaterThan(0);
+    expect(order.filter(({ trial }) => trial.powered)).toEqual([]);
+    const { held, trials } = reckon(dictionaryOf(faultsAsWritten(slips)), [SEEN_USB], inDanger);
+    expect(held).toBe('danger');
+    expect(new Set(trials.map(({ risk }) => risk))).toEqual(new Set([undefined, 'danger']));
+  }, 60_000);
+
+  it('has them started again once no danger is left', () => {
+    const seats = slips.seats.filter(
+      ({ lead }) =>
+        !findingsOf(slips).some(({ severity, leads }) => severity === 'danger' && leads.includes(lead)),
+    );
+    const safe = { ...slips, seats };
+    expect(findingsOf(safe).filter(({ severity }) => severity === 'danger')).toEqual([]);
+    const order = nextTrials(dictionaryOf(faultsAsWritten(safe)), seen, trialsOf(safe));
+    expect(order.some(({ trial }) => trial.powered)).toBe(true);
+  }, 60_000);
+});
+
+describe('a fault that shows smoke or a melted plug', () => {
+  const shows = (sign: 'smoke' | 'smell') =>
+    dictionaryOf([
+      fault('any', 'usb-miswire', 1, 'Wrong pins.', way(1, { rails: 'shorted' }, { [sign]: 0.3 })),
+    ]);
+
+  it('holds starts back whatever its cause is called, and one that does not holds none', () => {
+    const nothing: Evidence = { seen: [], notSeen: [] };
+    const isStarted = (given: Dictionary) =>
+      nextTrials(given, nothing, TRIALS).some(({ trial }) => trial.powered);
+    expect(isStarted(shows('smoke'))).toBe(false);
+    expect(isStarted(shows('smell'))).toBe(true);
   });
 });

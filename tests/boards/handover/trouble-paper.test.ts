@@ -11,8 +11,8 @@ import { ANY_LETTERS, DAY, everythingOn } from './papers';
 const build = demo('wired');
 const yes = (what: string): LogEntry => ({ kind: 'noticed', what, answer: 'yes', day: '2026-11-26' });
 
-function printed(log: readonly LogEntry[], letters: Letters = ANY_LETTERS): Paper {
-  const troubled: Build = log.length === 0 ? build : { ...build, trouble: { log: [...log] } };
+function printed(log: readonly LogEntry[], letters: Letters = ANY_LETTERS, of: Build = build): Paper {
+  const troubled: Build = log.length === 0 ? of : { ...of, trouble: { log: [...log] } };
   const paper = troublePaper(troubled, { paper: 'a4' }, DAY, letters);
   if (!paper.ok) throw new Error(JSON.stringify(paper.problem));
   return paper.value;
@@ -66,6 +66,14 @@ describe('the trouble sheet', () => {
     const burnt = printed([yes('power-light-dark'), { kind: 'tried', trial: 'look-board', result: 'burnt' }]);
     expect(burnt.contents.map(({ title }) => title)).not.toContain('What to try next');
     expect(wordsOn(burnt)).toMatch(/Stop: nothing is tried any more Stop\. Pull the mains plug/);
+  });
+
+  it('of a wiring in danger says so in a box as the bench sheet does, and starts nothing', () => {
+    const paper = printed([yes('usb-missing')], ANY_LETTERS, demo('eight-slips'));
+    const words = wordsOn(paper);
+    expect(words).toMatch(/Danger: do not connect the mains with this wiring Held back: the checks name/);
+    expect(words).toContain('What to try next');
+    expect(words).not.toContain('Put mains back and start');
   });
 
   it('says what it proves that it works now, and what not', () => {

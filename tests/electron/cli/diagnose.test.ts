@@ -69,6 +69,16 @@ describe('leadwright diagnose', () => {
     expect(report.stop.join(' ')).toMatch(/^Stop\. Pull .*Do not plug in again: the part that is burnt/);
   });
 
+  test('On a wiring that is a danger it says why nothing is started, in words and for programs: 0', async () => {
+    const slips = demo('eight-slips.build.json');
+    const { report } = await reportOf([slips, '--observe', 'usb-missing']);
+    expect(report.heldBack?.risk).toBe('danger');
+    expect(report.next.length).toBeGreaterThan(0);
+    expect(report.next.filter(({ powered }) => powered)).toEqual([]);
+    const { out } = await leadwright(['diagnose', slips, '--observe', 'usb-missing']);
+    expect(out).toContain('Held back: the checks name a danger in this wiring. Do not connect the mains');
+  });
+
   test('Two things at once are named where one explains it badly, and none of these where it wins: 0', async () => {
     const two = [
       'fan_rpm_zero',

@@ -2,7 +2,7 @@ import { Button } from 'react-aria-components/Button';
 import { Heading } from 'react-aria-components/Heading';
 import { resultName, trialWordsIn } from '../../../../boards/diagnosis/log/log-words';
 import { trialCautions } from '../../../../boards/diagnosis/trials/cautions';
-import { WORKS_NOW } from '../../../../boards/diagnosis/trials/words';
+import { RISK_WORDS, WORKS_NOW } from '../../../../boards/diagnosis/trials/words';
 import { keyed } from '../../../look/keyed';
 import { useWorkbench } from '../../../workbench';
 import { noteResult } from '../doings';
@@ -45,6 +45,7 @@ export function LargeResults({ diagnosis, shown, onClose }: LargeResultsProps) {
           {WORKS_NOW.proves} {WORKS_NOW.provesNot}
         </p>
       )}
+      {diagnosis.next?.held && <p className="large-caution">{RISK_WORDS[diagnosis.next.held]}</p>}
       <Heading slot="title" level={2} className="large-title">
         {words?.title ?? 'No trial that may be made would tell more'}
       </Heading>

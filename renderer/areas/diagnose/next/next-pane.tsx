@@ -1,4 +1,5 @@
 import { Maximize2, Printer } from 'lucide-react';
+import { RISK_WORDS } from '../../../../boards/diagnosis/trials/words';
 import { useAction } from '../../../actions/actions';
 import { Button } from '../../../look/button';
 import { ShelfTabs } from '../../../look/shelf-tabs';
@@ -51,6 +52,11 @@ function Next({ diagnosis }: { readonly diagnosis: Diagnosis }) {
         </p>
       ) : (
         <>
+          {next?.held && (
+            <p className="next-held" role="note" aria-label="Held back">
+              {RISK_WORDS[next.held]}
+            </p>
+          )}
           {shown ? <TrialCard build={build} next={next} shown={shown} /> : <NoTrial diagnosis={diagnosis} />}
           <OtherTrials build={build} lines={lines} trials={trials} next={next} shown={shown?.trial.id} />
         </>
