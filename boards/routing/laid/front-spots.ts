@@ -1,6 +1,6 @@
 import type { Mm } from '../../base/units';
 import type { Build } from '../../document/build';
-import type { Opening, Tray } from '../../document/tray';
+import type { Opening, Tray, TraySide } from '../../document/tray';
 import { type Box, boardBox } from '../case/board-on-tray';
 
 /** A place of the tray as cables are measured from it. */
@@ -10,24 +10,32 @@ export interface Spot {
   readonly yMm: Mm;
 }
 
+/** Where a cable that comes from a connector of the board can go on to. */
+interface FrontSpots {
+  readonly openings: readonly Spot[];
+  readonly points: readonly Spot[];
+}
+
 /**
- * Openings, and the points that do not lie behind the tray: where a cable that comes from a connector can go
- * on to. What the board covers is none of them, but for points where cables end, such as at a card over it;
- * an opening that it covers in part is where most of it is free.
+ * Openings, and the points that do not lie behind the tray. What the board covers is none of them, but for
+ * points where cables end, such as at a card over it; an opening that it covers in part is where most of it
+ * is free. Nor is a point that leads nowhere: one without a path, at which no cable ends.
+ *
+ * @param ends places where cables end
  */
-export function frontSpots(
-  { board }: Build,
-  { points, openings, paths, board: place }: Tray,
-): readonly Spot[] {
+export function frontSpots({ board }: Build, tray: Tray, ends: ReadonlySet<string>): FrontSpots {
+  const { points, openings, paths, board: place } = tray;
   const cover = place && boardBox(board.outline, place);
-  const behind = new Set(paths.filter(({ side }) => side === 'back').flatMap(({ from, to }) => [from, to]));
-  return [
-    ...openings.flatMap((opening) => openSpot(opening, cover) ?? []),
-    ...points.filter(
-      ({ id, kind, xMm, yMm }) =>
-        !behind.has(id) && (kind === 'end' || cover === undefined || !covers(cover, xMm, yMm)),
-    ),
-  ];
+  const sides = new Map<string, TraySide>();
+  for (const { from, to, side } of paths)
+    for (const end of [from, to]) if (sides.get(end) !== 'back') sides.set(end, side);
+  return {
+    openings: openings.flatMap((opening) => openSpot(opening, cover) ?? []),
+    points: points.filter(({ id, kind, xMm, yMm }) => {
+      const free = kind === 'end' || cover === undefined || !covers(cover, xMm, yMm);
+      return free && sides.get(id) !== 'back' && (sides.has(id) || ends.has(id));
+    }),
+  };
 }
 
 function covers({ left, right, top, bottom }: Box, xMm: Mm, yMm: Mm): boolean {

@@ -41,12 +41,15 @@ export interface BuildLaying {
   readonly notLaid: ReadonlyMap<string, NotLaid>;
 }
 
-/** How many places near a connector a cable may go to from it. Our own judgement: the ninth is never the best. */
+/**
+ * How many points near a connector a cable may go to from it, beside every opening and what it ends at: a tray
+ * has few openings and may have thousands of points. Our own judgement: the ninth point is never the best.
+ */
 const NEAREST = 8;
 
 /**
  * The tray of a build with the connectors of its board as places where cables end, and every measured run
- * as a cable. From a connector cables go on to the nearest openings and points that the board leaves free,
+ * as a cable. From a connector cables go on to the openings and the nearest points that the board leaves free,
  * across and down the board, as far as a ruler says: an estimate, where paths of the tray are measured.
  * Undefined for a case without a tray.
  */
@@ -132,34 +135,39 @@ function withSockets(
   const laid = build.board.connectors.flatMap(({ id }) =>
     sockets.has(socketId(id)) ? (socketSpot(build, tray, id) ?? []) : [],
   );
-  const near = frontSpots(build, tray);
-  const joined = cables.filter(({ from, to }) => sockets.has(from) && sockets.has(to));
-  const spots = new Map(laid.map((spot) => [spot.id, spot]));
+  const ends = new Set(cables.flatMap(({ from, to }) => [from, to]));
+  const { openings, points } = frontSpots(build, tray, ends);
+  const spots = new Map([...points, ...laid].map((spot) => [spot.id, spot]));
+  const stretches = [
+    ...laid.flatMap((spot) => [...openings, ...nearest(points, spot)].map((place) => stretch(spot, place))),
+    // What a cable ends at is never too far, lest points that are drawn near the board take its way away.
+    ...cables.flatMap(({ from, to }) => {
+      const [socket, end] = sockets.has(from) ? [from, to] : [to, from];
+      const [one, other] = [spots.get(socket), spots.get(end)];
+      return one && other && sockets.has(socket) ? [stretch(one, other)] : [];
+    }),
+  ];
   return {
     ...tray,
     // Cables end at a connector, and none runs on through it.
     bays: [...tray.bays, ...laid.map((spot) => ({ ...spot, widthMm: 1, heightMm: 1 }))],
-    paths: [
-      ...tray.paths,
-      ...laid.flatMap((spot) =>
-        near
-          .map((place) => ({ place, lengthMm: acrossAndDown(spot, place) }))
-          .toSorted((a, b) => a.lengthMm - b.lengthMm)
-          .slice(0, NEAREST)
-          .map(({ place, lengthMm }) => stretch(spot.id, place.id, lengthMm)),
-      ),
-      ...joined.flatMap(({ from, to }) => {
-        const [one, other] = [spots.get(from), spots.get(to)];
-        return one && other ? [stretch(from, to, acrossAndDown(one, other))] : [];
-      }),
-    ],
+    paths: [...tray.paths, ...new Map(stretches.map((path) => [path.id, path])).values()],
     cableKinds,
     cables,
   };
 }
 
-function stretch(from: string, to: string, lengthMm: Mm): Tray['paths'][number] {
-  return { id: stretchId(from, to), from, to, lengthMm: Math.max(1, lengthMm), side: 'front' };
+function nearest(points: readonly Spot[], spot: Spot): readonly Spot[] {
+  return points
+    .map((point) => ({ point, lengthMm: acrossAndDown(spot, point) }))
+    .toSorted((a, b) => a.lengthMm - b.lengthMm)
+    .slice(0, NEAREST)
+    .map(({ point }) => point);
+}
+
+function stretch(one: Spot, other: Spot): Tray['paths'][number] {
+  const lengthMm = Math.max(1, acrossAndDown(one, other));
+  return { id: stretchId(one.id, other.id), from: one.id, to: other.id, lengthMm, side: 'front' };
 }
 
 /** Cables lie along edges, not aslant. */

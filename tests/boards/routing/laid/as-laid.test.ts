@@ -169,6 +169,52 @@ describe('cables of a build on the tray of its case', () => {
 });
 
 describe('a chosen way', () => {
+  const tie = (at: number) => ({ id: `tie-${at}`, kind: 'tie' as const, xMm: 221 + at, yMm: 80 });
+  /** The tray of the one connector with so many ties right beside it, which a path may join or not. */
+  const crowded = (build: Build, joined: boolean): Build => {
+    const ties = Array.from({ length: 9 }, (_, at) => tie(at));
+    const paths = ties.slice(1).map(({ id }, at) => ({
+      id: `join-${id}`,
+      from: `tie-${at}`,
+      to: id,
+      lengthMm: 5,
+      side: 'front' as const,
+    }));
+    const { tray = TRAY } = build.case;
+    const points = [...tray.points, ...ties];
+    return {
+      ...build,
+      case: { ...build.case, tray: { ...tray, points, paths: [...tray.paths, ...(joined ? paths : [])] } },
+    };
+  };
+
+  it('through an opening is kept, however many ties are drawn nearer to the connector', () => {
+    const build = buildWith(cableLead(), { routes: [{ lead: 'power', plug: 'plug', paths: ['behind'] }] });
+    for (const joined of [false, true]) {
+      const ties = layingOf(crowded(build, joined))?.laying.paths.filter(({ to }) => to.startsWith('tie'));
+      expect(ties?.filter(({ from }) => from === 'board/socket')).toHaveLength(joined ? 8 : 0);
+      expect(stateOf(crowded(build, joined))).toEqual(stateOf(build));
+    }
+  });
+
+  it('along the front is kept as well, from where the cable begins and past ties that lead nowhere', () => {
+    const here = cableLead({ start: 'low' });
+    const routes = [{ lead: 'power', plug: 'plug', paths: [] }];
+    const build = buildWith(here, { routes });
+    const state = stateOf(build);
+    // From 40, 380 to the middle of the connector at 211.27, 80: straight over the front.
+    expect(state).toMatchObject({
+      kind: 'laid',
+      route: { openings: [], totalMm: 471.27, visibleMm: 471.27 },
+    });
+    for (const joined of [false, true]) expect(stateOf(crowded(build, joined))).toEqual(state);
+    const along = buildWith(cableLead({ runs: [{ to: 'plug', lengthMm: 700 }] }), {
+      routes: [{ lead: 'power', plug: 'plug', paths: ['along'] }],
+    });
+    expect(stateOf(along)).toMatchObject({ kind: 'laid', route: { totalMm: 50 + 471.27 } });
+    expect(stateOf(crowded(along, false))).toEqual(stateOf(along));
+  });
+
   it('is measured as the search measures it, on 500 random trays', () => {
     let reached = 0;
     fc.assert(
