@@ -13,13 +13,15 @@ export interface PinPair {
 /**
  * The positions of a connector in two sheets, laid over each other: by label, or by where they stand where
  * the sheets count differently and more of what they say agrees that way. Two grids of different size can
- * only be laid over each other by label.
+ * only be laid over each other by label, and so can two that were turned differently: their positions are
+ * those of the unturned drawing, and one that is turned by half has its first at the other's last.
  */
 export function matchPins(mine: Connector, theirs: Connector): readonly PinPair[] {
   const byLabel = pairsBy(mine, theirs, 'label');
   if (!sameSize(mine, theirs) || same(mine.grid.numbering, theirs.grid.numbering)) return byLabel;
+  if (mine.place.turn !== theirs.place.turn) return byLabel;
   const byCell = pairsBy(mine, theirs, 'cell');
-  return agreeing(byCell) >= agreeing(byLabel) ? byCell : byLabel;
+  return agreeing(byCell) > agreeing(byLabel) ? byCell : byLabel;
 }
 
 function pairsBy(mine: Connector, theirs: Connector, by: 'label' | 'cell'): readonly PinPair[] {

@@ -95,4 +95,28 @@ describe('two sheets of a board', () => {
     const theirs: Connector = { ...panel, grid: from('bottom-right') };
     expect(told(sheet(mine), sheet(theirs))).toEqual(['connector panel: numbering']);
   });
+
+  it('are laid over each other by number where one drew the same header turned by half, and where one says nothing', () => {
+    const counted = (from: 'top-left' | 'bottom-right') =>
+      ({ ...panel.grid, numbering: { scheme: 'zig-zag', from } }) as const;
+    const place = { xMm: 10, yMm: 10, turn: 0 } as const;
+    const mine: Connector = { ...panel, grid: counted('top-left'), place, pins: [] };
+    // The first cell of the turned one is the last of the other: four columns and one row further.
+    const turned = { xMm: 10 + 4 * 2.54, yMm: 10 + 2.54, turn: 180 } as const;
+    const pins: Connector['pins'] = [
+      { pin: '1', signal: 'drive-led-feed' },
+      { pin: '6', signal: 'power-switch-input' },
+      { pin: '10', missing: true },
+    ];
+    const theirs: Connector = { ...panel, grid: counted('bottom-right'), place: turned, pins };
+    const alone = ['pin panel 1: signal', 'pin panel 6: signal', 'pin panel 10: missing'];
+    expect(told(sheet(mine), sheet(theirs))).toEqual(['connector panel: place, numbering', ...alone]);
+    expect(told(sheet(mine), sheet({ ...theirs, place }))).toEqual(['connector panel: numbering', ...alone]);
+    // Three signals that agree by position agree on opposite corners of a header that was turned.
+    const opposite: Connector = {
+      ...mine,
+      pins: pins.map((pin) => ({ ...pin, pin: String(11 - Number(pin.pin)) })),
+    };
+    expect(told(sheet(opposite), sheet(theirs))).toContain('pin panel 1: missing, signal');
+  });
 });
