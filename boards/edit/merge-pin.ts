@@ -1,5 +1,6 @@
 import type { Alternative, Pin, PinSource } from '../document/connector';
 import { hasWakeJumper } from '../signals/stub-of';
+import { withNotes } from './compare/added-notes';
 import { same } from './same';
 
 /** A claim that nobody put a source to. */
@@ -7,16 +8,21 @@ const UNSAID: PinSource = { kind: 'guessed', where: 'no source was given' };
 
 /**
  * What is known of a pin once a further source has spoken. Where both say the same, the surer one stands
- * for it. Where they differ, the new one is what the pin is taken for and the older one is kept beside it,
- * except that a guess never takes the place of what was read or measured, and a word that nobody
- * understood never that of a signal. Values and notes stay.
+ * for it. Where they differ, the new one is what the pin is taken for and the older one is kept beside it.
+ * Either way a guess never takes the place of what was read or measured, and a word that nobody
+ * understood never that of a signal. Values stay, and the notes of both.
  */
 export function mergePin(known: Pin, told: Pin): Pin {
+  const { notes: _, ...pin } = mergedStatements(known, told);
+  const notes = withNotes(known.notes, [told.notes ?? '']);
+  return { ...pin, ...(notes !== undefined && { notes }) };
+}
+
+function mergedStatements(known: Pin, told: Pin): Pin {
   if (!says(known)) return withAlternatives({ ...known, ...told }, known, told, []);
   if (!says(told) && told.name === undefined) return { ...told, ...known };
   if (agree(known, told)) {
-    const toldIsSurer = (told.confidence ?? 0) >= (known.confidence ?? 0);
-    const both = toldIsSurer ? { ...known, ...told } : { ...told, ...known };
+    const both = isSurer(told, known) ? asOne(told, known) : asOne(known, told);
     return withAlternatives(both, known, told, []);
   }
   const stays = hasSignal(known) && (!hasSignal(told) || (isGuess(told) && !isGuess(known)));
@@ -24,17 +30,29 @@ export function mergePin(known: Pin, told: Pin): Pin {
   return withAlternatives(takenFrom(first, known, told), known, told, [alternativeOf(second)]);
 }
 
-/** The statement of one source with what does not depend on it: values, notes, print, the wake jumper. */
+/** Whether what was told stands for both. What was read is surer than a guess, and sure where no doubt is said. */
+function isSurer(told: Pin, known: Pin): boolean {
+  if (isGuess(told) !== isGuess(known)) return isGuess(known);
+  const sureness = (pin: Pin) => pin.confidence ?? (isGuess(pin) ? 0 : 1);
+  return sureness(told) >= sureness(known);
+}
+
+/** The surer of two like statements with what only the other says; how sure a source is goes with that source. */
+function asOne(surer: Pin, other: Pin): Pin {
+  const { confidence: _, ...rest } = other;
+  const aside = surer.source === undefined ? other : rest;
+  return { ...aside, ...surer };
+}
+
+/** The statement of one source with what does not depend on it: values, print, the wake jumper. */
 function takenFrom(first: Pin, known: Pin, told: Pin): Pin {
   const values = told.values ?? known.values;
-  const notes = told.notes ?? known.notes;
   const print = told.print ?? known.print;
   const wakeSupply = told.wakeSupply ?? known.wakeSupply;
-  const { values: _, notes: __, print: ___, wakeSupply: ____, ...statement } = first;
+  const { values: _, print: __, wakeSupply: ___, ...statement } = first;
   return {
     ...statement,
     ...(values && { values }),
-    ...(notes !== undefined && { notes }),
     ...(print !== undefined && { print }),
     ...(wakeSupply && hasWakeJumper(first.signal ?? 'unknown') && { wakeSupply }),
   };

@@ -7,6 +7,7 @@ import { connectorName } from '../../document/names';
 import { gridIndex } from '../../document/numbering';
 import { IdZ } from '../../document/text';
 import { changeConnector } from '../change';
+import { tooFull } from '../compare/taking';
 import { defineCommand } from '../definition';
 import { mergePin } from '../merge-pin';
 import { inCountingOrder } from '../pin-order';
@@ -36,8 +37,8 @@ export const fillPins = defineCommand({
       const twice = labels.filter((label, at) => labels.indexOf(label) !== at);
       if (twice.length > 0) return refuse({ code: 'pins-twice', connector: id, pins: [...new Set(twice)] });
       const merged = pins.map((pin) => mergePin(pinOf(connector, pin.pin), pin));
-      if (merged.some(({ alternatives = [] }) => alternatives.length > LIMITS.alternativesPerPin))
-        return refuse({ code: 'full', what: 'statements', limit: LIMITS.alternativesPerPin });
+      const full = tooFull(merged);
+      if (full !== null) return refuse(full);
       const filled = new Set(labels);
       const others = connector.pins.filter(({ pin }) => !filled.has(pin));
       return ok({ ...connector, pins: inCountingOrder(connector.grid, [...others, ...merged]) });

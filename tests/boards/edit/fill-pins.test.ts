@@ -105,6 +105,28 @@ describe('two sources of one pin', () => {
     expect(pin.alternatives).toEqual([{ signal: 'reserved', source: GUESS }]);
   });
 
+  it('leave what was read standing when a guess says the same, however sure each of them is', () => {
+    const read = { signal: 'ground', source: MANUAL } as const;
+    const guess = { signal: 'ground', source: GUESS, confidence: 0.5 } as const;
+    const port = { ...guess, belongsTo: 'reset-switch' } as const;
+    expect(afterHearing(read, guess)).toEqual({ pin: '1', ...read });
+    expect(afterHearing(guess, read)).toEqual({ pin: '1', ...read });
+    expect(afterHearing({ ...read, confidence: 0.3 }, port)).toEqual({
+      pin: '1',
+      ...read,
+      belongsTo: 'reset-switch',
+      confidence: 0.3,
+    });
+    expect(afterHearing({ signal: 'ground' }, guess)).toEqual({ pin: '1', ...guess });
+  });
+
+  it('leave what was read without a word of doubt standing when a doubtful reading says the same', () => {
+    const sure = { signal: 'ground', source: MANUAL } as const;
+    const doubtful = { signal: 'ground', source: PRINT, confidence: 0.5 } as const;
+    expect(afterHearing(sure, doubtful)).toEqual({ pin: '1', ...sure });
+    expect(afterHearing(doubtful, sure)).toEqual({ pin: '1', ...sure });
+  });
+
   it('leave a signal standing when the newer one is a word that nobody understood', () => {
     const pin = afterHearing({ signal: 'ground', source: MANUAL }, { name: 'XYZZY', source: PRINT });
     expect(pin.signal).toBe('ground');
@@ -142,6 +164,26 @@ describe('two sources of one pin', () => {
       { signal: 'drive-led-feed', source: PRINT },
     );
     expect(pin).toMatchObject({ signal: 'drive-led-feed', values, notes: 'bent' });
+  });
+
+  it('leave the notes of both, whether they say the same or not', () => {
+    const [mine, theirs] = [{ notes: 'bent' }, { notes: 'under the label' }];
+    for (const [known, told] of [
+      [{ signal: 'ground' }, { signal: 'ground' }],
+      [
+        { signal: 'ground', confidence: 0.9 },
+        { signal: 'ground', confidence: 0.5 },
+      ],
+      [{ signal: 'ground' }, { signal: 'supply-5v' }],
+      [{}, { signal: 'ground' }],
+      [{ signal: 'ground' }, {}],
+    ] as const)
+      expect(afterHearing({ ...known, ...mine }, { ...told, ...theirs }).notes).toBe('bent\nunder the label');
+    expect(afterHearing({ signal: 'ground', ...mine }, { signal: 'ground', ...mine }).notes).toBe('bent');
+    const long = { notes: 'a'.repeat(LIMITS.noteLength) };
+    expect(toldNo(done(blank, fill({ pin: '1', ...long })), fill({ pin: '1', ...theirs }))).toMatch(
+      /letters/,
+    );
   });
 
   it('are refused when there is no room for one more statement', () => {
