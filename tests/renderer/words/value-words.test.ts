@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { ok } from '../../../boards/base/result';
+import { ok, refuse } from '../../../boards/base/result';
 import { parameterOf } from '../../../boards/signals/parameters';
 import { stubParameters } from '../../../boards/signals/stub-parameters';
-import { readValue, unusualWords, usualWords } from '../../../renderer/words/value-words';
+import { readQuantity, readValue, unusualWords, usualWords } from '../../../renderer/words/value-words';
 
 const feed = parameterOf('led-feed-ohms');
 const minus12 = parameterOf('main-minus-12v');
@@ -38,6 +38,24 @@ test.each(['abc', '4k7x', '1 2', '-', '.', '330 V', '2 A', '330 Ohms each'])(
     });
   },
 );
+
+test.each(['10,000', '4,700 Ω', '10,000 kΩ', '1,000,000', '+1,500'])(
+  '%s ohms can be thousands or a fraction, and is refused as such',
+  (typed) => {
+    for (const read of [readValue(typed, feed), readQuantity(typed, 'ohm')])
+      expect(read).toEqual(
+        refuse('This can be read in two ways. Type it without a comma, with a point before fractions.'),
+      );
+  },
+);
+
+test('a comma before three figures is a point where thousands cannot be meant', () => {
+  expect(readQuantity('0,470 kΩ', 'ohm')).toEqual(ok(470));
+  expect(readQuantity('1,2000', 'ohm')).toEqual(ok(1.2));
+  expect(readQuantity('4,970 V', 'V')).toEqual(ok(4.97));
+  // 5,000 mV are 5 V or 5 mV.
+  expect(readQuantity('5,000 mV', 'V').ok).toBe(false);
+});
 
 test('a resistor of nothing, below nothing or beyond any board is refused with the bounds', () => {
   for (const typed of ['0', '-330', '99999M'])
