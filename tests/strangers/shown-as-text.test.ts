@@ -8,14 +8,11 @@ import { parseDocument } from '../../boards/document/parse';
 import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { NameZ } from '../../boards/document/text';
 import { measureByTable } from '../../boards/drawing/measure';
-import { BENCH_PARTS } from '../../boards/handover/bench-sheet/options';
 import { CABLE_COLUMNS, cableCsv, cableRows } from '../../boards/handover/cables/cable-list';
-import { LABEL_SIZES } from '../../boards/handover/cables/label-options';
 import { fromToOf } from '../../boards/handover/from-to';
 import { fromToCsv } from '../../boards/handover/from-to-csv';
 import { layPaper } from '../../boards/handover/lay-paper';
 import type { Print } from '../../boards/handover/order';
-import { PLAIN_OPTIONS } from '../../boards/handover/pinout/options';
 import { svgOf } from '../../boards/handover/svg/svg';
 import { reportOn } from '../../electron/cli/check';
 import { reportText } from '../../electron/cli/report-words';
@@ -25,6 +22,7 @@ import { makePaper } from '../../electron/paper/make-paper';
 import { inRoot } from '../../electron/start/place.mjs';
 import { wired } from '../boards/library/demo-files';
 import { HAS_POPPLER, kitFromPackages, readByPoppler } from '../electron/paper/kit';
+import { everyPrint } from './every-print';
 import { withEveryText } from './every-text';
 import { HOSTILE_TEXTS } from './hostile-texts';
 
@@ -81,26 +79,10 @@ const small: Build = (() => {
 const whole = opened(readFileSync(inRoot('tests', 'golden', 'version-1', 'everything.build.json'), 'utf8'));
 
 /** Every kind of paper, and the build that it is made of. */
-const PRINTS: readonly (readonly [Build, Print])[] = [
-  [
-    small,
-    { kind: 'bench-sheet', options: { paper: 'a4', turn: 0, mirrored: false, parts: [...BENCH_PARTS] } },
-  ],
-  [small, { kind: 'pinout', options: PLAIN_OPTIONS }],
-  [whole, { kind: 'trouble-sheet', options: { paper: 'a4' } }],
-  [
-    whole,
-    {
-      kind: 'labels',
-      options: {
-        paper: 'a4',
-        widthMm: LABEL_SIZES.widthMm.usual,
-        heightMm: LABEL_SIZES.heightMm.usual,
-        style: 'flag',
-      },
-    },
-  ],
-];
+const PRINTS: readonly (readonly [Build, Print])[] = everyPrint(small).map((print) => {
+  const ofCables = print.kind === 'trouble-sheet' || print.kind === 'labels';
+  return [ofCables ? whole : small, print];
+});
 
 interface Tag {
   readonly name: string;

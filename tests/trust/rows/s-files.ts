@@ -98,8 +98,9 @@ export const ROWS: readonly TrustRow[] = [
   },
   {
     id: 'S12',
-    promise: 'A text out of a file is text in pictures, PDFs, tables and terminals, and in the window',
-    target: { count: 300, what: 'hostile texts in every field' },
+    promise:
+      'A text out of a file is text in pictures, PDFs, tables and terminals, and in every area and some twenty dialogs of the window',
+    target: { count: 300, what: 'hostile texts, spread over every field for a person’s own words' },
     run: async () => {
       const sinks = await tryAll(HOSTILE_TEXTS.length, ['tests/strangers/shown-as-text.test.ts']);
       const { failures } = await runTests('e2e', ['tests/e2e/hostile-texts.test.ts']);
