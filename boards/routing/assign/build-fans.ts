@@ -1,11 +1,13 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
+import type { Connector } from '../../document/connector';
 import type { Lead } from '../../document/lead';
-import { choicesOf, leadsOf, seatOf, unitsOf } from '../../document/lookup';
+import { anyConnectorOf, choicesOf, leadsOf, seatOf, unitsOf } from '../../document/lookup';
 import type { FanRating } from '../../document/rating';
 import type { Fan, FanHeader } from './fans';
 import { hasSignal } from './has-signal';
 import { type HungHub, heardAt, hungHubs, type JoinedHub, joinedHubs } from './hubs';
+import { plugFor } from './plug-for';
 
 /** What is taken where nobody has read a label or a manual. */
 export const USUAL_FAN: FanRating = { runningAmps: 0.2, startAmps: 0.5, cools: 'case' };
@@ -82,6 +84,7 @@ function workOut(build: Build): BuildFans {
   const headers = [...onBoard, ...bySupplyAlone(hubs, onBoard)];
   for (const { unit } of hung) if (unit.hub === undefined) assumed.push({ code: 'hub', unit: unit.id });
   const carriers = carriersOf(headers, hubs);
+  const takesOf = new Map(headers.map(({ id }) => [id, placesAt(build, hubs, id)]));
   const now = new Map<string, FanNow>();
   const fans = leadsOf(build).flatMap((lead): readonly Fan[] => {
     const part = lead.parts.find(({ kind }) => kind === 'fan');
@@ -95,6 +98,9 @@ function workOut(build: Build): BuildFans {
     }
     const has = (contact: 'pwm' | 'tach') =>
       lead.wires.some(({ from, to }) => [from, to].includes(`${part.id}.${contact}`));
+    const fits = headers.filter(({ id }) =>
+      takesOf.get(id)?.some((each) => plugFor(lead, each) !== undefined),
+    );
     const chosen = choiceOf(build, 'header', lead.id);
     const pinned = chosen === undefined ? undefined : (carriers.get(chosen)?.header ?? chosen);
     return [
@@ -103,6 +109,7 @@ function workOut(build: Build): BuildFans {
         wires: has('pwm') ? 4 : 3,
         ...(!has('tach') && { silent: true as const }),
         cools,
+        ...(fits.length < headers.length && { fits: fits.map(({ id }) => id) }),
         runningA: runningAmps,
         startA: Math.max(startAmps, runningAmps),
         ...(pinned !== undefined && { pinned }),
@@ -110,6 +117,11 @@ function workOut(build: Build): BuildFans {
     ];
   });
   return { fans, headers, hubs, hung, heard, now, assumed };
+}
+
+/** What a fan would sit on: the header itself, or what is left of the outlets behind it. */
+function placesAt(build: Build, hubs: ReadonlyMap<string, JoinedHub>, header: string): readonly Connector[] {
+  return (hubs.get(header)?.outlets ?? [header]).flatMap((id) => anyConnectorOf(build, id) ?? []);
 }
 
 /** Hubs as one with as many outlets, which may carry what the weakest of them may. */

@@ -32,6 +32,8 @@ export interface Fan {
   /** The fan on the processor's cooler, which the board watches. */
   readonly cools: 'processor' | 'case';
   readonly runningA: Amps;
+  /** The headers that its plug enters by its shape; all where this is silent. */
+  readonly fits?: readonly string[];
   /** For the first second or so; never below what it takes when running. */
   readonly startA: Amps;
   readonly pinned?: string;
@@ -55,7 +57,10 @@ type FanReason =
   | { readonly code: 'no-header-left' }
   /** No header is watched, or none that would see its speed. */
   | { readonly code: 'no-watched-header' }
+  /** Its plug enters none: a fan for a plug of the supply. */
+  | { readonly code: 'fits-none' }
   | { readonly code: 'pinned-unknown' }
+  | { readonly code: 'pinned-no-fit' }
   /** What it would take at its start is more than all that the chosen one may carry. */
   | { readonly code: 'pinned-overloaded'; readonly startA: Amps; readonly ratedA: Amps }
   | { readonly code: 'pinned-taken' };
@@ -145,11 +150,16 @@ export function fansToHeaders(fans: readonly Fan[], headers: readonly FanHeader[
 }
 
 function costAt(fan: Fan, header: FanHeader): number | undefined {
+  if (!isFor(fan, header)) return undefined;
   const cost = SPEED_COSTS[speedAt(fan, header)];
   const watched = header.watched === true;
   if (fan.cools === 'case') return watched ? cost + ON_WATCHED_COSTS : cost;
   // The person's own choice is followed; what it means is told by `astray`.
   return (watched || fan.pinned !== undefined) && seesSpeed(header) ? cost : undefined;
+}
+
+function isFor({ fits }: Fan, { id }: FanHeader): boolean {
+  return fits === undefined || fits.includes(id);
 }
 
 function seesSpeed({ hub }: FanHeader): boolean {
@@ -197,12 +207,14 @@ export function sumOf(fans: readonly Fan[]): Pick<HeaderLoad, 'startA' | 'runnin
 }
 
 function whyNone(fan: Fan, headers: readonly FanHeader[]): FanReason {
+  if (headers.length > 0 && !headers.some((header) => isFor(fan, header))) return { code: 'fits-none' };
   if (fan.pinned === undefined) {
     const seen = headers.some((header) => costAt(fan, header) !== undefined);
     return { code: seen || fan.cools === 'case' ? 'no-header-left' : 'no-watched-header' };
   }
   const header = headers.find(({ id }) => id === fan.pinned);
   if (header === undefined) return { code: 'pinned-unknown' };
+  if (!isFor(fan, header)) return { code: 'pinned-no-fit' };
   if (costAt(fan, header) === undefined) return { code: 'no-watched-header' };
   const ratedA = carriedA(header);
   if (milliamps(fan.startA) > milliamps(ratedA))

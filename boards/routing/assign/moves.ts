@@ -1,16 +1,18 @@
 import type { Build, Seat } from '../../document/build';
-import { leadOf, type PlugRef, samePlug, seatOf, unitOf } from '../../document/lookup';
+import type { Plug } from '../../document/lead';
+import { anyConnectorOf, leadOf, type PlugRef, samePlug, seatOf, unitOf } from '../../document/lookup';
 import { layDown, overhangOf } from '../../fit/laid-plug';
 import { placesOf } from '../../fit/places';
 import { seatedPlug } from '../../fit/seated-plug';
 import type { Assignments } from './assignments';
 import { drivePlugs, isDrivePower } from './build-drives';
+import { plugFor } from './plug-for';
 
-/** What cannot be plugged in: nothing leads there, or the plug does not fit. */
-interface Missing {
+/** What cannot be plugged in: nothing leads there, the plug does not fit, or another stays in the way of it. */
+export interface Missing {
   /** The drive or fan that it is about. */
   readonly of: string;
-  readonly code: 'no-lead' | 'no-fit';
+  readonly code: 'no-lead' | 'no-fit' | 'in-the-way';
 }
 
 /** Where a plug is to go. */
@@ -30,29 +32,48 @@ export interface Moves {
 export function movesTo(build: Build, to: Assignments): Moves {
   const all = [...portWishes(to), ...fanWishes(build, to), ...branchWishes(build, to)];
   const missing = all.filter((each): each is Missing => 'code' in each);
-  const moving = all.filter(
+  const wishes = all.filter(
     (each): each is Wish => 'plug' in each && seatOf(build, each.plug)?.connector !== each.connector,
   );
+  const empty: Build = { ...build, seats: [] };
+  // What cannot be had makes nobody else give way; what it leaves in place may keep others from moving in turn.
+  const failed = new Set(wishes.filter(({ plug, connector }) => !wholeSeat(empty, plug, connector)));
+  for (const { of } of failed) missing.push({ of, code: 'no-fit' });
+  for (;;) {
+    const { seats, off, stuck } = carriedOut(build, wishes, failed);
+    if (stuck.length === 0) return { seats, off, missing };
+    for (const wish of stuck) {
+      failed.add(wish);
+      missing.push({ of: wish.of, code: 'in-the-way' });
+    }
+  }
+}
+
+function carriedOut(build: Build, wishes: readonly Wish[], failed: ReadonlySet<Wish>) {
+  const moving = wishes.filter((wish) => !failed.has(wish));
+  const staying = wishes.filter((wish) => failed.has(wish));
   const taken = new Set(moving.map(({ connector }) => connector));
   // What sits in the way comes off: either it moves on, or it is not wanted there.
   const off = build.seats
     .filter((seat) => moving.some(({ plug }) => samePlug(plug, seat)) || taken.has(seat.connector))
+    .filter((seat) => !staying.some(({ plug }) => samePlug(plug, seat)))
     .map(({ lead, plug }) => ({ lead, plug }));
   let bare: Build = {
     ...build,
     seats: build.seats.filter((seat) => !off.some((ref) => samePlug(ref, seat))),
   };
   const seats: Seat[] = [];
-  for (const { plug, connector, of } of moving) {
-    const seat = wholeSeat(bare, plug, connector);
+  const stuck: Wish[] = [];
+  for (const wish of moving) {
+    const seat = wholeSeat(bare, wish.plug, wish.connector);
     if (seat === undefined) {
-      missing.push({ of, code: 'no-fit' });
+      stuck.push(wish);
       continue;
     }
     seats.push(seat);
     bare = { ...bare, seats: [...bare.seats, seat] };
   }
-  return { seats, off: off.filter((ref) => !seats.some((seat) => samePlug(seat, ref))), missing };
+  return { seats, off: off.filter((ref) => !seats.some((seat) => samePlug(seat, ref))), stuck };
 }
 
 /** The seat of a plug on a connector in which least hangs over, the least turned first. */
@@ -76,10 +97,13 @@ function portWishes({ ports, ofDrives }: Assignments): readonly (Wish | Missing)
 function fanWishes(build: Build, { fans, connectors }: Assignments): readonly (Wish | Missing)[] {
   return fans.fans.flatMap(({ fan, header }): readonly (Wish | Missing)[] => {
     if (header === undefined) return [];
-    const connector = connectors.get(fan);
-    const plug = leadOf(build, fan)?.plugs[0];
-    if (connector === undefined || plug === undefined) return [{ of: fan, code: 'no-lead' }];
-    return [{ plug: { lead: fan, plug: plug.id }, connector, of: fan }];
+    const connector = anyConnectorOf(build, connectors.get(fan) ?? '');
+    const lead = leadOf(build, fan);
+    if (connector === undefined || lead === undefined) return [{ of: fan, code: 'no-lead' }];
+    const isThere = ({ id: plug }: Plug) => seatOf(build, { lead: fan, plug })?.connector === connector.id;
+    const plug = lead.plugs.find(isThere) ?? plugFor(lead, connector);
+    if (plug === undefined) return [{ of: fan, code: 'no-fit' }];
+    return [{ plug: { lead: fan, plug: plug.id }, connector: connector.id, of: fan }];
   });
 }
 

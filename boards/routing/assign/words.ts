@@ -1,6 +1,7 @@
 import type { Amps } from '../../base/units';
 import type { DriveOnPort } from './drives';
 import type { FanOnHeader, HeaderLoad } from './fans';
+import type { Missing } from './moves';
 
 /** Published papers and habits that assignments rest on. */
 export const ASSIGN_SOURCES = {
@@ -48,6 +49,10 @@ export function fanPlaceWords({ fan, header = '', outlet, reason }: FanPlace): s
       return `No header has a place and current left for ${fan}. A hub fed from the supply unit would carry it.`;
     case 'no-watched-header':
       return `${fan} cools the processor and needs a header that the board watches and that sees its speed; there is none. Do not start without it.`;
+    case 'fits-none':
+      return `The plug of ${fan} enters no fan header: it goes on a plug of the supply unit that is made for it.`;
+    case 'pinned-no-fit':
+      return `The plug of ${fan} does not enter the chosen header. Choose another.`;
     case 'pinned-unknown':
       return `The header chosen for ${fan} is not there. Choose another.`;
     case 'pinned-overloaded':
@@ -89,6 +94,18 @@ export function branchWords({ drive, branch, moved, loadA, ratedA, used, plugs }
       ? ''
       : ` ${used} of its ${plugs}\u00a0plugs are in use; all drives on it take ${amps(loadA)} at the start, of ${amps(ratedA)}.`;
   return `${drive} ${moved ? 'moves to' : 'hangs on'} ${branch}.${carried}`;
+}
+
+/** Why what goes somewhere cannot be moved there. */
+export function missingWords({ of, code }: Missing): string {
+  switch (code) {
+    case 'no-lead':
+      return `${of} has no cable that reaches there. Plug one in first.`;
+    case 'no-fit':
+      return `The plug of ${of} does not fit there.`;
+    case 'in-the-way':
+      return `A plug that stays is in the way of ${of}. Take that off first.`;
+  }
 }
 
 /** What is said of a plan that could not be proved; nothing of one that was. */

@@ -61,11 +61,17 @@ function fanRows(build: Build, found: Assignments): readonly AssignRow[] {
       name,
       ...(now && { now: connectorName(build, now.connector) }),
       words: fanPlaceWords(named(build, found, each)),
-      wanting: each.reason.code !== 'placed' || each.reason.astray,
+      wanting: isWanting(build, each),
       ...(pinned !== undefined && { chosen: pinned }),
       options,
     };
   });
+}
+
+/** A fan that no header is made for may be where it belongs. */
+function isWanting({ seats }: Build, { fan, reason }: FanOnHeader): boolean {
+  if (reason.code === 'fits-none') return seats.every(({ lead }) => lead !== fan);
+  return reason.code !== 'placed' || reason.astray;
 }
 
 /** By the names that stand on the machine; an outlet is told by its own hub, of several on one header. */

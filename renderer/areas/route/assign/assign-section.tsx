@@ -1,7 +1,7 @@
 import type { Build } from '../../../../boards/document/build';
 import { assignmentsOf } from '../../../../boards/routing/assign/assignments';
 import { movesTo } from '../../../../boards/routing/assign/moves';
-import { ASSIGN_SOURCES, provenWords } from '../../../../boards/routing/assign/words';
+import { ASSIGN_SOURCES, missingWords, provenWords } from '../../../../boards/routing/assign/words';
 import { doCommand } from '../../../do-command';
 import { Button } from '../../../look/button';
 import { Choice } from '../../../look/choice';
@@ -91,11 +91,7 @@ function Moving({ build }: { readonly build: Build }) {
       {missing.map(({ of, code }) => (
         <p key={of} className="assign-words">
           <SeveritySign severity="doubt" spoken />
-          <span>
-            {code === 'no-lead'
-              ? `${ofName(build, of)} has no cable that reaches there. Plug one in first.`
-              : `The plug of ${ofName(build, of)} does not fit there.`}
-          </span>
+          <span>{missingWords({ of: ofName(build, of), code })}</span>
         </p>
       ))}
       {unproved && <p className="soft small">{provenWords(unproved)}</p>}

@@ -1,0 +1,9 @@
+import { TURNS } from '../../base/units';
+import type { Connector } from '../../document/connector';
+import type { Lead, Plug } from '../../document/lead';
+import { entryRefusals } from '../../fit/entry';
+
+/** The first plug of a lead that enters a connector by its shape, whatever is there; undefined where none does. */
+export function plugFor({ plugs }: Lead, connector: Connector): Plug | undefined {
+  return plugs.find((plug) => TURNS.some((turn) => entryRefusals(plug, connector, turn).length === 0));
+}
