@@ -110,5 +110,5 @@ export const NO_LAYING_WORDS = {
   failed:
     'The search came to a stop through a fault of this program. Your cables lie as they did; choose ways by hand, or try again.',
   stopped: 'Stopped before there was an answer. Your cables lie as they did.',
-  done: 'Cables, plugs or the tray have changed since this was worked out, so it is not shown any more.',
+  done: 'Cables, plugs, pinned ways or the tray have changed since this was worked out, so it is not shown any more.',
 } as const;

@@ -82,6 +82,20 @@ describe('In a cramped case', () => {
     expect(Object.values(verdictsIn('undone.build.json')).filter((kind) => kind === 'laid')).toHaveLength(1);
   });
 
+  it('a way that is pinned after all were laid together is not given up by what was found before', async () => {
+    await routeDemo('Open the demo of a cramped case');
+    await page.getByRole('button', { name: 'Lay all' }).click();
+    await expect.poll(said).toContain('7 of 9 cables can be laid.');
+    await cable('Front USB 3').click();
+    await panel().getByRole('button', { name: 'Pin the way' }).click();
+    await expect.poll(said).toContain('Cables, plugs, pinned ways or the tray have changed since');
+    expect(await panel().getByRole('button', { name: 'Apply all' }).count()).toBe(0);
+    await panel().getByRole('button', { name: 'Lay all anew' }).click();
+    await expect.poll(said).toContain('7 of 9 cables can be laid.');
+    await panel().getByRole('button', { name: 'Apply all' }).click();
+    await expect.poll(said).toContain('too short by 49 mm, pinned');
+  });
+
   it('what no way reaches for is said with what would help', async () => {
     await routeDemo('Open the demo of a cramped case');
     await cable('CPU power').click();

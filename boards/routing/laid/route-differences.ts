@@ -1,6 +1,7 @@
 import type { Build } from '../../document/build';
 import type { PlugRef } from '../../document/lookup';
 import type { ChosenRoute } from '../../document/route';
+import type { Laying } from '../fill/laying';
 import type { AllRoutes } from '../search/all-routes';
 import type { Route } from '../search/reach';
 import { type AsLaid, asLaid, chosenPaths, type LaidRun } from './as-laid';
@@ -20,6 +21,31 @@ export function pinnedWays({ runs }: AsLaid): ReadonlyMap<string, Route> {
     runs.flatMap(({ id, state }) =>
       state.kind === 'laid' && state.pinned ? [[id, state.route] as const] : [],
     ),
+  );
+}
+
+/** What all runs were laid together by, and what was found. */
+export interface LaidTogether {
+  readonly routes: AllRoutes;
+  readonly laying: Laying;
+  /** Ways that were not to be changed. */
+  readonly pinned: ReadonlyMap<string, Route>;
+}
+
+/**
+ * True while what was found answers for the runs as they are: they are the same on the same tray, no way was
+ * let go since, and every way that was pinned since is the one that was found for it. Ways that were chosen
+ * and not pinned change nothing of the question.
+ */
+export function stillAnswers(laid: AsLaid, { routes, laying, pinned }: LaidTogether): boolean {
+  if (laid.laying !== laying) return false;
+  const now = pinnedWays(laid);
+  const found = new Map(
+    routes.cables.flatMap((each) => (each.kind === 'laid' ? [[each.cable, each.route] as const] : [])),
+  );
+  return (
+    [...pinned.keys()].every((id) => now.has(id)) &&
+    [...now].every(([id, way]) => sameWay(found.get(id), way))
   );
 }
 

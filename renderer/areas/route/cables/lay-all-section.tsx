@@ -6,6 +6,7 @@ import { runName } from '../../../../boards/routing/laid/end-names';
 import {
   type RouteDifference,
   routeDifferences,
+  stillAnswers,
   takingRoutesOver,
 } from '../../../../boards/routing/laid/route-differences';
 import type { AllRoutes } from '../../../../boards/routing/search/all-routes';
@@ -34,8 +35,7 @@ function LayAll({ build, laid }: { readonly build: Build; readonly laid: AsLaid 
   const { run, layAnew, stop } = useLaying();
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
-  // Ways that are chosen meanwhile change nothing of the question; plugs, measures and the tray do.
-  const found = run.found?.laying === laid.laying ? run.found.routes : null;
+  const found = run.found && stillAnswers(laid, run.found) ? run.found.routes : null;
   return (
     <section className="route-section" aria-labelledby="route-lay-all">
       <div className="route-section-head">

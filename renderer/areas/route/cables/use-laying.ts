@@ -1,8 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { Laying } from '../../../../boards/routing/fill/laying';
 import { asLaid } from '../../../../boards/routing/laid/as-laid';
-import { pinnedWays } from '../../../../boards/routing/laid/route-differences';
-import type { AllRoutes, RoutingProgress } from '../../../../boards/routing/search/all-routes';
+import { type LaidTogether, pinnedWays } from '../../../../boards/routing/laid/route-differences';
+import type { RoutingProgress } from '../../../../boards/routing/search/all-routes';
 import { useWorkbench } from '../../../workbench';
 import type { LayingTold } from './laying-messages';
 import workerAddress from './laying-worker?worker&url';
@@ -12,7 +11,7 @@ export interface LayingRun {
   readonly stage: 'working' | 'done' | 'stopped' | 'failed';
   readonly progress: RoutingProgress | null;
   /** What was found, and for which cables on which tray. */
-  readonly found: { readonly routes: AllRoutes; readonly laying: Laying } | null;
+  readonly found: LaidTogether | null;
 }
 
 interface LayingAll {
@@ -36,6 +35,7 @@ export function useLaying(): LayingAll {
     const laid = build && asLaid(build);
     if (laid === undefined) return;
     const { laying } = laid;
+    const pinned = pinnedWays(laid);
     const working = new Worker(workerAddress, { type: 'module' });
     worker.current = working;
     setRun(BEGUN);
@@ -43,13 +43,13 @@ export function useLaying(): LayingAll {
       setRun((before) =>
         data.kind === 'progress'
           ? { ...before, progress: data.progress }
-          : { stage: 'done', progress: null, found: { routes: data.found, laying } },
+          : { stage: 'done', progress: null, found: { routes: data.found, laying, pinned } },
       );
     });
     working.addEventListener('error', () => {
       setRun((before) => ({ ...before, stage: 'failed', progress: null }));
     });
-    working.postMessage({ laying, pinned: pinnedWays(laid) });
+    working.postMessage({ laying, pinned });
     return () => working.terminate();
   }, [editor, round]);
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Build } from '../../../../boards/document/build';
 import { applyCommand } from '../../../../boards/edit/apply';
 import { asLaid } from '../../../../boards/routing/laid/as-laid';
 import { bundlesOf } from '../../../../boards/routing/laid/bundles';
@@ -7,6 +8,7 @@ import { waysFor } from '../../../../boards/routing/laid/other-ways';
 import {
   pinnedWays,
   routeDifferences,
+  stillAnswers,
   takingRoutesOver,
 } from '../../../../boards/routing/laid/route-differences';
 import { pathOnTo, wayBegun } from '../../../../boards/routing/laid/way-choosing';
@@ -114,6 +116,45 @@ describe('all cables laid together', () => {
     const before = laid(machine);
     const found = allRoutes(before.laying, { pinned: pinnedWays(before) });
     expect(routeDifferences(machine, found).map(({ run }) => run.lead.id)).not.toContain('main');
+  });
+
+  it('stand for what was asked: not past a way that is pinned otherwise since, nor past one that is let go', () => {
+    const main = { lead: 'main', plug: 'plug' };
+    const machine = laidMachine();
+    const by = (...paths: string[]): Build => ({ ...machine, routes: [{ ...main, paths }] });
+    const pinning = (build: Build, pinned: boolean) => {
+      const done = applyCommand(build, { name: 'pin-run', args: { ...main, pinned } });
+      if (!done.ok) throw new Error('Not carried out');
+      return done.value;
+    };
+    const found = (build: Build) => {
+      const { laying } = laid(build);
+      const pinned = pinnedWays(laid(build));
+      return { laying, pinned, routes: allRoutes(laying, { pinned }) };
+    };
+    const round = by('supply-column', 'column-above');
+    const free = found(round);
+    // The way of the main cable goes round by the opening above; laid together it takes the one beside the board.
+    expect(routeDifferences(round, free.routes).map(({ run }) => run.id)).toContain('main/plug');
+    expect(stillAnswers(laid(round), free)).toBe(true);
+    expect(stillAnswers(laid(pinning(round, true)), free)).toBe(false);
+
+    const taken = by('supply-column', 'column-beside');
+    expect(laid(taken).laying).toBe(free.laying);
+    expect(stillAnswers(laid(taken), free)).toBe(true);
+    expect(stillAnswers(laid(pinning(taken, true)), free)).toBe(true);
+
+    const held = found(pinning(round, true));
+    expect(stillAnswers(laid(pinning(round, true)), held)).toBe(true);
+    expect(stillAnswers(laid(round), held)).toBe(false);
+  });
+
+  it('stand for the cables and the tray that they were asked for', () => {
+    const machine = laidMachine();
+    const { laying } = laid(machine);
+    const found = { laying, pinned: new Map(), routes: allRoutes(laying) };
+    expect(stillAnswers(laid(machine), found)).toBe(true);
+    expect(stillAnswers(laid({ ...machine, seats: machine.seats.slice(1) }), found)).toBe(false);
   });
 });
 
