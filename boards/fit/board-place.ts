@@ -29,7 +29,7 @@ function within(value: number): number {
 }
 
 /** No board is made, and no ruler read, more closely than this. */
-function hundredths(value: number): number {
+export function hundredths(value: number): number {
   // Adding nought turns minus nought, which no file has, into nought.
   return Math.round(value * 100) / 100 + 0;
 }

@@ -1,18 +1,20 @@
 import type { BoardSheet } from '../../boards/document/board-sheet';
 import type { Build } from '../../boards/document/build';
-import type { Place } from '../../boards/document/connector';
+import type { Connector } from '../../boards/document/connector';
 import { LIMITS } from '../../boards/document/limits';
 import { connectorName } from '../../boards/document/names';
 import type { Outline } from '../../boards/document/outline';
 import type { BoardRemark } from '../../boards/fit/board-remarks';
+import { firstPin } from '../../boards/fit/first-pin';
 import { formFactorEntry, formFactorOutline } from '../../boards/library/form-factors';
 import { mmWords } from './length-words';
 import { counted } from './list-words';
 import { turnWords } from './seat-words';
 
-/** "214 mm from the left, 234 mm from the top, turned by half": where the first position of a connector is. */
-export function placeOnBoardWords({ xMm, yMm, turn }: Place): string {
-  const turned = turnWords(turn);
+/** "214 mm from the left, 234 mm from the top, turned by half": where pin 1 of a connector is. */
+export function placeOnBoardWords(connector: Pick<Connector, 'grid' | 'place'>): string {
+  const { xMm, yMm } = firstPin(connector);
+  const turned = turnWords(connector.place.turn);
   return `${mmWords(xMm)} from the left, ${mmWords(yMm)} from the top, ${turned === '' ? 'not turned' : turned}`;
 }
 

@@ -1,6 +1,7 @@
 import type { Mm } from '../../../boards/base/units';
 import type { Block } from '../../../boards/drawing/block';
 import { centreOf, grown, type Rect } from '../../../boards/drawing/geometry';
+import { firstPin } from '../../../boards/fit/first-pin';
 import { drawText, type Pen, stroke, traceRect } from '../drawing/pen';
 import type { Guide } from './snap';
 
@@ -36,12 +37,11 @@ export function drawGuides(pen: Pen, guides: readonly Guide[]): void {
   context.stroke();
 }
 
-/** How far the first position stands from the left and the top edge, as a drawing office writes it. */
+/** How far pin 1 stands from the left and the top edge, as a drawing office writes it. */
 export function drawDistances(pen: Pen, block: Block, middleMm: Mm): void {
-  const { place } = block.connector;
+  const { xMm: x, yMm: y } = firstPin(block.connector);
   const { context, palette } = pen;
   const sizeMm = 12 / pen.scale;
-  const [x, y] = [place.xMm, place.yMm];
   context.beginPath();
   context.moveTo(0, y);
   context.lineTo(x, y);

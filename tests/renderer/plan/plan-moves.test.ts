@@ -46,8 +46,9 @@ describe('a connector moved by keys', () => {
     expect(b.session.getState().moving).toBeNull();
     expect(placeOf(b, 'panel')).toEqual({ xMm: 216.5, yMm: 234, turn: 0 });
     expect(steps(b)).toEqual(['Place PANEL']);
+    // Pin 1 is at the bottom left: one row of 2.54 mm below the first cell.
     expect(b.said()).toBe(
-      `Place PANEL: 216.5${NBSP}mm from the left, 234${NBSP}mm from the top, not turned.`,
+      `Place PANEL: 216.5${NBSP}mm from the left, 236.54${NBSP}mm from the top, not turned.`,
     );
     b.editor.getState().undo();
     expect(b.build()).toBe(before);

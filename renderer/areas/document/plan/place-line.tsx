@@ -1,6 +1,7 @@
 import { CopyPlus, RotateCw, TableProperties, Trash2 } from 'lucide-react';
 import { connectorOf } from '../../../../boards/document/lookup';
 import { connectorName } from '../../../../boards/document/names';
+import { firstPin, placeByFirstPin } from '../../../../boards/fit/first-pin';
 import { IconButton } from '../../../look/button';
 import { LengthLine } from '../../../look/length-line';
 import { PLACE_BOUNDS } from '../../../words/length-words';
@@ -29,6 +30,10 @@ export function PlaceLine() {
     );
   const place = moving?.connector === connector.id ? moving.place : connector.place;
   const name = connectorName(build, connector.id);
+  const shown = { ...connector, place };
+  const first = firstPin(shown);
+  const putPin = (to: Parameters<typeof placeByFirstPin>[1]) =>
+    placeIt(workbench, connector.id, placeByFirstPin(shown, to));
   const turned = turnWords(place.turn);
   return (
     <section className="plan-place" aria-label={`Place of ${name}`}>
@@ -38,17 +43,17 @@ export function PlaceLine() {
       </div>
       <LengthLine
         key={`x ${connector.id}`}
-        label="Pin 1 from the left, mm"
-        value={place.xMm}
+        label={`Pin ${first.label} from the left, mm`}
+        value={first.xMm}
         bounds={PLACE_BOUNDS}
-        onDone={(xMm) => xMm !== undefined && placeIt(workbench, connector.id, { ...place, xMm })}
+        onDone={(xMm) => xMm !== undefined && putPin({ xMm })}
       />
       <LengthLine
         key={`y ${connector.id}`}
-        label="Pin 1 from the top, mm"
-        value={place.yMm}
+        label={`Pin ${first.label} from the top, mm`}
+        value={first.yMm}
         bounds={PLACE_BOUNDS}
-        onDone={(yMm) => yMm !== undefined && placeIt(workbench, connector.id, { ...place, yMm })}
+        onDone={(yMm) => yMm !== undefined && putPin({ yMm })}
       />
       <div className="plan-place-doings">
         <IconButton

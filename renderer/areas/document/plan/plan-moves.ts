@@ -53,8 +53,9 @@ export function turn(bench: Bench, by: 90 | 180 | 270): void {
 /** Sets where a connector stands, and says it with whatever cannot be so there. */
 export function place(bench: Bench, id: string, to: Place): void {
   const before = buildOf(bench);
-  const stood = before && connectorOf(before.board, id)?.place;
-  if (!before || !stood) return;
+  const stands = before && connectorOf(before.board, id);
+  if (!before || !stands) return;
+  const { place: stood } = stands;
   if (stood.xMm === to.xMm && stood.yMm === to.yMm && stood.turn === to.turn) return;
   const command = { name: 'place-connector', args: { connector: id, place: to } } as const;
   if (!doCommand(bench, command)) return;
@@ -63,7 +64,7 @@ export function place(bench: Bench, id: string, to: Place): void {
   const remark = boardRemarks(after.board).find((each) =>
     'connectors' in each ? each.connectors.includes(id) : 'connector' in each && each.connector === id,
   );
-  const words = `${labelOf(before, command)}: ${placeOnBoardWords(to)}.`;
+  const words = `${labelOf(before, command)}: ${placeOnBoardWords({ ...stands, place: to })}.`;
   bench.session.getState().tell(remark ? `${words} ${remarkWords(after, remark)}` : words);
 }
 
@@ -109,7 +110,7 @@ function addLike(bench: Bench, pattern: Connector): void {
   if (!doCommand(bench, command)) return;
   const { select, tell } = bench.session.getState();
   select({ kind: 'connector', connector: id });
-  tell(`${labelOf(build, command)}: ${placeOnBoardWords(connector.place)}.`);
+  tell(`${labelOf(build, command)}: ${placeOnBoardWords(connector)}.`);
 }
 
 /** Chooses the next connector of the sheet, or the one before; false past the last, so that the focus can go on. */
@@ -125,7 +126,7 @@ export function walk(bench: Bench, by: 1 | -1): boolean {
   const connector = connectors[next];
   if (connector === undefined) return false;
   select({ kind: 'connector', connector: connector.id });
-  announce(`${connectorName(build, connector.id)}, ${placeOnBoardWords(connector.place)}`);
+  announce(`${connectorName(build, connector.id)}, ${placeOnBoardWords(connector)}`);
   return true;
 }
 
