@@ -142,6 +142,25 @@ describe('the print on the photo as a source', () => {
     });
   });
 
+  it('says that a pin stands where the manual has none, keeps that beside it, and can be taken back', () => {
+    const manual = { kind: 'manual', where: 'page 3' } as const;
+    const older = { signal: 'ground', source: { kind: 'guessed' } } as const;
+    const gap: Pin = {
+      pin: '10',
+      missing: true,
+      source: manual,
+      confidence: 0.9,
+      alternatives: [older],
+      notes: 'bent',
+    };
+    const beside = { signal: 'no-connection', missing: true, source: manual, confidence: 0.9 } as const;
+    const stands: Pin = { pin: '10', source, alternatives: [older, beside], notes: 'bent' };
+    expect(read([gap], '10', { missing: false })).toEqual(stands);
+    expect(read([stands], '10', { missing: true })).toEqual({ ...stands, missing: true });
+    // With a signal the print says something of its own, and the older statement goes beside it all the same.
+    expect(read([gap], '10', { missing: false, signal: 'ground' })?.alternatives).toEqual([older, beside]);
+  });
+
   it('keeps notes and measured values of the pin', () => {
     const noted: Pin = { pin: '1', notes: 'bent', values: [{ parameter: 'led-feed-ohms', value: 330 }] };
     expect(read([noted], '1', { signal: 'drive-led-feed' })).toEqual({

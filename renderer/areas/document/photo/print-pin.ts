@@ -2,6 +2,7 @@ import type { Connector, Pin } from '../../../../boards/document/connector';
 import { LIMITS } from '../../../../boards/document/limits';
 import { pinOf } from '../../../../boards/document/lookup';
 import type { Command } from '../../../../boards/edit/command';
+import { alternativeOf } from '../../../../boards/edit/merge-pin';
 import type { SignalId } from '../../../../boards/signals/signals';
 
 /** What somebody reads beside a pin on the photo. */
@@ -32,7 +33,15 @@ export function printCommand(connector: Connector, label: string, read: PrintRea
   const pin = statement(label, ours ? known : {}, read, printedWhere(title));
   if (ours || nothingSaid)
     return { name: 'change-pin', args: { connector: connector.id, pin: { ...kept(known), ...pin } } };
+  if (known.missing && read.missing === false && read.signal === undefined)
+    return { name: 'change-pin', args: { connector: connector.id, pin: standing(known, pin) } };
   return { name: 'fill-pins', args: { connector: connector.id, pins: [pin] } };
+}
+
+/** A pin that the print shows where another source has none: that one is kept beside it, though nothing is read. */
+function standing(known: Pin, pin: Pin): Pin {
+  const { confidence: _, ...rest } = kept(known);
+  return { ...rest, ...pin, alternatives: [...(known.alternatives ?? []), alternativeOf(known)] };
 }
 
 function statement(label: string, before: Partial<Pin>, read: PrintRead, where: string): Pin {
