@@ -54,7 +54,7 @@ export const PART_WORDS: Readonly<Record<BenchPart, string>> = {
   'close-ups':
     'As the board lies on these pages, not to scale. The triangle on a plug is its mark; beside every wire stands its colour.',
   meter:
-    'Unplugged, supply switched off, every plug in its place: measure at the pins of the header and write down what the meter shows. Meters differ a little.',
+    'Unplugged, supply switched off, every plug in its place and the leads of the supply not yet plugged in. Write down what the meter shows; meters differ a little.',
   list: 'By plug, then by hole. Where the pin is empty, the hole lies over no pin.',
   cables:
     'In the order in which they are laid. Lengths are those that were measured; what is left over at the ends is taken off before anything is to spare.',

@@ -9,6 +9,7 @@ import { goingOn } from '../page/table';
 import { baseline, lineHeight, linesAt, TYPES, textAt } from '../page/type';
 import { paragraph } from '../pinout/connector-section';
 import type { BenchStep } from '../steps/bench-steps';
+import { METER_HOW, stepWords } from '../steps/step-words';
 import { NOTHING_TO_MEASURE, PART_TITLES } from './bench-words';
 import { partHeading } from './part-heading';
 import { TICK_MM, tickBox } from './tick-box';
@@ -39,7 +40,12 @@ export function meterPart(
     ...partHeading('meter', widthMm, measure),
     ...(tasks.length === 0
       ? paragraph(NOTHING_TO_MEASURE, TYPES.body, widthMm, measure)
-      : [{ kind: 'strip', strip: head } as const]),
+      : [
+          ...paragraph(METER_HOW, TYPES.body, widthMm, measure),
+          ...cautionsOf(build, tasks).flatMap((each) => paragraph(each, TYPES.strong, widthMm, measure)),
+          gap(2),
+          { kind: 'strip', strip: head } as const,
+        ]),
     ...tasks.flatMap((task): readonly Piece[] => {
       const title = titleStrip(meterTitle(build, task.step), widthMm, measure);
       const readings = task.step.readings.map((reading) => readingStrip(build, reading, widthMm, measure));
@@ -53,6 +59,11 @@ export function meterPart(
     }),
     gap(4),
   ];
+}
+
+/** What to mind at any of the readings, each said once. */
+function cautionsOf(build: Build, tasks: readonly MeterTask[]): readonly string[] {
+  return [...new Set(tasks.flatMap((task) => stepWords(build, task).cautions))];
 }
 
 interface Columns {

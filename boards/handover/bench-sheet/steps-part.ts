@@ -54,8 +54,11 @@ function stepStrip(
   const titles = linesOf(said.title, room, TYPES.strong, measure);
   const text = elsewhere ? [] : [said.lines.join(' ')];
   const lines = text.flatMap((line) => linesOf(line, room, TYPES.cell, measure));
+  // What to mind comes before how it is done, as in the window.
+  const minded = elsewhere ? [] : said.cautions.flatMap((each) => linesOf(each, room, TYPES.strong, measure));
   const titlesMm = titles.length * lineHeight(TYPES.strong);
-  const textMm = titlesMm + lines.length * lineHeight(TYPES.cell);
+  const mindedMm = minded.length * lineHeight(TYPES.strong);
+  const textMm = titlesMm + mindedMm + lines.length * lineHeight(TYPES.cell);
   const mark = markOf(step, parts);
   return {
     heightMm: Math.max(TICK_MM, textMm, figure?.heightMm ?? 0) + 2,
@@ -67,7 +70,8 @@ function stepStrip(
         tickBox({ x, y }),
         textAt(String(number), { x: x + LEFT - 2.5, y: down }, TYPES.pin, measure, 'end'),
         ...linesAt(titles, { x: x + LEFT, y }, TYPES.strong, measure),
-        ...linesAt(lines, { x: x + LEFT, y: y + titlesMm }, TYPES.cell, measure),
+        ...linesAt(minded, { x: x + LEFT, y: y + titlesMm }, TYPES.strong, measure),
+        ...linesAt(lines, { x: x + LEFT, y: y + titlesMm + mindedMm }, TYPES.cell, measure),
         ...(figure ? figure.draw({ x: x + widthMm - FIGURE_MM, y }) : []),
         ...(page === undefined
           ? []

@@ -94,7 +94,7 @@ export const METER_HOW = 'The plugs stay on: touch each contact from behind, whe
 const METER_CAUTIONS = {
   part: ['Only unplugged: never measure ohms or diodes on a live circuit.'],
   supply: [
-    'Only unplugged: never measure ohms on a live circuit.',
+    'Only unplugged: never measure ohms or diodes on a live circuit.',
     'The reading may climb while the board charges up: wait until it stands still.',
   ],
 } as const;

@@ -14,7 +14,7 @@ import { expectedWords } from '../../../boards/handover/meter/meter-words';
 import type { Paper } from '../../../boards/handover/page/page';
 import { MARGIN_MM, PAPER_IDS } from '../../../boards/handover/page/paper';
 import { benchStepsOf } from '../../../boards/handover/steps/bench-steps';
-import { stepWords } from '../../../boards/handover/steps/step-words';
+import { METER_HOW, stepWords } from '../../../boards/handover/steps/step-words';
 import { arbitraryBuild } from '../arbitrary-build';
 import { demo } from '../findings/demo';
 import { bench, grid, partLead, posts, seat } from '../fixtures/bench';
@@ -99,11 +99,36 @@ describe('The first page', () => {
   });
 });
 
+describe('The steps', () => {
+  // The words of a step are those that the window shows at it.
+  test.each(['wired', 'every-cable'] as const)('of %s have all that is to be minded with them', (name) => {
+    const build = demo(name);
+    const steps = benchStepsOf(build);
+    if (!steps.ok) throw new Error('A ring');
+    const cautions = new Set(steps.value.flatMap((step) => stepWords(build, step).cautions));
+    expect(cautions.size).toBeGreaterThan(5);
+    for (const parts of [BENCH_PARTS, ['steps'] as const]) {
+      const words = allWords(sheetOf(build, { parts: [...parts] }));
+      for (const caution of cautions) expect(words).toContain(bare(caution));
+    }
+    const plugs = steps.value.filter(({ kind }) => kind === 'plug').length;
+    const pressed = allWords(sheetOf(build, { parts: ['steps'] })).split(bare('Only with light pressure'));
+    expect(pressed).toHaveLength(plugs + 1);
+  });
+
+  test('that measure say how it is measured, and that the leads of the supply are not plugged in yet', () => {
+    const words = allWords(sheetOf(demo('wired'), { parts: ['meter'] }));
+    expect(words).toContain(bare(METER_HOW));
+    expect(words).toContain(bare('the leads of the supply not yet plugged in'));
+    expect(words).toContain(bare('may climb while the board charges up'));
+  });
+});
+
 describe('Every page', () => {
   test.each(PAPER_IDS)('on %s has the cautions, the day and its number at its foot', (paper) => {
     const made = sheetOf(demo('wired'), { paper });
     expect(made.pages.length).toBeGreaterThan(5);
-    expect(made.pages.length).toBeLessThanOrEqual(12);
+    expect(made.pages.length).toBeLessThanOrEqual(13);
     for (const [index, page] of made.pages.entries()) {
       const words = textsOn(page).map(({ item }) => item.text);
       expect(words.join(' ')).toContain(PAPER_CAUTION);
