@@ -203,7 +203,12 @@ function leadBack(lead: string): Trial {
     powered: true,
     lead,
     after: { trial: BARE_PINS, results: ['gone'] },
-    chances: (faults) => (faults.some((fault) => fault.lead === lead) ? { back: 1 } : { 'not-back': 1 }),
+    chances: (faults) => {
+      // Put where the manual says, a plug that was elsewhere or off has been put right on the way.
+      const stays = faults.map((fault) => (fault.lead === lead ? 1 - at.shareIn(at.SEATED_ANEW, fault) : 0));
+      const back = 1 - stays.reduce((none, stay) => none * (1 - stay), 1);
+      return { back, 'not-back': 1 - back };
+    },
   };
 }
 
