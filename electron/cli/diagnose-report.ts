@@ -83,7 +83,7 @@ export const DiagnoseReportZ = z.strictObject({
     /** With the factor where the build or the command line weighs a cause in its own way. */
     causes: z.array(z.strictObject({ cause: z.string(), share: ChanceZ, factor: z.number().optional() })),
   }),
-  /** Where a trial made the trouble go away: what that proves, and what not. */
+  /** Where the trouble was away at the last start: what that proves, and what not. */
   worksNow: z.strictObject({ proves: z.string(), provesNot: z.string() }).optional(),
 });
 

@@ -21,7 +21,7 @@ import {
 import { trialCautions } from '../../boards/diagnosis/trials/cautions';
 import { startsHeldBack, stopsIn } from '../../boards/diagnosis/trials/held-back';
 import { nextLooks, nextTrials } from '../../boards/diagnosis/trials/next-trials';
-import type { Tried } from '../../boards/diagnosis/trials/trial';
+import { type Tried, worksNow } from '../../boards/diagnosis/trials/trial';
 import { trialsOf } from '../../boards/diagnosis/trials/trials';
 import { RISK_WORDS, resultWords, stopWords, WORKS_NOW } from '../../boards/diagnosis/trials/words';
 import { doubleWords } from '../../boards/diagnosis/words';
@@ -178,7 +178,7 @@ export function diagnoseReport(
     }),
     ...(held && { heldBack: { risk: held, words: RISK_WORDS[held] } }),
     priors: priorsOf(build),
-    ...(evidence.tried.some(({ result }) => result === 'gone') && { worksNow: { ...WORKS_NOW } }),
+    ...(worksNow(evidence) && { worksNow: { ...WORKS_NOW } }),
   };
 }
 

@@ -9,7 +9,7 @@ import type { ObservationId } from '../observations/observations';
 import { type Evidence, explainsBadly, isNoneLikeliest, steering, suspicionOf } from '../posterior';
 import { type Risk, type Stop, startsHeldBack, stopsIn } from '../trials/held-back';
 import { nextLooks } from '../trials/next-trials';
-import type { Trial } from '../trials/trial';
+import { type Trial, worksNow } from '../trials/trial';
 import { effectsInSteps, type LineEffect } from './effects';
 import { evidenceOf, readLog, tellingLines } from './read-log';
 import { type ReasonedTrial, reasonedTrialsInSteps } from './reasoned-trials';
@@ -54,7 +54,7 @@ export interface Suspects {
   readonly excluding: readonly Exclusion[];
   /** What was seen or found that ends all trying. */
   readonly stops: readonly Stop[];
-  /** Whether a trial made the trouble go away. */
+  /** Whether the trouble was away at the last start. */
   readonly worksNow: boolean;
 }
 
@@ -172,6 +172,6 @@ function suspectsOf(dictionary: Dictionary, evidence: Required<Evidence>): Suspe
     contradicted: suspicion.contradicted,
     excluding: suspicion.excluding,
     stops: stopsIn(evidence),
-    worksNow: evidence.tried.some(({ result }) => result === 'gone'),
+    worksNow: worksNow(evidence),
   };
 }

@@ -74,6 +74,20 @@ export interface Tried {
   readonly result: ResultId;
 }
 
+/** What a start shows: the trouble is away, or there, the same or another one. */
+const AWAY: Partial<Readonly<Record<ResultId, boolean>>> = {
+  gone: true,
+  'not-back': true,
+  back: false,
+  same: false,
+  other: false,
+};
+
+/** Whether the trouble was away at the last start of those that were tried. */
+export function worksNow({ tried = [] }: { readonly tried?: readonly Tried[] }): boolean {
+  return tried.reduce((works, { result }) => AWAY[result] ?? works, false);
+}
+
 /** How often a trial is done or told wrongly; then any result is as likely. Common practice, no source. */
 const DONE_WRONGLY = 0.04;
 

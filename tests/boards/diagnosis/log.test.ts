@@ -112,6 +112,16 @@ describe('a reckoning', () => {
     expect(reckoned([...log, tried('exchange-buttons', 'gone')]).worksNow).toBe(true);
     expect(reckoned([...log, tried('exchange-buttons', 'same')]).worksNow).toBe(false);
   });
+
+  it('knows when the trouble came back, by the last start', () => {
+    const gone = [...log, tried('bare-pins', 'gone')];
+    const worksAfter = (...more: readonly LogEntry[]) => reckoned([...gone, ...more]).worksNow;
+    expect(worksAfter(tried('back:power-led', 'not-back'), tried('look-caps', 'not-found'))).toBe(true);
+    expect(worksAfter(tried('back:power-switch', 'back'))).toBe(false);
+    expect(worksAfter(tried('back:power-switch', 'back'), tried('back:reset-switch', 'not-back'))).toBe(true);
+    expect(worksAfter(tried('settings-cleared', 'other'))).toBe(false);
+    expect(worksAfter(tried('settings-cleared', 'same'))).toBe(false);
+  });
 });
 
 describe('a build whose own wiring is wrong', () => {
