@@ -11,7 +11,7 @@ export interface BadDisk {
   readonly disarm: () => Done;
 }
 
-export interface Done {
+interface Done {
   /** "create", "write" and so on. */
   readonly steps: readonly string[];
   /** Whether anything was made to go wrong: a run may take another order, and never come to what was to fail. */
