@@ -1,13 +1,21 @@
 import { askQuestion } from '../store/ask';
 import { isUnsaved } from '../store/editor';
 import type { Workbench } from '../workbench';
-import { saveBuild } from './save-build';
+import { isSaving, saveBuild, savesEnded } from './save-build';
 
 /**
  * Asks what to do with unsaved work before it goes, and once more where something was changed while it was being
- * saved. False: the person stays with it.
+ * saved. What is still being saved is waited for: it may be what has been undone since. False: the person stays with it.
  */
 export async function mayLeave(workbench: Workbench): Promise<boolean> {
+  do {
+    if (isSaving(workbench)) await savesEnded(workbench);
+    if (!(await askedToLeave(workbench))) return false;
+  } while (isSaving(workbench));
+  return true;
+}
+
+async function askedToLeave(workbench: Workbench): Promise<boolean> {
   const { open } = workbench.editor.getState();
   if (open === null || !isUnsaved(open)) return true;
   const choice = await askQuestion(workbench.session, {

@@ -10,7 +10,6 @@ import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
 import { offerSheet } from './offer-sheet';
 import { readDocument } from './reading/read-document';
-import { isSaving, savesEnded } from './save-build';
 
 /** A document as it was read, and where it lies. */
 export interface ReadDocument {
@@ -100,10 +99,7 @@ async function openBuild(
   file: BuildFile,
   before: string | null | undefined,
 ): Promise<void> {
-  do {
-    await savesEnded(workbench);
-    if (!(await mayLeave(workbench))) return;
-  } while (isSaving(workbench));
+  if (!(await mayLeave(workbench))) return;
   // Something was saved since it was read, maybe to this very file: what was read of it is old then.
   if (file.handle !== null && stampOf(workbench) !== before) return openHandle(workbench, file.handle);
   workbench.recovery.begin();

@@ -3,23 +3,24 @@ import { BuildZ } from '../../boards/document/build';
 import { serialize } from '../../boards/document/serialize';
 import type { Input, Output } from '../../boards/host';
 import { makeTurns } from '../../electron/host/turns';
+import { closeBuild } from '../../renderer/files/leave-build';
 import { openHandle } from '../../renderer/files/open-document';
-import { saveBuild } from '../../renderer/files/save-build';
+import { saveBuild, saveBuildAs } from '../../renderer/files/save-build';
 import { isUnsaved } from '../../renderer/store/editor';
 import { bench, handleOf, wiredBuild } from '../renderer/stand-in';
 
 const DEMO = wiredBuild();
 
 /** What a person does while the disk is slow. */
-const STEPS = ['edit', 'undo', 'save', 'keep', 'open another', 'open again'] as const;
+const STEPS = ['edit', 'undo', 'save', 'save as', 'keep', 'open another', 'open again', 'close'] as const;
 type Step = (typeof STEPS)[number];
 
 const ANSWERS = ['save', 'discard', null];
 const TOLD = 'a change outside was told that was our own';
 
 /**
- * Autosave, saving, editing, undoing and opening something else, the machine doing what each call asks at any
- * time after it, in any order, and answering at any time after that.
+ * Autosave, saving, saving under another name, editing, undoing, closing and opening something else, the machine
+ * doing what each call asks at any time after it, in any order, and answering at any time after that.
  *
  * @returns how many schedules were tried, and those after which something was lost or written over
  */
@@ -32,7 +33,8 @@ export async function race(schedules: number, seed: number): Promise<{ tried: nu
       fc.array(fc.constantFrom(...STEPS), { minLength: 2, maxLength: 8 }),
       async (scheduler, steps) => {
         tried++;
-        for (const wrong of await once(scheduler, steps)) failures.push(`${steps.join(', ')}: ${wrong}`);
+        for (const wrong of await once(scheduler, steps))
+          failures.push(`seed ${seed}: ${steps.join(', ')}: ${wrong}`);
       },
     ),
     { numRuns: schedules, seed },
@@ -44,7 +46,7 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
   const b = bench(DEMO);
   const wrongs: string[] = [];
   const answered = new Set<object>();
-  const owners = new Map([[handleOf('demo'), nameOf(b.build().name)]]);
+  const owners = new Map([[handleOf('demo'), ownerOf(b.build().name)]]);
   const disk = new Map<string, { text: string; stamp: string }>();
   let stamps = 0;
   disk.set(handleOf('demo'), { text: serialize(b.build()), stamp: 'stamp-0' });
@@ -57,7 +59,7 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
     if (expected !== null && there?.stamp !== expected)
       return { ok: false, problem: { code: 'changed-outside', name: handle } };
     const build = BuildZ.parse(document);
-    if (owners.get(handle) !== nameOf(build.name)) wrongs.push(`${handle} was written over`);
+    if (owners.get(handle) !== ownerOf(build.name)) wrongs.push(`${handle} was written over`);
     const stamp = `stamp-${++stamps}`;
     disk.set(handle, { text: serialize(build), stamp });
     return { ok: true, value: { handle, name: handle, folder: '/bench', stamp, durable: true } };
@@ -73,13 +75,26 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
     return { ok: true, value: null } as const;
   });
   const drop = late(scheduler, async ({ id }: Input<'dropRecovery'>) => void copies.delete(id));
-  Object.assign(b.host, { save, open, keepRecovery: keep, dropRecovery: drop });
+  let places = 0;
+  const chooseSave = late(scheduler, async ({ suggested }: Input<'chooseSave'>) => {
+    const handle = `new-place-${++places}`;
+    owners.set(handle, ownerOf(suggested));
+    return { handle, name: handle, exists: false };
+  });
+  Object.assign(b.host, { save, open, chooseSave, keepRecovery: keep, dropRecovery: drop });
 
   let [edits, opened, asked] = [0, 0, 0];
   let choice: string | null = null;
+  /** What files are left with, by all that was shown of them. */
+  const left = new Map<string, string>();
   b.editor.subscribe(({ open: now }, { open: then }) => {
-    if (then && now?.opening !== then.opening && isUnsaved(then) && choice !== 'discard')
-      wrongs.push('an edit went, and nobody was asked');
+    if (now?.opening === then?.opening) return;
+    if (then && choice !== 'discard') {
+      if (isUnsaved(then)) wrongs.push('an edit went, and nobody was asked');
+      left.set(then.file.handle ?? '', serialize(then.history.present));
+    }
+    choice = null;
+    left.delete(now?.file.handle ?? '');
   });
   b.session.subscribe(({ dialogs: [dialog] }) => {
     if (dialog === undefined || wrongs.includes(TOLD)) return;
@@ -99,6 +114,7 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
     steps.map((step) => async () => {
       switch (step) {
         case 'edit':
+          if (b.editor.getState().open === null) break;
           b.run({ name: 'rename-build', args: { name: `${nameOf(b.build().name)} ${++edits}` } });
           break;
         case 'undo':
@@ -107,12 +123,18 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
         case 'save':
           void saveBuild(b);
           break;
+        case 'save as':
+          void saveBuildAs(b);
+          break;
+        case 'close':
+          void closeBuild(b);
+          break;
         case 'keep':
           void b.recovery.keepNow();
           break;
         case 'open another': {
           const name = `other${++opened}`;
-          owners.set(handleOf(name), name);
+          owners.set(handleOf(name), ownerOf(name));
           disk.set(handleOf(name), { text: serialize({ ...DEMO, name }), stamp: `stamp-${++stamps}` });
           void openHandle(b, handleOf(name));
           break;
@@ -128,8 +150,10 @@ async function once(scheduler: fc.Scheduler, steps: readonly Step[]): Promise<re
   await settle(scheduler);
   b.recovery.stop();
 
+  for (const [handle, text] of left)
+    if (disk.get(handle)?.text !== text) wrongs.push(`${handle} is not as it was left`);
   const { open: shown } = b.editor.getState();
-  if (!shown) return [...wrongs, 'nothing is open'];
+  if (!shown) return copies.size === 0 ? wrongs : [...wrongs, 'a copy of work that was closed is left'];
   const text = serialize(shown.history.present);
   const isSafe = shown.saved === shown.history.present;
   if (isSafe && disk.get(shown.file.handle ?? '')?.text !== text)
@@ -167,4 +191,9 @@ async function settle(scheduler: fc.Scheduler): Promise<void> {
 /** The name without the number of its edit. */
 function nameOf(name: string): string {
   return name.replace(/( \d+)+$/, '');
+}
+
+/** By whose file it is: a name, or the file name that is suggested for it, without the numbers of edits. */
+function ownerOf(name: string): string {
+  return nameOf(name.replace('.build.json', '').toLowerCase().replaceAll('-', ' '));
 }

@@ -169,6 +169,25 @@ describe('opening', () => {
     expect([open?.history.present, open?.file.stamp, unsaved(b)]).toEqual([saved, 'stamp-1', false]);
   });
 
+  // Seen by schedules: the file was left with what had been undone before it was closed, and nobody was asked.
+  test('asks before it is closed, where what has been undone is just being saved', async () => {
+    const b = bench();
+    const { slow, write } = withSlowDisk(b);
+    b.run(takeOff);
+    const saving = saveBuild(slow);
+    await new Promise((resolve) => setTimeout(resolve));
+    b.editor.getState().undo();
+    const closing = closeBuild(b);
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(b.editor.getState().open).not.toBeNull();
+    write();
+    await saving;
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(await answer(b, null)).toMatch(/^Save the changes to /);
+    await closing;
+    expect(unsaved(b)).toBe(true);
+  });
+
   test('what cannot be opened says where and why, and the open work stays', async () => {
     const b = bench();
     const before = b.build();
