@@ -4,35 +4,42 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { bundleAtWork } from './shim/shim';
-import { clearPlace, makePlace, startAt } from './work/place';
-import { numberIn, robotFile } from './work/robot';
+import { clearPlace, makePlace } from './work/place';
+import { robotWrongs, toldIn } from './work/robot';
 
-/** A program that saves without a pause is killed at random moments: the file is whole, and never older than told. */
+/** From what the robot tells first on, at some moment of a few saves. */
+const MOMENTS_MS = 120;
+
+/**
+ * A program that edits, keeps unsaved work and saves without a pause is killed at random moments: what is there then
+ * is whole, and never older than told.
+ *
+ * @returns how many were killed; one that ended by itself counts as a failure
+ */
 export async function randomKills(kills: number): Promise<{ tried: number; failures: readonly string[] }> {
   const program = await bundleAtWork();
   const below = mkdtempSync(join(tmpdir(), 'lw-kills-'));
   const failures: string[] = [];
+  let tried = 0;
   try {
     for (let at = 0; at < kills; at++) {
       const place = makePlace(below);
       const child = spawn(process.execPath, [program, 'robot', place.home, place.data], {
         stdio: ['ignore', 'pipe', 'ignore'],
       });
-      let told = 0;
+      let lines = '';
+      child.stdout.once('data', () => setTimeout(() => child.kill('SIGKILL'), Math.random() * MOMENTS_MS));
       child.stdout.on('data', (text: Buffer) => {
-        told = Number(text.toString().trim().split('\n').at(-1) ?? told);
-        // From the first confirmed save on, at some moment of a few saves.
-        setTimeout(() => child.kill('SIGKILL'), Math.random() * 60);
+        lines += text.toString();
       });
       await once(child, 'close');
-      const { host, calls } = startAt(place);
-      const opened = await calls.open({ handle: host.handles.give(robotFile(place)) });
-      const found = opened.ok ? numberIn(opened.value.text) : null;
-      if (found === null || found < told)
-        failures.push(`kill ${at}: told ${told}, found ${found ?? 'nothing whole'}`);
+      const wrongs = await robotWrongs(place, toldIn(lines));
+      if (child.signalCode === 'SIGKILL') tried++;
+      else failures.push(`kill ${at}: it ended by itself, with ${child.exitCode ?? child.signalCode}`);
+      failures.push(...wrongs.map((wrong) => `kill ${at}: ${wrong}`));
       clearPlace(place);
     }
-    return { tried: kills, failures };
+    return { tried, failures };
   } finally {
     rmSync(below, { recursive: true, force: true });
   }

@@ -2,7 +2,7 @@ import { openSync, readFileSync } from 'node:fs';
 import { DISK } from '../../../electron/host/file-system';
 import { onFullDisk } from './on-full-disk';
 import { OPERATIONS, operationOf } from './operations';
-import { saveWithoutPause } from './robot';
+import { workWithoutPause } from './robot';
 import { type BadDisk, sweep } from './sweep';
 
 /**
@@ -10,7 +10,7 @@ import { type BadDisk, sweep } from './sweep';
  *
  * at-work sweep <folder> <faults, by comma> <one case in so many>   prints what came of it
  * at-work full <folder> <bytes left free, by comma>                  on a disk that is really full
- * at-work robot <home> <data>                                       saves without a pause, until it is killed
+ * at-work robot <home> <data>                                       edits and saves without a pause, until it is killed
  * at-work prepare <operation> <home> <data>                         lays out what it finds there, and ends
  * at-work once <operation> <home> <data> <at> <kind> <lasting>      does one thing, and may be killed in it
  */
@@ -56,7 +56,7 @@ if (order === 'sweep') {
   process.stdout.write(JSON.stringify({ full, failures }));
 } else if (order === 'robot') {
   const [home = '', data = ''] = args;
-  await saveWithoutPause({ home, data });
+  await workWithoutPause({ home, data });
 } else if (order === 'prepare') {
   const [name = '', home = '', data = ''] = args;
   await operationOf(name).prepare({ home, data });

@@ -14,7 +14,7 @@ const FAILURE = { name: 'TypeError', message: '', stack: 'TypeError\n    at seat
 const REPORT_END = '\n  at seatsOf (boards-x1.js:10:20)\n';
 
 /** What is offered by a program started anew, the texts whole. */
-async function offered(place: Place): Promise<readonly string[]> {
+export async function offered(place: Place): Promise<readonly string[]> {
   const { calls } = startAt(place);
   await calls.about({ page: PAGE });
   const texts: string[] = [];
