@@ -9,6 +9,8 @@ const ROOT = join(import.meta.dirname, '..', '..');
 export interface TestRun {
   /** Tests that held, those that were left out not counted. */
   readonly passed: number;
+  /** How many of them by file, as the file's path is reported. */
+  readonly passedIn: ReadonlyMap<string, number>;
   readonly skipped: number;
   /** "file: test: what was said", one line each. */
   readonly failures: readonly string[];
@@ -64,14 +66,21 @@ export async function runTests(
  */
 export function readRun(report: string, what: string): TestRun {
   const found = readReport(report);
-  if (found === null) return { passed: 0, skipped: 0, failures: [`${what}: left no report`] };
+  if (found === null)
+    return { passed: 0, passedIn: new Map(), skipped: 0, failures: [`${what}: left no report`] };
   const failures = found.testResults.flatMap(({ name, status, message, assertionResults }) => {
     const failed = assertionResults.filter((test) => test.status === 'failed');
     if (status === 'failed' && failed.length === 0) return [`${name}: ${message}`];
     return failed.map(({ fullName, failureMessages: [said = ''] }) => `${fullName}: ${said.split('\n')[0]}`);
   });
   if (failures.length === 0 && found.numPassedTests === 0) failures.push(`${what}: held no test`);
-  return { passed: found.numPassedTests, skipped: found.numPendingTests, failures };
+  const passedIn = new Map(
+    found.testResults.map(({ name, assertionResults }) => [
+      name,
+      assertionResults.filter(({ status }) => status === 'passed').length,
+    ]),
+  );
+  return { passed: found.numPassedTests, passedIn, skipped: found.numPendingTests, failures };
 }
 
 /** Tests that try so many of something; none counts where one failed, or was left out. */
@@ -87,7 +96,7 @@ export async function tryEach(files: readonly string[]): Promise<Tried> {
 }
 
 /** What a run of tests of which each tries one thing says of a row. */
-export function triedBy({ passed, skipped, failures }: TestRun): Tried {
+export function triedBy({ passed, skipped, failures }: Omit<TestRun, 'passedIn'>): Tried {
   return { tried: passed, failures, ...(skipped > 0 && { notRun: `${skipped} tests left out` }) };
 }
 

@@ -354,7 +354,7 @@ const HOLDS: Readonly<Partial<Record<keyof typeof LIMITS, Case>>> = {
   seats: { make: seated, path: 'seats', expected: 'a list of at most 10,000 entries' },
 };
 
-/** Limits of the text, and of the answer: tested below and with the hostile files. */
+/** Limits of the text, and of the answer: tested below. */
 const OTHERS: readonly string[] = ['fileBytes', 'depth', 'problemsShown', 'problemsCounted'];
 
 describe('what a document may hold', () => {
@@ -392,5 +392,23 @@ describe('what a document may hold', () => {
     });
     const side = `${'[{"a":1},'.repeat(60)}0${']'.repeat(60)}`;
     expect(parseDocument(side)).toMatchObject({ problem: { code: 'not-ours' } });
+  });
+
+  it('is refused with 20 mistakes by their places, and how many more there are up to a thousand', () => {
+    const told = (mistakes: number) => {
+      const parsed = parseDocument(JSON.stringify({ ...board([]), connectors: many(mistakes, () => 1) }));
+      if (parsed.ok || parsed.problem.code !== 'invalid') throw new Error('It is not refused for its fields');
+      const { fields, more } = parsed.problem;
+      return [fields.length, more];
+    };
+    expect([told(20), told(21)]).toEqual([
+      [20, 0],
+      [20, 1],
+    ]);
+    expect([told(999), told(1_000), told(1_001)]).toEqual([
+      [20, 979],
+      [20, 980],
+      [20, 980],
+    ]);
   });
 });

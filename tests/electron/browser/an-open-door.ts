@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
 import { type BrowserDoor, openBrowserDoor } from '../../../electron/browser/door';
@@ -14,6 +14,8 @@ export interface OpenedDoor {
   readonly own: Readonly<Record<string, string>>;
   /** A board sheet named at the start. */
   readonly file: string;
+  /** Everything on the disk that the door could change: its page, its own data, the person's files and home folder. */
+  readonly folder: string;
 }
 
 /** A door with a page of two files, closed after the test. */
@@ -24,7 +26,11 @@ export async function anOpenDoor(): Promise<OpenedDoor> {
   writeFileSync(join(folder, 'secret.txt'), 'not listed');
   const file = join(folder, 'bare.board.json');
   writeFileSync(file, bareBoard('Bare'));
-  const door = await openBrowserDoor({
+  // Asked for once, when the door is opened; this process has others in it.
+  const { HOME } = process.env;
+  process.env.HOME = join(folder, 'home');
+  mkdirSync(process.env.HOME);
+  const opening = openBrowserDoor({
     pageFolder: folder,
     pageNames: ['index.html', 'page.js'],
     version: '0.0.1',
@@ -32,6 +38,8 @@ export async function anOpenDoor(): Promise<OpenedDoor> {
     toOpen: [file],
     env: { LEADWRIGHT_DATA: join(folder, 'data') },
   });
+  process.env.HOME = HOME;
+  const door = await opening;
   onTestFinished(async () => {
     door.close();
     await door.ended;
@@ -42,7 +50,7 @@ export async function anOpenDoor(): Promise<OpenedDoor> {
     'Sec-Fetch-Site': 'same-origin',
     'Content-Type': 'application/json',
   };
-  return { door, port, own, file, send: (request) => sendRaw(port, request) };
+  return { door, port, own, file, folder, send: (request) => sendRaw(port, request) };
 }
 
 /** The token, had for a fresh start code as the page has it. */

@@ -30,6 +30,33 @@ export function sendRaw(port: number, request: RawRequest): Promise<RawAnswer> {
   });
 }
 
+/**
+ * Sends it, and a body in so many pieces behind it for as long as the other side takes them.
+ *
+ * @returns what was heard, and how many bytes were taken
+ */
+export function pourIn(port: number, request: RawRequest, piece: string, pieces: number) {
+  return new Promise<{ readonly heard: string; readonly taken: number }>((resolve) => {
+    const socket = connect(port, '127.0.0.1');
+    let heard = '';
+    let sent = 0;
+    const pour = () => {
+      while (!socket.destroyed && sent < pieces && socket.writableLength === 0) {
+        sent += 1;
+        socket.write(piece);
+      }
+    };
+    socket.on('data', (chunk) => {
+      heard += chunk.toString('utf8');
+    });
+    socket.on('drain', pour);
+    // Sent away in the middle of it: that is what is asked for.
+    socket.on('error', () => undefined);
+    socket.on('close', () => resolve({ heard, taken: socket.bytesWritten - socket.writableLength }));
+    socket.write(bytesOf(port, request), pour);
+  });
+}
+
 function bytesOf(
   port: number,
   { method = 'GET', target = '/', protocol = 'HTTP/1.1', headers, more = [], body }: RawRequest,

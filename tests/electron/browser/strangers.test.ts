@@ -1,7 +1,9 @@
-import { connect } from 'node:net';
+import { connect, type Socket } from 'node:net';
 import { describe, expect, test } from 'vitest';
+import { INPUT_LIMIT_BYTES } from '../../../electron/host/receive';
+import { filesBelow } from '../files-below';
 import { anOpenDoor, type OpenedDoor, tokenOf } from './an-open-door';
-import type { RawRequest } from './raw-request';
+import { pourIn, type RawRequest } from './raw-request';
 
 /** A request that would be answered, made wrong in one way. */
 type Stranger = (opened: OpenedDoor, token: string) => RawRequest;
@@ -116,6 +118,7 @@ const STRANGERS: Readonly<Record<string, Stranger>> = {
   'JSON with a charset': call(() => ({ 'Content-Type': 'application/json; charset=utf-7' })),
   'no kind of content': call(() => ({ 'Content-Type': null })),
   'a compressed body': call(() => ({ 'Content-Encoding': 'gzip' })),
+  // As empty as the good one is: nothing else is wrong with it.
   'a body of unknown length': call(() => ({ 'Transfer-Encoding': 'chunked' }), { body: '0\r\n\r\n' }),
   'a body of two lengths': call(() => ({ 'Content-Length': '0', 'Transfer-Encoding': 'chunked' }), {
     body: '0\r\n\r\n',
@@ -144,18 +147,36 @@ const STRANGERS: Readonly<Record<string, Stranger>> = {
   'a file by POST': call(() => ({}), { target: '/page.js' }),
 };
 
-test('There are more than forty kinds of stranger', () => {
+test('There are more than sixty kinds of stranger', () => {
   expect(Object.keys(STRANGERS).length).toBeGreaterThan(60);
 });
 
-describe('A stranger is refused', () => {
+/** What a page of ours asks for: the requests that each stranger makes wrong in one way, and a few more. */
+async function expectGoodOnes(opened: OpenedDoor, token: string): Promise<void> {
+  const post = call(() => ({}))(opened, token);
+  const good: readonly RawRequest[] = [
+    {},
+    { target: '/page.js' },
+    post,
+    { ...post, target: '/call/listRecent' },
+    { ...post, target: '/call/about', body: '{"page":"page-of-the-window"}' },
+  ];
+  for (const request of good) expect((await opened.send(request)).status).toBe(200);
+}
+
+describe('A stranger is refused where the same request, made right, is answered', () => {
   test.each(Object.entries(STRANGERS))('%s', async (_name, stranger) => {
     const opened = await anOpenDoor();
-    const answer = await opened.send(stranger(opened, await tokenOf(opened)));
+    const token = await tokenOf(opened);
+    await expectGoodOnes(opened, token);
+    const before = filesBelow(opened.folder);
+    const answer = await opened.send(stranger(opened, token));
     expect(answer.status).toBeGreaterThanOrEqual(400);
     expect(answer.status).toBeLessThan(500);
     expect(answer.head).not.toMatch(/access-control|set-cookie/i);
     expect(answer.body).not.toContain('not listed');
+    expect(filesBelow(opened.folder)).toEqual(before);
+    expect(before).not.toEqual([]);
   });
 });
 
@@ -179,13 +200,51 @@ test('A start code is good for one page', async () => {
   expect((await send(request)).status).toBe(401);
 });
 
-test('Those who open connections and say nothing do not keep others out', { timeout: 20_000 }, async () => {
+test('A body without a stated length is refused by its head, and is not taken in', async () => {
   const opened = await anOpenDoor();
-  const idle = Array.from({ length: 50 }, () =>
-    connect(opened.port, '127.0.0.1').on('error', () => undefined),
-  );
-  expect((await opened.send({ target: '/page.js' })).status).toBe(200);
-  for (const socket of idle) socket.destroy();
+  const token = await tokenOf(opened);
+  const before = filesBelow(opened.folder);
+  const piece = `${(1024 * 1024).toString(16)}\r\n${' '.repeat(1024 * 1024)}\r\n`;
+  const pieces = Math.ceil((2 * INPUT_LIMIT_BYTES) / piece.length);
+  const request = call(() => ({ 'Transfer-Encoding': 'chunked' }), { body: '' })(opened, token);
+  const { heard, taken } = await pourIn(opened.port, request, piece, pieces);
+  expect(heard).toMatch(/^HTTP\/1\.1 411 /);
+  // What lies in the buffers of both ends is taken by the system, and not by the door.
+  expect(taken).toBeLessThan(INPUT_LIMIT_BYTES / 4);
+  expect(filesBelow(opened.folder)).toEqual(before);
+  await expectGoodOnes(opened, token);
+});
+
+test('Those who say nothing, or spell out a header without end, keep nobody out and are sent away', async () => {
+  const opened = await anOpenDoor();
+  const token = await tokenOf(opened);
+  const still = new Set<Socket>();
+  const come = (many: number, dribbles: boolean) => {
+    for (let at = 0; at < many; at++) {
+      const socket = connect(opened.port, '127.0.0.1').on('error', () => undefined);
+      still.add(socket);
+      socket.on('close', () => still.delete(socket));
+      // What the door answers is heard, so that its end is heard too.
+      socket.resume();
+      if (dribbles) socket.write('GET / HTTP/1.1\r\nX-Slow: ');
+    }
+  };
+  const dribbling = setInterval(() => {
+    for (const socket of still) if (socket.bytesWritten > 0) socket.write('a');
+  }, 50);
+  try {
+    come(25, true);
+    come(25, false);
+    await expectGoodOnes(opened, token);
+    expect(still.size).toBe(50);
+    // More than the door takes at once: now others wait, until the door has lost its patience with these.
+    come(150, true);
+    await expect.poll(() => still.size, { timeout: 30_000 }).toBe(0);
+    await expectGoodOnes(opened, token);
+  } finally {
+    clearInterval(dribbling);
+    for (const socket of still) socket.destroy();
+  }
 });
 
 test('Nobody listens on any other address of this machine', async () => {

@@ -1,6 +1,7 @@
 import { LIMITS } from '../../../boards/document/limits';
 import { CHANNELS } from '../../../boards/host';
 import { PICTURE_LIMITS } from '../../../boards/pinout/photo/picture-problem';
+import { TAGS } from '../../boards/pinout/photo/picture-files';
 import { PAYLOADS } from '../../strangers/engine-payloads';
 import type { MutantFailure } from '../../strangers/failures';
 import { guided } from '../../strangers/guided.mjs';
@@ -10,20 +11,18 @@ import { HOSTILE_TEXTS } from '../../strangers/hostile-texts';
 import { mutants } from '../../strangers/mutants.mjs';
 import { NEVER_DONE } from '../../strangers/never-done';
 import { NO_FILES } from '../../strangers/no-files';
+import { measureTooMuch } from '../../strangers/too-much-measured';
 import { WAYS_OUT } from '../../strangers/ways-out';
 import type { Tried, TrustRow } from '../row';
-import { runTests, tryAll, tryEach } from '../run-tests';
+import { runTests, tryAll } from '../run-tests';
+import { seedOfToday } from '../seed-of-today';
 
 const PUSH = 100_000;
-/** Of a document, and of a picture. */
-const LIMITS_OF_ALL = Object.keys(LIMITS).length + Object.keys(PICTURE_LIMITS).length;
+/** Of a document, of a picture, and of what a call may bring. */
+const LIMITS_OF_ALL = Object.keys(LIMITS).length + Object.keys(PICTURE_LIMITS).length + 1;
 /** And one that grows while it is read. */
 const KINDS_OF_NO_FILE = Object.keys(NO_FILES).length + 1;
 const LED_MINUTES = 60;
-const DAY_MS = 86_400_000;
-
-/** Other files every day, and the same all day long, so that what fails can be had again. */
-const seedOfToday = () => Math.floor(Date.now() / DAY_MS);
 
 async function damaged(count: number): Promise<Tried> {
   const seed = seedOfToday();
@@ -56,20 +55,29 @@ export const ROWS: readonly TrustRow[] = [
   {
     id: 'S7',
     promise:
-      'Every limit holds at itself and one past it, and those that cost most a thousand times past it in a small heap',
-    target: { count: LIMITS_OF_ALL, what: 'limits, which are all there are' },
-    run: () =>
-      tryAll(LIMITS_OF_ALL, [
+      'Every limit of a document, of a picture and of a call holds at itself and one past it; a file a thousand times past those that cost most is refused in a small heap, within 1 s of the processor and 300 MB',
+    target: { count: LIMITS_OF_ALL, what: 'limits of documents, pictures and calls' },
+    run: async () => {
+      const limits = await tryAll(LIMITS_OF_ALL, [
         'tests/boards/document/limits.test.ts',
+        'tests/strangers/calls.test.ts',
         'tests/strangers/too-much.test.ts',
         'tests/boards/pinout/photo/picture-head.test.ts',
-      ]),
+      ]);
+      const costly = await measureTooMuch((words) => void process.stdout.write(`S7, ${words}\n`));
+      return { ...limits, failures: [...limits.failures, ...costly] };
+    },
   },
   {
     id: 'S8',
-    promise: 'A picture is looked at before it is decoded, and never taken at more than may be decoded',
+    promise:
+      'A picture file is looked at before it is decoded, and never decoded or taken at more than may be decoded',
     target: { count: 200, what: 'pictures made to do harm' },
-    run: () => tryAll(HARMFUL_PICTURES.length, ['tests/strangers/pictures.test.ts']),
+    run: () =>
+      tryAll(HARMFUL_PICTURES.length, [
+        'tests/strangers/pictures.test.ts',
+        'tests/renderer/document/take-photo.test.ts',
+      ]),
   },
   {
     id: 'S9',
@@ -112,15 +120,22 @@ export const ROWS: readonly TrustRow[] = [
   {
     id: 'S14',
     promise: 'No call takes what it was not made for, and none takes a path',
-    target: { count: 500, what: 'calls with harmful inputs' },
+    target: { count: 500, what: 'calls with harmful inputs, as they cross: as JSON' },
     run: () =>
       tryAll(Object.keys(CHANNELS).length * HARMFUL_INPUTS.length, ['tests/strangers/calls.test.ts']),
   },
   {
     id: 'S17',
     promise: 'A photo that is taken into a sheet has nothing of what a camera writes beside the pixels',
-    target: { count: 3, what: 'kinds of tags' },
-    run: () => tryEach(['tests/boards/pinout/photo/without-tags.test.ts']),
+    target: { count: 4, what: 'kinds of tags' },
+    run: async () => {
+      const taken = await tryAll(Object.keys(TAGS).length, [
+        'tests/boards/pinout/photo/without-tags.test.ts',
+        'tests/renderer/document/take-photo.test.ts',
+      ]);
+      const { failures } = await runTests('e2e', ['tests/e2e/photo-files.test.ts']);
+      return { ...taken, failures: [...taken.failures, ...failures] };
+    },
   },
   {
     id: 'S18',

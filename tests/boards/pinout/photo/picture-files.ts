@@ -65,6 +65,32 @@ export function jpegHead(width: number, height: number, orientation?: number): B
   ]);
 }
 
+/** What is written beside the pixels, by words that stand in it: Exif 2.32 and XMP hold place, owner, serial number. */
+export const TAGS: Readonly<Record<string, readonly string[]>> = {
+  'Exif, and with it no place on the globe': ['Exif', 'GPS'],
+  XMP: ['xap', 'xmp'],
+  'colour profile': ['ICC'],
+  comment: ['study'],
+};
+
+/** The same beginning of a JPEG with all of that before its size. */
+export function jpegWithTags(width: number, height: number): Buffer {
+  const segment = (marker: number, text: string) => {
+    const data = Buffer.from(text, 'latin1');
+    const head = Buffer.from([0xff, marker, 0, 0]);
+    head.writeUInt16BE(data.length + 2, 2);
+    return Buffer.concat([head, data]);
+  };
+  const withExif = jpegHead(width, height, 6);
+  return Buffer.concat([
+    withExif.subarray(0, 2),
+    segment(0xfe, 'taken in the study'),
+    segment(0xe2, 'ICC_PROFILE\0\x01\x01'),
+    segment(0xe1, 'http://ns.adobe.com/xap/1.0/\0<x:xmpmeta/>'),
+    withExif.subarray(2),
+  ]);
+}
+
 /** An Exif block (CIPA DC-008) with the orientation and a place on the globe. */
 function exif(orientation: number): Buffer {
   const entry = (tag: number, type: number, count: number, value: number) => {
