@@ -11,7 +11,7 @@ import { runName, runNameOf } from '../../boards/routing/laid/end-names';
 import { sightWords, viaWords } from '../../boards/routing/laid/remedy-words';
 import type { RouteDifference } from '../../boards/routing/laid/route-differences';
 import type { RunVerdict } from '../../boards/routing/laid/run-verdict';
-import { percent } from '../../boards/routing/laid/run-words';
+import { atLeastPercent, percent } from '../../boards/routing/laid/run-words';
 import type { AllRoutes, RoutingProgress } from '../../boards/routing/search/all-routes';
 import type { Route } from '../../boards/routing/search/reach';
 import { counted } from './list-words';
@@ -51,11 +51,13 @@ export function wayWords(build: Build, route: Route): string {
 }
 
 /** What lies in an opening. */
-export function openingUseWords({ fill, runs, hasRoom }: OpeningUse, names: readonly string[]): string {
+export function openingUseWords({ fill, runs, over }: OpeningUse, names: readonly string[]): string {
   if (runs.length === 0) return 'empty';
-  const limit = percent(fillLimit(runs.length));
-  const said = `${percent(fill)} of the ${limit} that ${counted(runs.length, 'cable')} may fill: ${listed(names)}`;
-  return hasRoom ? said : `too much, ${said}`;
+  const all = runs.length;
+  const { cables, limit } = over ?? { cables: all, limit: fillLimit(all) };
+  const share = over ? `too much, ${atLeastPercent(over.fill)}` : percent(fill);
+  const by = cables < all ? ' by the two thickest alone' : '';
+  return `${share}${by} of the ${percent(limit)} that ${counted(cables, 'cable')} may fill: ${listed(names)}`;
 }
 
 /** How thick what lies along one path is. */

@@ -30,18 +30,32 @@ export function fillLimit(cables: number): number {
   return cables === 2 ? FILL_LIMITS.two : FILL_LIMITS.more;
 }
 
+/** More than the table lets so many of the cables in an opening fill: all of them, or the two thickest. */
+export interface Overfill {
+  readonly cables: number;
+  readonly fill: number;
+  readonly limit: number;
+}
+
 /**
- * True when the cables keep to the table, and so does whatever of them is laid before the others: three may
- * fill 40 %, but then no two of them more than 31 %. Without this a third cable would make room for two.
+ * What the cables in an opening do not keep to of the table; undefined where there is room for them. They keep
+ * to it as well with whatever of them is laid before the others: three may fill 40 %, but then no two of them
+ * more than 31 %. Without this a third cable would make room for two. (One alone may fill more than either.)
  */
+export function overfillOf(opening: Opening, diametersMm: readonly Mm[]): Overfill | undefined {
+  const whole = overBy(opening, diametersMm);
+  if (whole !== undefined || diametersMm.length < 3) return whole;
+  return overBy(opening, [...diametersMm].sort((a, b) => b - a).slice(0, 2));
+}
+
+function overBy(opening: Opening, diametersMm: readonly Mm[]): Overfill | undefined {
+  const [fill, limit] = [fillOf(opening, diametersMm), fillLimit(diametersMm.length)];
+  return fill > limit + FILL_ROUNDING ? { cables: diametersMm.length, fill, limit } : undefined;
+}
+
+/** True when the cables keep to the table. */
 export function roomFor(opening: Opening, diametersMm: readonly Mm[]): boolean {
-  const [first, second, ...others] = [...diametersMm].sort((a, b) => b - a);
-  if (first === undefined) return true;
-  const keeps = (cables: readonly Mm[]) =>
-    fillOf(opening, cables) <= fillLimit(cables.length) + FILL_ROUNDING;
-  if (!keeps([first])) return false;
-  if (second === undefined) return true;
-  return keeps([first, second]) && (others.length === 0 || keeps([first, second, ...others]));
+  return overfillOf(opening, diametersMm) === undefined;
 }
 
 /** Why a cable alone does not go through an opening. */

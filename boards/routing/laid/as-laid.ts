@@ -3,7 +3,7 @@ import { grouped } from '../../base/grouped';
 import type { Build } from '../../document/build';
 import { routesOf } from '../../document/lookup';
 import type { Opening } from '../../document/tray';
-import { fillOf, type NoPassage, passageProblem, roomFor } from '../fill/fill';
+import { fillOf, type NoPassage, type Overfill, overfillOf, passageProblem } from '../fill/fill';
 import type { Cable, Laying } from '../fill/laying';
 import type { FoundRoute } from '../search/least-routes';
 import { kindOf, type Route, routeFrom } from '../search/reach';
@@ -38,8 +38,8 @@ export interface OpeningUse {
   /** Ids of the runs. */
   readonly runs: readonly string[];
   readonly fill: number;
-  /** By the fill table. */
-  readonly hasRoom: boolean;
+  /** What they do not keep to of the fill table, where there is too little room for them. */
+  readonly over?: Overfill;
 }
 
 export interface AsLaid {
@@ -161,11 +161,12 @@ function usesOf(laying: Laying, runs: readonly LaidRun[]): readonly OpeningUse[]
   return laying.openings.map((opening) => {
     const through = passing.get(opening.id) ?? [];
     const diameters = through.map(({ diameterMm }) => diameterMm);
+    const over = overfillOf(opening, diameters);
     return {
       opening,
       runs: through.map(({ id }) => id),
       fill: fillOf(opening, diameters),
-      hasRoom: roomFor(opening, diameters),
+      ...(over && { over }),
     };
   });
 }

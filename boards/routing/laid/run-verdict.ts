@@ -31,5 +31,5 @@ export function verdictOf(laid: AsLaid, { state }: LaidRun): RunVerdict {
 
 const overfull = byIdentity(
   ({ openings }: AsLaid): ReadonlySet<string> =>
-    new Set(openings.filter(({ hasRoom }) => !hasRoom).map(({ opening }) => opening.id)),
+    new Set(openings.filter(({ over }) => over !== undefined).map(({ opening }) => opening.id)),
 );

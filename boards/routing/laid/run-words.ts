@@ -85,7 +85,7 @@ export function openingName(build: Build, id: string): string {
 }
 
 /** What is over a limit, rounded up, so that it does not read as the limit itself. */
-function atLeastPercent(share: number): string {
+export function atLeastPercent(share: number): string {
   return percent(Math.ceil(share * 100 - 1e-9) / 100);
 }
 

@@ -19,13 +19,13 @@ export function OpeningsSection() {
   const laid = asLaid(build);
   if (laid === undefined || laid.runs.length === 0 || laid.openings.length === 0) return null;
   const names = new Map(laid.runs.map(({ id, lead, run }) => [id, runName(build, lead, run)]));
-  const full = laid.openings.filter(({ hasRoom }) => !hasRoom).length;
+  const full = laid.openings.filter(({ over }) => over !== undefined).length;
   return (
     <Fold title={full > 0 ? `Openings, ${full} overfull` : 'Openings'}>
       <ul className="known-list">
         {laid.openings.map((use) => (
           <li key={use.opening.id}>
-            {!use.hasRoom && <SeveritySign severity="fault" spoken />}
+            {use.over && <SeveritySign severity="fault" spoken />}
             <Button
               kind="link"
               onPress={() =>

@@ -5,6 +5,7 @@ import {
   fillLimit,
   fillOf,
   openAreaMm2,
+  overfillOf,
   passageProblem,
   roomFor,
 } from '../../../../boards/routing/fill/fill';
@@ -44,6 +45,8 @@ describe('the fill of an opening', () => {
     const [thick, thin] = [20 * Math.sqrt(0.18), 1];
     expect(fillOf(round, [thick, thick, thin])).toBeLessThan(0.4);
     expect(roomFor(round, [thick, thick, thin])).toBe(false);
+    const over = { cables: 2, fill: fillOf(round, [thick, thick]), limit: 0.31 };
+    expect(overfillOf(round, [thin, thick, thick])).toEqual(over);
   });
 
   it('leaves room for any of the cables where it has room for all, whatever their order', () => {
