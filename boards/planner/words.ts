@@ -2,6 +2,7 @@ import { capital } from '../base/capital';
 import { listed } from '../base/listed';
 import type { Build, Seat } from '../document/build';
 import { leadOf, leadsOf } from '../document/lookup';
+import { seenTurn } from '../document/seen-turn';
 import { pinsUnderSeat } from '../findings/about';
 import { partOfLead, pinsOf, plugText } from '../findings/words/names';
 import { moveContactText, splitText } from '../findings/words/remedies';
@@ -56,7 +57,7 @@ export function seatWords(build: Build, seat: Seat): string {
     180: ', turned by half',
     270: ', turned a quarter to the left',
   };
-  return `${capital(plugText(build, seat))} on ${pinsOf(build, pinsUnderSeat(build, seat))}${turned[seat.turn]}.`;
+  return `${capital(plugText(build, seat))} on ${pinsOf(build, pinsUnderSeat(build, seat))}${turned[seenTurn(build, seat)]}.`;
 }
 
 /** What the plan does with one plug: "Move POWER SW from pins 1 and 3 to pins 6 and 8 of F_PANEL." */

@@ -6,7 +6,7 @@ import { properSeats } from '../../boards/fit/proper-seats';
 import { plugTitleOf, seatAt } from '../areas/wire/placing/hand';
 import { Window } from '../look/window';
 import { counted } from '../words/list-words';
-import { meetingWords, seatWords, turnWords } from '../words/seat-words';
+import { meetingWords, seatTurnWords, seatWords } from '../words/seat-words';
 import { useBuild, useWorkbench } from '../workbench';
 import { type SearchEntry, SearchList } from './search-list';
 
@@ -21,7 +21,7 @@ export function PlacesDialog({ plug, onClose }: PlacesDialogProps) {
   const build = useBuild();
   const places = useMemo(() => rankedPlaces(build, plug), [build, plug]);
   const entries = places.map(({ seat, right }): SearchEntry => {
-    const turn = turnWords(seat.turn);
+    const turn = seatTurnWords(build, seat);
     return {
       id: seatKey(seat),
       title: `${seatWords(build, seat)}${turn === '' ? '' : `, ${turn}`}`,

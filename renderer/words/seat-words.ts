@@ -2,6 +2,7 @@ import { listed } from '../../boards/base/listed';
 import type { Build, Seat } from '../../boards/document/build';
 import { anyConnectorOf, leadOf, plugOf } from '../../boards/document/lookup';
 import { connectorName } from '../../boards/document/names';
+import { seenTurn } from '../../boards/document/seen-turn';
 import type { Landing } from '../../boards/fit/fit';
 import { landingsOf } from '../../boards/fit/landing';
 import { signalOf } from '../../boards/signals/signals';
@@ -49,7 +50,7 @@ function contactsOf(build: Build, seat: Seat): readonly Landing[] {
   return contacts.length > 0 ? contacts : landings;
 }
 
-/** "turned a quarter right", or nothing when the plug lies straight. */
+/** "turned a quarter right", or nothing when it lies straight. */
 export function turnWords(turn: Seat['turn']): string {
   switch (turn) {
     case 0:
@@ -61,4 +62,9 @@ export function turnWords(turn: Seat['turn']): string {
     case 270:
       return 'turned a quarter to the left';
   }
+}
+
+/** The same of a plug, as the board lies before the eyes. */
+export function seatTurnWords(build: Build, seat: Seat): string {
+  return turnWords(seenTurn(build, seat));
 }

@@ -1,8 +1,7 @@
 import { capital } from '../../base/capital';
 import { listed } from '../../base/listed';
-import { addTurns } from '../../base/units';
 import type { Build } from '../../document/build';
-import { SIDES, type Side } from '../../document/connector';
+import type { Side } from '../../document/connector';
 import { anyConnectorOf, unitWith } from '../../document/lookup';
 import { connectorName } from '../../document/names';
 import { overhangWords, refusalWords } from '../../fit/fit-words';
@@ -83,8 +82,8 @@ function inView(build: Build, connector: string, side: Side): string {
   const turn = anyConnectorOf(build, connector)?.place.turn ?? 0;
   // Only the board is turned and mirrored with the view; a unit is drawn as it is described.
   const view = unitWith(build, connector) ? AS_DESCRIBED : build.view;
-  const seen = turnedSide(side, addTurns(turn, view.turn));
-  const across = seen === 'left' || seen === 'right';
-  const mirrored = SIDES[(SIDES.indexOf(seen) + 2) % 4] ?? seen;
-  return DIRECTIONS[view.mirrored && across ? mirrored : seen];
+  const onBoard = turnedSide(side, turn);
+  // As it is drawn: the mirror comes first, and a turn of the view is then clockwise before the eyes.
+  const mirrored = view.mirrored && isAlong(onBoard) ? turnedSide(onBoard, 180) : onBoard;
+  return DIRECTIONS[turnedSide(mirrored, view.turn)];
 }

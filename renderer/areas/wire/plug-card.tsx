@@ -4,7 +4,7 @@ import { doCommand } from '../../do-command';
 import { Button } from '../../look/button';
 import { chosenPlug } from '../../store/session';
 import { markWords, plugTitle, plugWords } from '../../words/plug-words';
-import { seatWords, turnWords } from '../../words/seat-words';
+import { seatTurnWords, seatWords } from '../../words/seat-words';
 import { useBuild, useSession, useWorkbench } from '../../workbench';
 import { carry } from './placing/hand';
 import { PlugDrawing } from './plug-drawing';
@@ -30,7 +30,7 @@ function Chosen({ plug: ref }: { readonly plug: PlugRef }) {
   const plug = plugOf(build, ref);
   if (!lead || !plug) return null;
   const seat = seatOf(build, ref);
-  const turn = seat ? turnWords(seat.turn) : '';
+  const turn = seat ? seatTurnWords(build, seat) : '';
   return (
     <>
       <div className="plug-card-head">

@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { gridIndex } from '../../../boards/document/numbering';
+import { orientationOf, oriented } from '../../../boards/drawing/orientation';
 import { findingsOf } from '../../../boards/findings/findings';
 import { RULES } from '../../../boards/findings/rules/index';
 import { wordsOf } from '../../../boards/findings/words';
+import { cellCentre } from '../../../boards/fit/geometry';
 import { demo } from './demo';
 import { EXAMPLES } from './examples';
 import { Bench } from './harness';
@@ -68,9 +71,44 @@ describe('a direction is told as the board lies in front of the person', () => {
     [{ turn: 180, mirrored: false }, 'column to the right'],
     [{ turn: 270, mirrored: false }, 'column down'],
     [{ turn: 0, mirrored: true }, 'column to the right'],
-    [{ turn: 90, mirrored: true }, 'column up'],
+    [{ turn: 90, mirrored: true }, 'column down'],
+    [{ turn: 180, mirrored: true }, 'column to the left'],
+    [{ turn: 270, mirrored: true }, 'column up'],
   ] as const)('%o: %s', (view, direction) => {
     const seen = new Bench(EXAMPLES.shifted.build).with({ view });
     expect(wordsOf(seen.finding('shifted'), seen.build).reason).toContain(`one ${direction}.`);
   });
+
+  // What is drawn is the measure: where the one pin stands in the drawing, seen from the other.
+  const turns = [0, 90, 180, 270] as const;
+  test.each(
+    turns.flatMap((place) =>
+      turns.flatMap((turn) => [false, true].map((mirrored) => ({ place, turn, mirrored }))),
+    ),
+  )(
+    'it points as it is drawn: connector at $place, view at $turn, mirrored $mirrored',
+    ({ place, ...view }) => {
+      const { board } = EXAMPLES.shifted.build;
+      const connectors = board.connectors.map((each) => ({ ...each, place: { ...each.place, turn: place } }));
+      const seen = new Bench(EXAMPLES.shifted.build).with({ view, board: { ...board, connectors } });
+      const [panel] = connectors;
+      const drawn = (pin: string) => {
+        const cell = panel && gridIndex(panel.grid).cellOf(pin);
+        if (!panel || !cell) throw new Error(`No pin ${pin}`);
+        const { xMm, yMm } = cellCentre(panel, cell);
+        return oriented(orientationOf(view), { x: xMm, y: yMm });
+      };
+      // The plug is on pins 3 and 5, its place is 1 and 3.
+      const [now, there] = [drawn('3'), drawn('1')];
+      const [right, down] = [there.x - now.x, there.y - now.y].map(Math.round);
+      const direction = right
+        ? right > 0
+          ? 'to the right'
+          : 'to the left'
+        : (down ?? 0) > 0
+          ? 'down'
+          : 'up';
+      expect(wordsOf(seen.finding('shifted'), seen.build).reason).toContain(`one column ${direction}.`);
+    },
+  );
 });

@@ -7,7 +7,7 @@ import { readProblemWords, saveProblemWords } from '../../../renderer/words/host
 import { counted } from '../../../renderer/words/list-words';
 import { plugTitle, plugWords } from '../../../renderer/words/plug-words';
 import { pointedWords } from '../../../renderer/words/pointed-words';
-import { seatWords } from '../../../renderer/words/seat-words';
+import { seatTurnWords, seatWords } from '../../../renderer/words/seat-words';
 import { countsWords, worst } from '../../../renderer/words/severity-words';
 import { whenWords } from '../../../renderer/words/time-words';
 import { POWER_SWITCH, wiredBuild } from '../stand-in';
@@ -42,6 +42,16 @@ test('every seat of the demo is told by its connector and pins', () => {
   const said = build.seats.map((seat) => plain(seatWords(build, seat)));
   expect(said).toContain('PANEL, pins 6 and 8');
   expect(said.filter((words) => !/, (all |\d+ )?pins?/.test(words))).toEqual([]);
+});
+
+test('a quarter turn is told as it is seen: in the mirror image of the board the other way', () => {
+  const seat = { lead: 'drive-led', plug: 'plug', connector: 'panel', at: [0, 0], turn: 90 } as const;
+  const told = (mirrored: boolean) =>
+    seatTurnWords({ ...build, view: { ...build.view, mirrored } }, { ...seat, at: [0, 0] });
+  expect([told(false), told(true)]).toEqual([
+    'turned a quarter to the right',
+    'turned a quarter to the left',
+  ]);
 });
 
 describe('what is under the pointer', () => {

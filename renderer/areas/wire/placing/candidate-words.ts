@@ -2,7 +2,7 @@ import type { Build, Seat } from '../../../../boards/document/build';
 import type { Finding } from '../../../../boards/findings/finding';
 import { wordsOf } from '../../../../boards/findings/words';
 import { overhangWords, refusalWords } from '../../../../boards/fit/fit-words';
-import { meetingWords, seatWords, turnWords } from '../../../words/seat-words';
+import { meetingWords, seatTurnWords, seatWords } from '../../../words/seat-words';
 import { SEVERITY_WORDS } from '../../../words/severity-words';
 import type { Preview } from './preview';
 
@@ -11,7 +11,7 @@ const READ_OUT = 3;
 
 /** "PANEL, pins 6 and 8, turned by half: power switch and ground." */
 export function placeWords(build: Build, seat: Seat): string {
-  const turn = turnWords(seat.turn);
+  const turn = seatTurnWords(build, seat);
   return `${seatWords(build, seat)}${turn === '' ? '' : `, ${turn}`}: ${meetingWords(build, seat)}.`;
 }
 
