@@ -28,6 +28,12 @@ export function wrongLegs(part: SeatedPart): readonly Leg[] {
   return knownLegs(part).filter((leg) => !couldSuit(part.kind, leg));
 }
 
+/** The wires that a finding about a part's place is about: the wrong ones, or all where none is wrong by itself. */
+export function legsAtFault(part: SeatedPart): readonly Leg[] {
+  const wrong = wrongLegs(part);
+  return wrong.length > 0 ? wrong : part.legs;
+}
+
 /** The jobs whose pins a part's wires lie on. Shared rails and grounds without a job count for none. */
 export function jobsUnder(part: SeatedPart): readonly Job[] {
   return [...new Set(knownLegs(part).flatMap((leg) => jobAt(leg) ?? []))];

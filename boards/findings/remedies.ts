@@ -7,7 +7,7 @@ import type { CheckContext } from './context';
 import type { Remedy } from './finding';
 import { narrowingRemedies } from './narrowing';
 import { nearestSeats } from './nearest-seats';
-import { placementOf, wrongLegs } from './placement';
+import { legsAtFault, placementOf } from './placement';
 import type { Leg, SeatedPart } from './seated-part';
 import { tooWideFor } from './too-wide';
 import { clearText, leaveOffText, moveText, onePortText, stuckText, takeOffText } from './words/remedies';
@@ -40,8 +40,7 @@ function workedOut(context: CheckContext, ref: PlugRef): readonly Remedy[] {
 
 /** The remedies for the plugs that a part's wires lie wrong in; for all of its plugs where none does by itself. */
 export function remediesForPart(context: CheckContext, part: SeatedPart): readonly Remedy[] {
-  const wrong = wrongLegs(part);
-  const refs = plugsOf(wrong.length > 0 ? wrong : part.legs);
+  const refs = plugsOf(legsAtFault(part));
   // Single plugs of one port have to go to the same port: which, is for the person to choose.
   if (plugsOf(part.legs).length > 1 && portsOf(part.legs).size > 0)
     return [{ text: onePortText(part.kind.name) }];

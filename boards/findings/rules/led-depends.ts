@@ -5,6 +5,7 @@ import type { FindingOf } from '../finding';
 import { placementOf } from '../placement';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
+import { pairsOf } from '../seated-part';
 
 /**
  * An LED on its own pins still needs enough current: which resistor a board has is seldom printed.
@@ -19,6 +20,8 @@ export const ledDepends: Rule<'led-depends'> = {
   check: (context) =>
     context.parts.flatMap((part): readonly FindingOf<'led-depends'>[] => {
       if (part.kind.job === 'message-led' || placementOf(part) !== 'right') return [];
+      // With one wire in the air it is dark on every board, and that is told by the plug.
+      if (pairsOf(part).length === 0) return [];
       const lamp = lampOf(context.circuit, part.lead.id, part.part);
       const glow = lamp && brighterGlow(lamp, BUSY);
       if (!glow || glow.least === 'lit') return [];

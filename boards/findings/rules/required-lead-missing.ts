@@ -5,6 +5,7 @@ import type { CheckContext } from '../context';
 import type { FindingOf } from '../finding';
 import { remediesFor } from '../remedies';
 import type { Rule } from '../rule';
+import { pairsOf } from '../seated-part';
 
 const JOB = 'power-switch';
 
@@ -12,7 +13,8 @@ const JOB = 'power-switch';
  * A machine whose board has power switch pins needs a switch on them to be started.
  *
  * Good: the power switch lead on its pins, or set aside on purpose.
- * Bad: it lies beside the board: nothing would happen on a press. No lead of the case has one: a doubt.
+ * Bad: it lies beside the board, or one of its two single plugs does: nothing would happen on a press. No lead of
+ * the case has one: a doubt.
  */
 export const requiredLeadMissing: Rule<'required-lead-missing'> = {
   id: 'required-lead-missing',
@@ -21,9 +23,12 @@ export const requiredLeadMissing: Rule<'required-lead-missing'> = {
   check: (context): readonly FindingOf<'required-lead-missing'>[] => {
     const inputs = inputsOf(context);
     const leads = leadsOf(context.build).filter(hasPowerSwitch);
-    if (inputs.length === 0 || context.parts.some(({ kind }) => kind.job === JOB)) return [];
+    const seated = context.parts.filter(({ kind }) => kind.job === JOB);
+    if (inputs.length === 0 || seated.some((part) => pairsOf(part).length > 0)) return [];
     if (leads.some(({ setAside }) => setAside)) return [];
     const plug = context.loose.find(({ lead }) => leads.includes(lead))?.ref;
+    // It sits, with a wire over no pin: contact-off-pins tells that.
+    if (plug === undefined && seated.length > 0) return [];
     return [
       {
         code: 'required-lead-missing',

@@ -1,7 +1,7 @@
 import { atPart, partOnPins } from '../about';
 import { astrayOf } from '../astray';
 import type { FindingOf } from '../finding';
-import { placementOf, wrongLegs } from '../placement';
+import { legsAtFault, placementOf } from '../placement';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
 
@@ -23,7 +23,7 @@ export const wrongPins: Rule<'wrong-pins'> = {
           code: 'wrong-pins',
           severity: 'fault',
           ...atPart(part),
-          data: partOnPins(part, wrongLegs(part)),
+          data: partOnPins(part, legsAtFault(part)),
           remedies: remediesForPart(context, part),
         },
       ];

@@ -19,6 +19,23 @@ describe('an LED on its own pins', () => {
     expect(fed(1_000_000).finding('led-depends').data.least).toBe('dark');
   });
 
+  // No current flows through one wire: the circuit has no way round.
+  test('with one of two single plugs on its pin nothing is said of brightness, nor that its place is not free', () => {
+    const half = bench()
+      .header('panel-2x5', 'panel')
+      .lead('power-led-singles', 'power')
+      .seat('power', 'panel', '2', { plug: 'plus' });
+    expect(half.codes('power')).toEqual(['lead-left-over']);
+  });
+
+  test('a plug that hangs over with both of its wires is told by the plug alone', () => {
+    const over = bench()
+      .header('panel-2x5', 'panel')
+      .lead('drive-led-1x4', 'drive')
+      .seat('drive', 'panel', [1, -2]);
+    expect(over.codes('drive')).toEqual(['contact-off-pins']);
+  });
+
   test('behind anything usual it is lit, and nothing is said', () => {
     expect(fed(330).codes('drive')).toEqual([]);
   });

@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import type { Lead } from '../../../../boards/document/lead';
 import { bench } from '../harness';
+
+const SINGLES: Partial<Lead> = {
+  parts: [{ id: 'switch', kind: 'power-switch' }],
+  wires: [
+    { from: 'switch.a', to: 'plus.1', colour: 'green' },
+    { from: 'switch.b', to: 'minus.1', colour: 'white' },
+  ],
+};
 
 describe('no power switch on the board', () => {
   // Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.2.2.4: the power switch on pins 6 and 8.
@@ -15,6 +24,24 @@ describe('no power switch on the board', () => {
       data: { plug: { lead: 'power', plug: 'plug' }, job: 'power-switch' },
       remedies: [{ command: { name: 'seat-plug', args: { connector: 'panel', at: [0, 2] } } }],
     });
+  });
+
+  // A switch closes nothing while one of its wires hangs in the air: common practice, no source.
+  test('one of two single plugs on its pin, the other beside the board: the same fault', () => {
+    const build = board
+      .lead('power-led-singles', 'power', SINGLES)
+      .seat('power', 'panel', '6', { plug: 'plus' });
+    expect(build.finding('required-lead-missing')).toMatchObject({
+      severity: 'fault',
+      data: { plug: { lead: 'power', plug: 'minus' } },
+    });
+    expect(build.seat('power', 'panel', '8', { plug: 'minus' }).codes()).toEqual([]);
+  });
+
+  test('seated over the edge, with one wire on no pin, that is what is told', () => {
+    const build = board.lead('power-switch-1x2', 'power').seat('power', 'panel', '9', { turn: 270 });
+    expect(build.codes()).toContain('contact-off-pins');
+    expect(build.codes()).not.toContain('required-lead-missing');
   });
 
   test('no lead has a power switch: a doubt', () => {

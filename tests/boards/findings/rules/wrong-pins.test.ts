@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { wordsOf } from '../../../../boards/findings/words';
 import { bench } from '../harness';
 
 describe('the right header and the wrong pins of it', () => {
@@ -29,5 +30,25 @@ describe('the right header and the wrong pins of it', () => {
 
   test('each on its own pin is right', () => {
     expect(singles('3', '5').codes()).toEqual([]);
+  });
+
+  // Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.2.2.4: the switch joins its input to ground.
+  test('a switch from one ground to another: each wire could be there, so both are named', () => {
+    const build = bench()
+      .header('panel-2x5', 'panel', { '3': { signal: 'ground' } })
+      .lead('power-led-singles', 'power', {
+        parts: [{ id: 'switch', kind: 'power-switch' }],
+        wires: [
+          { from: 'switch.a', to: 'plus.1', colour: 'green' },
+          { from: 'switch.b', to: 'minus.1', colour: 'white' },
+        ],
+      })
+      .seat('power', 'panel', '8', { plug: 'plus' })
+      .seat('power', 'panel', '3', { plug: 'minus' });
+    const finding = build.finding('wrong-pins');
+    expect(finding.data.meetings.map(({ pin }) => pin.pin)).toEqual(['8', '3']);
+    expect(wordsOf(finding, build.build).reason.replaceAll('\u00a0', ' ')).toContain(
+      'POWER has the first leg on pin 8 (ground) and the second leg on pin 3 (ground) of PANEL.',
+    );
   });
 });
