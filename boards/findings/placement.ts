@@ -3,6 +3,7 @@ import { couldSuit, verdictOf } from '../fit/match';
 import type { PartKind } from '../signals/part-kind';
 import { isLed, isSwitch } from '../signals/part-traits';
 import type { Job } from '../signals/signal';
+import { type SignalId, signalOf } from '../signals/signals';
 import { across } from './across';
 import { jobAt, type Leg, pairsOf, type SeatedPart } from './seated-part';
 
@@ -15,8 +16,15 @@ type Placement = 'right' | 'reversed' | 'ports-mixed' | 'wrong';
  */
 export const placementOf = byIdentity((part: SeatedPart): Placement => {
   const verdict = verdictOf(part.kind, knownLegs(part));
+  if (verdict === 'reversed' && part.kind.reversed === 'harm' && !hasSupply(part)) return 'wrong';
   return verdict === 'unknown' ? 'wrong' : verdict;
 });
+
+/** Without a wire of its supply a port is not fed, nor the wrong way round: its wires are only exchanged. */
+function hasSupply({ legs }: SeatedPart): boolean {
+  const isSupply = (id: SignalId) => signalOf(id).nature === 'supply';
+  return legs.some(({ id, terminal }) => isSupply(id) || terminal.wants.some(isSupply));
+}
 
 /** The wires of a part on pins whose meaning the sheet gives. */
 function knownLegs({ legs }: SeatedPart): readonly Leg[] {

@@ -14,6 +14,11 @@ export function isSwitch(kind: PartKind): boolean {
   return kind.path === 'closes-when-pressed' || (kind.path === 'one-way' && !isLed(kind));
 }
 
+/** A switch that something keeps closed for long, a lid that is off or a turned key, and no finger. */
+export function staysClosed({ job }: PartKind): boolean {
+  return job === 'case-open' || job === 'key-lock';
+}
+
 export function isFan({ job }: PartKind): boolean {
   return job === 'fan';
 }

@@ -19,8 +19,10 @@ export const STANDBY_MOST_AMPS: Amps = 3;
 /** The minimum of +5 V standby in an older supply design guide, v0.9 (read in secondary). */
 export const STANDBY_OLD_AMPS: Amps = 0.72;
 
-/** A supply pin of a socket at the front. */
+/** A supply pin of a socket at the front; one socket may have several. */
 interface SuppliedPin {
+  /** The same for all pins of one socket. */
+  readonly port: string;
   readonly connector: string;
   readonly pin: string;
   readonly signal: SignalId;
@@ -44,7 +46,9 @@ export function standbyLoad(circuit: Circuit, pins: readonly SuppliedPin[]): Sta
     ({ connector, pin, signal }) =>
       hasWakeJumper(signal) && (circuit.volts(pinNode(connector, pin), RESTING, USUAL) ?? 0) > 1,
   );
+  // A Type-C socket has its supply on three pins, and takes no more for it.
+  const ports = [...new Map(live.map((each) => [each.port, each])).values()];
   const sum = (load: 'unit' | 'full') =>
-    live.reduce((amps, { signal }) => amps + (PORT_AMPS[signal]?.[load] ?? 0), 0);
-  return { ports: live.length, leastAmps: sum('unit'), amps: sum('full') };
+    ports.reduce((amps, { signal }) => amps + (PORT_AMPS[signal]?.[load] ?? 0), 0);
+  return { ports: ports.length, leastAmps: sum('unit'), amps: sum('full') };
 }

@@ -1,15 +1,16 @@
+import type { Circuit } from '../../circuit/circuit';
 import { type MachineState, RESTING, RUNNING } from '../../circuit/machine-state';
 import { inputVolts } from '../../circuit/readings/inputs';
 import { levelOf } from '../../circuit/readings/level';
-import { isSwitch } from '../../signals/part-traits';
+import { isSwitch, staysClosed } from '../../signals/part-traits';
 import type { Job } from '../../signals/signal';
 import { atPart, nodeOf, partOnPins } from '../about';
-import type { CheckContext } from '../context';
 import type { FindingOf } from '../finding';
 import { placementOf } from '../placement';
 import { remediesForPart, remediesForStuck } from '../remedies';
 import type { Rule } from '../rule';
 import type { Leg, SeatedPart } from '../seated-part';
+import { circuitWhenClosed } from '../when-closed';
 
 /** The inputs that a person presses, and when each is listened to. */
 const LISTENED: Readonly<Partial<Record<Job, MachineState>>> = {
@@ -24,7 +25,7 @@ const LISTENED: Readonly<Partial<Record<Job, MachineState>>> = {
  *
  * Good: a speaker between the speaker pins.
  * Bad: a speaker on the power switch pins: the machine would start by itself and go off after some seconds.
- * So would it with a power switch that is stuck.
+ * So would it with a power switch that is stuck, and with the switch of the lid there while the lid is off.
  */
 export const inputHeld: Rule<'input-held'> = {
   id: 'input-held',
@@ -33,7 +34,8 @@ export const inputHeld: Rule<'input-held'> = {
   check: (context) =>
     context.parts.flatMap((part): readonly FindingOf<'input-held'>[] => {
       const stuck = part.part.condition === 'stuck';
-      const held = isSwitch(part.kind) && !stuck ? undefined : firstHeld(context, part);
+      const opens = isSwitch(part.kind) && !stuck && !isHolding(part);
+      const held = opens ? undefined : firstHeld(circuitWhenClosed(context, part), part);
       if (!held) return [];
       return [
         {
@@ -50,7 +52,12 @@ export const inputHeld: Rule<'input-held'> = {
     }),
 };
 
-function firstHeld({ circuit }: CheckContext, { legs }: SeatedPart) {
+/** The switch of a lid or a lock, anywhere but on its own pins. */
+function isHolding(part: SeatedPart): boolean {
+  return staysClosed(part.kind) && placementOf(part) !== 'right';
+}
+
+function firstHeld(circuit: Circuit, { legs }: SeatedPart) {
   for (const leg of legs) {
     const job = listenedJob(leg);
     const state = job && LISTENED[job];

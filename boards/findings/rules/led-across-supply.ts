@@ -1,3 +1,4 @@
+import type { Volts } from '../../base/units';
 import { RUNNING } from '../../circuit/machine-state';
 import { brighterGlow, lampOf } from '../../circuit/readings/lamps';
 import { isLed } from '../../signals/part-traits';
@@ -7,6 +8,9 @@ import type { FindingOf } from '../finding';
 import { placementOf } from '../placement';
 import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
+
+/** Less than this backwards is what two pins on one supply differ by. */
+const NO_VOLTS: Volts = 0.5;
 
 /**
  * An LED needs the series resistor that the board puts before its own LED pins, and no bare supply.
@@ -30,6 +34,9 @@ export const ledAcrossSupply: Rule<'led-across-supply'> = {
       const lamp = lampOf(context.circuit, part.lead.id, part.part);
       if (!lamp) return [];
       const { amps, usual } = brighterGlow(lamp, RUNNING);
+      const reverseVolts = usual === 'dark' ? lamp.reverseVolts(RUNNING) : 0;
+      // Both ends pulled to the same supply: nothing flows, and nothing is across it.
+      if (usual === 'dark' && reverseVolts < NO_VOLTS) return [];
       return [
         {
           code: 'led-across-supply',
@@ -39,7 +46,7 @@ export const ledAcrossSupply: Rule<'led-across-supply'> = {
             ...partOnPins(part),
             volts: found.volts,
             amps,
-            reverseVolts: usual === 'dark' ? lamp.reverseVolts(RUNNING) : 0,
+            reverseVolts,
           },
           remedies: remediesForPart(context, part),
         },

@@ -16,7 +16,11 @@ export const standbyOverload: Rule<'standby-overload'> = {
     const legs = parts.flatMap((part) => part.legs.filter(({ signal }) => signal.nature === 'supply'));
     const load = standbyLoad(
       circuit,
-      legs.map((leg) => ({ ...pinRefOf(leg), signal: leg.id })),
+      legs.map((leg) => ({
+        ...pinRefOf(leg),
+        signal: leg.id,
+        port: `${leg.joint.lead.id} ${leg.joint.part?.id}`,
+      })),
     );
     if (load.amps <= STANDBY_MOST_AMPS) return [];
     return [

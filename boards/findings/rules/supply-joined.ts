@@ -8,6 +8,7 @@ import { remediesForPart } from '../remedies';
 import type { Rule } from '../rule';
 import type { SeatedPart } from '../seated-part';
 import { tripAt } from '../trip';
+import { circuitWhenClosed } from '../when-closed';
 
 /**
  * A part with two wires must not join a supply to ground, to another supply or to a signal.
@@ -25,6 +26,7 @@ export const supplyJoined: Rule<'supply-joined'> = {
       if (placementOf(part) !== 'wrong') return [];
       const found = worstSupplied(part, ({ kind, low }) => wouldHarm(part, kind, low.signal.nature));
       if (!found) return [];
+      const circuit = circuitWhenClosed(context, part);
       return [
         {
           code: 'supply-joined',
@@ -34,8 +36,8 @@ export const supplyJoined: Rule<'supply-joined'> = {
             ...partOnPins(part),
             volts: found.volts,
             other: found.low.id,
-            ...partLoad(context.circuit, part.lead, part.part.id),
-            ...tripAt(context, found.high),
+            ...partLoad(circuit, part.lead, part.part.id),
+            ...tripAt({ circuit }, found.high),
           },
           remedies: remediesForPart(context, part),
         },

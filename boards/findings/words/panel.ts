@@ -6,7 +6,7 @@ import { CONTACT_MOST_AMPS } from '../../circuit/readings/wire-loads';
 import type { Build } from '../../document/build';
 import { connectorName } from '../../document/names';
 import { jobName } from '../../signals/job-names';
-import { isSwitch } from '../../signals/part-traits';
+import { isSwitch, staysClosed } from '../../signals/part-traits';
 import type { Job } from '../../signals/signal';
 import type { FindingOf } from '../finding';
 import type { Said, WordsFor } from './finding-words';
@@ -78,6 +78,9 @@ export const PANEL_WORDS: WordsFor<
   'input-held': (finding, build) => {
     const { job, volts, certain } = finding.data;
     const held = HELD[job];
+    const kind = kindOf(finding, build);
+    const closed = staysClosed(kind) && partOf(finding, build).condition === undefined;
+    const title = held?.title ?? `The ${jobName(job)} input would be held all the time.`;
     const level = `With no button pressed the input is at ${voltsSpanText(volts)}`;
     if (!certain) {
       return {
@@ -86,7 +89,7 @@ export const PANEL_WORDS: WordsFor<
       };
     }
     return {
-      title: held?.title ?? `The ${jobName(job)} input would be held all the time.`,
+      title: closed ? title.replace(/( all the time)?\.$/, ` while the ${kind.name} is closed.`) : title,
       reason: `${where(finding, build)} ${level}. ${held?.because ?? 'It joins that input to ground'}.`,
     };
   },
@@ -116,8 +119,9 @@ export const PANEL_WORDS: WordsFor<
 
   'supply-joined': (finding, build) => {
     const { volts, other, amps, watts, tripAmps } = finding.data;
-    const opens = isSwitch(kindOf(finding, build)) && partOf(finding, build).condition !== 'stuck';
-    const when = opens ? ' when it is pressed' : '';
+    const kind = kindOf(finding, build);
+    const opens = isSwitch(kind) && partOf(finding, build).condition !== 'stuck';
+    const when = !opens ? '' : staysClosed(kind) ? ' while it is closed' : ' when it is pressed';
     return other === 'ground'
       ? {
           title: `${partName(finding, build)} would short ${voltsText(volts)} to ground${when}.`,

@@ -74,7 +74,7 @@ export const PORT_WORDS: WordsFor<
 
   'standby-overload': ({ data: { leastAmps, amps, mostAmps, oldMostAmps, ports } }) => ({
     title: 'Full front sockets could overload the standby supply.',
-    reason: `While the machine is off, ${ports} supply pins of the front sockets are live. Their ports may draw ${ampsText(leastAmps)} to ${ampsText(amps)} together; +5\u00a0V standby is often rated ${ampsText(mostAmps)}, on old supplies as little as ${ampsText(oldMostAmps)}. Boards with a wake jumper can lay such sockets on the main supply instead.`,
+    reason: `While the machine is off, ${ports} ports at the front are live. They may draw ${ampsText(leastAmps)} to ${ampsText(amps)} together; +5\u00a0V standby is often rated ${ampsText(mostAmps)}, on old supplies as little as ${ampsText(oldMostAmps)}. Boards with a wake jumper can lay such sockets on the main supply instead.`,
   }),
 
   'supply-on-wire': (finding, build) => ({

@@ -4,8 +4,9 @@ import type { NodeName } from '../../circuit/device';
 import { type Element, pinIn, pinNode } from '../../circuit/elements';
 import { type Button, type MachineState, RESTING } from '../../circuit/machine-state';
 import type { Build } from '../../document/build';
-import type { CONDITIONS, Lead, Part, Wire } from '../../document/lead';
+import type { CONDITIONS, Part, Wire } from '../../document/lead';
 import { anyConnectorOf, type PinRef } from '../../document/lookup';
+import { withLead, withPart } from '../../document/with-part';
 import type { Leg, SeatedPart } from '../../findings/seated-part';
 import { pairsOf, seatedPartsOf } from '../../findings/seated-part';
 import { jointsOf } from '../../fit/joints';
@@ -191,19 +192,6 @@ function withCause(build: Build, { lead, part }: SeatedPart, cause: Cause): Buil
     case 'turned':
       return withLead(build, { ...lead, wires: lead.wires.map((wire) => exchanged(wire, part)) });
   }
-}
-
-function withPart(build: Build, lead: Lead, part: Part): Build {
-  return withLead(build, { ...lead, parts: lead.parts.map((each) => (each.id === part.id ? part : each)) });
-}
-
-function withLead(build: Build, lead: Lead): Build {
-  const put = (each: Lead) => (each.id === lead.id ? lead : each);
-  return {
-    ...build,
-    case: { ...build.case, leads: build.case.leads.map(put) },
-    extras: build.extras.map(put),
-  };
 }
 
 /** The wire at the other leg of a part with two. */

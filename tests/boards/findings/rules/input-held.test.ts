@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { wordsOf } from '../../../../boards/findings/words';
 import { bench } from '../harness';
 
 describe('something of low resistance between an input and ground', () => {
@@ -41,6 +42,25 @@ describe('something of low resistance between an input and ground', () => {
   test('an LED there the wrong way round lets nothing through and holds nothing', () => {
     const build = board.lead('drive-led-1x2', 'drive').seat('drive', 'panel', '8', { turn: 180 });
     expect(build.codes('drive')).not.toContain('input-held');
+  });
+
+  // A lid that is off closes its switch for as long: common practice, no source.
+  test('the switch of the lid on the power switch pins: on by itself while the lid is off', () => {
+    const build = board.lead('case-open-1x2', 'lid').seat('lid', 'panel', '6');
+    const finding = build.finding('input-held');
+    expect(finding).toMatchObject({ severity: 'fault', data: { job: 'power-switch', certain: true } });
+    expect(wordsOf(finding, build.build).title).toBe(
+      'The machine would start by itself and go off again after some seconds while the case-open switch is closed.',
+    );
+    expect(build.faults()).toEqual(['input-held']);
+  });
+
+  test('on its own pins it reports what it is there for, and broken it holds nothing', () => {
+    const own = bench().header('case-open-1x2', 'intruder').lead('case-open-1x2', 'lid');
+    expect(own.seat('lid', 'intruder', '1').codes()).not.toContain('input-held');
+    const parts = [{ id: 'switch', kind: 'case-open-switch', condition: 'broken' } as const];
+    const broken = board.lead('case-open-1x2', 'lid', { parts }).seat('lid', 'panel', '6');
+    expect(broken.codes()).not.toContain('input-held');
   });
 
   test('a switch there is open until it is pressed', () => {

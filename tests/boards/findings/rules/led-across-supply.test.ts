@@ -32,6 +32,14 @@ describe('an LED on a bare supply', () => {
     ).toBeCloseTo(5.25, 1);
   });
 
+  // The driver of the speaker pulls its pin up to the same +5 V while it is silent: the circuit's own volts.
+  test('between the speaker pins it has nothing across it: it does not work, and is in no danger', () => {
+    const build = board.header('speaker-1x4', 'spk').seat('led', 'spk', '1');
+    const [lamp] = lampsOf(build.build, circuitOf(build.build));
+    expect(lamp?.reverseVolts(RUNNING)).toBeLessThan(0.5);
+    expect(build.faults()).toEqual(['wrong-function']);
+  });
+
   test('on LED pins an LED is right', () => {
     const build = board.lead('drive-led-1x2', 'drive').seat('drive', 'panel', '1');
     expect(build.faults()).not.toContain('led-across-supply');

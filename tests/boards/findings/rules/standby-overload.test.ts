@@ -43,4 +43,13 @@ describe('front sockets that are live while the machine is off', () => {
   test('two of them may not', () => {
     expect(one.codes()).not.toContain('standby-overload');
   });
+
+  // Type-C front-panel header (from memory): the supply of its one port is on three pins. 3 times 900 mA are 2.7 A.
+  test('a Type-C port takes as much as one port, on however many pins its supply comes', () => {
+    const build = one.header('usb-c-front-20', 'type-c').lead('usb-c-front', 'c').seat('c', 'type-c', '1');
+    expect(build.codes()).not.toContain('standby-overload');
+    const more = build.header('usb3-19', 'second').lead('usb3-block', 'top').seat('top', 'second', '1');
+    expect(more.finding('standby-overload').data.ports).toBe(5);
+    expect(more.finding('standby-overload').data.amps).toBeCloseTo(4.5);
+  });
 });

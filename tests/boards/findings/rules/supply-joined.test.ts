@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { wordsOf } from '../../../../boards/findings/words';
 import { singleRow } from '../../../../boards/library/grids';
 import { plug } from '../../../../boards/library/plug-and-wires';
 import { type Bench, bench } from '../harness';
@@ -60,5 +61,28 @@ describe('a switch or a speaker between a supply and something else', () => {
       data: { volts: 5, other: 'ground' },
     });
     expect(build.codes('reset')).not.toContain('pair-split');
+  });
+
+  // A lid that is off closes its switch, and no state of the machine does: taken as closed, it shorts the port until
+  // its fuse opens. Common practice, no source.
+  test('the switch of the lid from +5 V to ground: told as a switch that stays closed, with what would flow then', () => {
+    const build = board
+      .header('panel-2x5', 'other')
+      .lead('power-led-singles', 'lid', {
+        parts: [{ id: 'switch', kind: 'case-open-switch' }],
+        wires: [
+          { from: 'switch.a', to: 'plus.1', colour: 'black' },
+          { from: 'switch.b', to: 'minus.1', colour: 'black' },
+        ],
+      })
+      .seat('lid', 'panel', '9', { plug: 'plus' })
+      .seat('lid', 'other', '8', { plug: 'minus' });
+    const finding = build.finding('supply-joined');
+    // 5 V over a contact and two wires of at most about an ohm together (Ohm’s law).
+    expect(finding.data.amps).toBeGreaterThan(5);
+    expect(finding.data.watts).toBeGreaterThan(0.1);
+    expect(wordsOf(finding, build.build).title.replaceAll('\u00a0', ' ')).toBe(
+      'The case-open switch would short +5 V to ground while it is closed.',
+    );
   });
 });

@@ -28,6 +28,16 @@ describe('the right header and the wrong pins of it', () => {
     });
   });
 
+  // USB 2.0, 6.4: it is the supply that does harm the wrong way round; data wires that are exchanged carry nothing.
+  test('D− and D+ exchanged with no supply wire seated: not called the wrong way round', () => {
+    const build = bench()
+      .header('usb2-2x5', 'usb')
+      .lead('usb2-singles', 'reader')
+      .seat('reader', 'usb', '5', { plug: 'first-d-minus' })
+      .seat('reader', 'usb', '3', { plug: 'first-d-plus' });
+    expect(build.faults()).toEqual(['wrong-pins']);
+  });
+
   test('each on its own pin is right', () => {
     expect(singles('3', '5').codes()).toEqual([]);
   });
