@@ -3,12 +3,14 @@ import type { Build } from '../document/build';
 import type { Connector } from '../document/connector';
 import { gridIndex } from '../document/numbering';
 import type { Photo, PhotoPoint } from '../document/photo';
+import { sameSize } from './compare/match-connectors';
 import { same } from './same';
 
 /**
  * The build with its photos' points brought after a change of its connectors, whatever the command was. A
- * point shows where a position of the grid is seen, so it keeps its position when that gets another label,
- * and goes with its connector or its position. A board that came with photos of its own stays as it is.
+ * point shows where a position of the grid is seen, so it keeps its position when that gets another label;
+ * in a grid of another size it keeps its label, as all that is known of pins does. It goes with its connector
+ * or its position. A board that came with photos of its own stays as it is.
  */
 export function withFollowingPoints(before: Build, after: Build): Build {
   const board = followed(before.board, after.board);
@@ -40,7 +42,7 @@ function pointAfter(point: PhotoPoint, old: ById, now: ById): readonly PhotoPoin
   const [before, after] = [old.get(point.connector), now.get(point.connector)];
   if (after === undefined) return [];
   if (before === undefined || before.grid === after.grid) return [point];
-  const cell = gridIndex(before.grid).cellOf(point.pin);
+  const cell = gridIndex(sameSize(before, after) ? before.grid : after.grid).cellOf(point.pin);
   const pin = cell && gridIndex(after.grid).labelAt(cell);
   return pin === undefined ? [] : [{ ...point, pin }];
 }

@@ -6,9 +6,9 @@ import { connectorName } from '../../document/names';
 import { IdZ } from '../../document/text';
 import { changeConnector } from '../change';
 import { defineCommand } from '../definition';
+import { withFollowingSeats } from '../following-seats';
 import { lostPins } from '../relabelled-pins';
 import { labelIn, reshaped } from '../reshaped';
-import { seatsLost } from '../seats-lost';
 import { soundBuild } from '../sound';
 
 const ShapeZ = z.strictObject({
@@ -21,8 +21,8 @@ const ShapeZ = z.strictObject({
 
 /**
  * Gives a connector another shape: rows, columns, pitch, family, walls. What is known stays with pins whose
- * labels survive. Refuses, and says which, when pins of which something is known would go or plugs would no
- * longer fit; with "anyway" those go, in the same step.
+ * labels survive, and plugs stay on them. Refuses, and says which, when pins of which something is known would
+ * go or plugs would no longer fit; with "anyway" those go, in the same step.
  */
 export const reshapeConnector = defineCommand({
   name: 'reshape-connector',
@@ -36,12 +36,12 @@ export const reshapeConnector = defineCommand({
       return ok(next);
     });
     if (!changed.ok) return changed;
-    const lost = seatsLost(build, changed.value, id);
+    const { build: followed, lost } = withFollowingSeats(build, changed.value, id);
     if ((pins.length > 0 || lost.length > 0) && !anyway) {
       const plugs = lost.map(({ lead, plug }) => ({ lead, plug }));
       return refuse({ code: 'reshape-loses', connector: id, pins, plugs });
     }
-    const seats = changed.value.seats.filter((seat) => !lost.includes(seat));
-    return soundBuild({ ...changed.value, seats });
+    const seats = followed.seats.filter((seat) => !lost.includes(seat));
+    return soundBuild({ ...followed, seats });
   },
 });

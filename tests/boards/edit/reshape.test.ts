@@ -57,6 +57,36 @@ describe('a connector in another shape', () => {
     expect(anyway.seats).toEqual([]);
   });
 
+  it('takes its plugs and photo points along with their numbers where counting begins on the right', () => {
+    const counted = grid(2, 5, { numbering: { scheme: 'zig-zag', from: 'top-right' } });
+    const right = posts('panel', counted, { pins: ['power-led-feed', null, 'power-led-sink'] });
+    // The last two columns of the upper row: pins 3 and 1.
+    const bare = bench([right], [power], [seat('power-sw', 'panel', [0, 3])]);
+    const photo = { id: 'near', title: 'near', type: 'image/png', data: 'AAAA', widthPx: 80, heightPx: 60 };
+    const point = { connector: 'panel', pin: '1', xPx: 9, yPx: 9 };
+    const build = {
+      ...bare,
+      board: { ...bare.board, photos: [{ ...photo, points: [point] }] },
+    } as typeof bare;
+    const wider = done(build, reshape(right, { cols: 6 }));
+    expect(first(wider).pins).toEqual(right.pins);
+    expect(wider.seats).toEqual([seat('power-sw', 'panel', [0, 4])]);
+    expect(wider.board.photos?.[0]?.points).toEqual([point]);
+    expect(done(wider, reshape(right, {}))).toEqual(build);
+  });
+
+  it('is refused where the pins under a plug would come apart, and the plug comes off', () => {
+    const rows = posts('panel', grid(2, 5));
+    // Row by row, pins 6 and 7 stand in the lower row of five columns, and in two rows of six.
+    const build = bench([rows], [power], [seat('power-sw', 'panel', [1, 0])]);
+    expect(toldNo(build, reshape(rows, { cols: 6 }))).toBe(
+      'POWER-SW would no longer fit on PANEL and come off.',
+    );
+    expect(done(build, reshape(rows, { cols: 6 }, true)).seats).toEqual([]);
+    const further = bench([rows], [power], [seat('power-sw', 'panel', [1, 1])]);
+    expect(done(further, reshape(rows, { cols: 6 })).seats).toEqual([seat('power-sw', 'panel', [1, 0])]);
+  });
+
   it('may be of another family, with walls and a slot, or open again', () => {
     const shroud = { walls: ['top', 'bottom'], guide: 'bottom' } satisfies Connector['shroud'];
     const walled = done(bench([panel], []), reshape(panel, { family: 'usb3', shroud, rowPitchMm: 2 }));
