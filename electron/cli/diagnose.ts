@@ -155,7 +155,7 @@ export function diagnoseReport(
     allDoubles: asChance(doubles.reduce((sum, { chance }) => sum + chance, 0)),
     noneOfThese: asChance(noneOfThese),
     noneLikeliest: isNoneLikeliest(suspicion),
-    look: nextLooks(dictionary, evidence).map(({ id, gainBits }) => {
+    look: nextLooks(dictionary, evidence, trials).map(({ id, gainBits }) => {
       const { question, sign } = observationOf(id);
       return { observation: id, words: question, sign, gainBits };
     }),

@@ -145,7 +145,7 @@ function timesOfUpdate(dictionary, trials) {
     const evidence = { seen: seen.slice(0, 1 + (round % seen.length)), notSeen: ['beep-code'], tried: [] };
     return timeOf(() => {
       suspicionOf(dictionary, evidence);
-      nextLooks(dictionary, evidence);
+      nextLooks(dictionary, evidence, trials);
       nextTrials(dictionary, evidence, trials);
     }).tookMs;
   });

@@ -90,7 +90,7 @@ export function simulated(
   let stopped = 0;
   for (let at = 0; at < benches; at++) {
     const bench = drawBench(dictionary, random);
-    const evidence = firstEvidence(dictionary, bench, random);
+    const evidence = firstEvidence(dictionary, trials, bench, random);
     if (stopsIn(evidence).length > 0) {
       stopped += 1;
       continue;
@@ -136,13 +136,18 @@ function drawn(weights: readonly number[], random: () => number): number {
 }
 
 /** What is told before anything is asked, then the answers to what the program would ask first: 5 in 100 are wrong. */
-function firstEvidence(dictionary: Dictionary, { outcome }: Bench, random: () => number): Evidence {
+function firstEvidence(
+  dictionary: Dictionary,
+  trials: readonly Trial[],
+  { outcome }: Bench,
+  random: () => number,
+): Evidence {
   const shows = new Map(OBSERVATIONS.map(({ id }) => [id, random() < (outcome.yes[placeOf(id)] ?? 0)]));
   const answered = (id: ObservationId) => (random() < MISREAD ? !shows.get(id) : shows.get(id) === true);
   const told = OBSERVATIONS.map(({ id }) => id).filter((id) => shows.get(id) && id !== 'standby-light');
   let evidence: Evidence = { seen: told.slice(0, TOLD_MOST).filter(answered), notSeen: [] };
   for (let asked = 0; asked < ASKED; asked++) {
-    const [look] = nextLooks(dictionary, evidence);
+    const [look] = nextLooks(dictionary, evidence, trials);
     if (look === undefined) break;
     const { seen, notSeen } = evidence;
     evidence = answered(look.id)

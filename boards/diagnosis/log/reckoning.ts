@@ -109,7 +109,7 @@ export function* reckonInParts(
   // Reasons are told of one fault alone: among thousands of pairs nobody could follow them.
   const reasons = yield* reasonsInSteps(singles, lines);
   yield { kind: 'reasons', reasons };
-  const looks = nextLooks(dictionary, evidence);
+  const looks = nextLooks(dictionary, evidence, trials);
   yield null;
   const mayTry = suspects.stops.length === 0;
   const held = startsHeldBack(steering({ dictionary, evidence }), evidence, trials);

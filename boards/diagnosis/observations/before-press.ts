@@ -104,3 +104,12 @@ export const BEFORE_PRESS = seenAt('before-press', [
     ['no_autostart_after_mains'],
   ],
 ]);
+
+/** Those of them that only show once mains is on. */
+export const WITH_MAINS_ON: ReadonlySet<string> = new Set<(typeof BEFORE_PRESS)[number]['id']>([
+  'standby-light',
+  'no-standby-light',
+  'breaker-trips',
+  'starts-on-mains',
+  'no-start-on-mains',
+]);

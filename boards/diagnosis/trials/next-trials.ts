@@ -2,11 +2,12 @@ import { finished } from '../../base/finished';
 import { bestQuestion, type Question } from '../../inference/best-question';
 import { gainBits } from '../../inference/information';
 import type { Dictionary } from '../dictionary';
+import { WITH_MAINS_ON } from '../observations/before-press';
 import { excludedBy } from '../observations/exclusions';
 import { OBSERVATIONS, type ObservationId } from '../observations/observations';
 import { chanceOfYes, type Evidence, steering, YES_IF_NONE } from '../posterior';
 import type { Outcome } from '../predict';
-import { putsRight, type Risk, riskOf, startsHeldBack, stopsIn } from './held-back';
+import { putsRight, type Risk, riskOf, startsHeldBack } from './held-back';
 import type { Trial } from './trial';
 import { after, type Weighed, weigh } from './weigh';
 
@@ -28,13 +29,24 @@ interface ProposedLook {
   readonly gainBits: number;
 }
 
-/** What to look for before anything is touched, the most telling first; nothing once it has to stop. */
-export function nextLooks(dictionary: Dictionary, evidence: Evidence): readonly ProposedLook[] {
-  if (stopsIn(evidence).length > 0) return [];
+/**
+ * What to look for before anything is touched, the most telling first; nothing once it has to stop. While starts are
+ * held back nothing is asked that would have to be watched at one, or with mains on.
+ */
+export function nextLooks(
+  dictionary: Dictionary,
+  evidence: Evidence,
+  trials: readonly Trial[],
+): readonly ProposedLook[] {
+  const standing = steering({ dictionary, evidence });
+  const held = startsHeldBack(standing, evidence, trials);
+  if (held === 'stop') return [];
   const { seen, notSeen } = evidence;
   const known = new Set([...seen, ...notSeen, ...excludedBy(new Set(seen))]);
-  const { chances, shares, hypotheses } = steering({ dictionary, evidence });
-  return OBSERVATIONS.filter(({ id, sense }) => !known.has(id) && LOOKS.has(sense))
+  const { chances, shares, hypotheses } = standing;
+  const mayAsk = ({ id, sense, moment }: (typeof OBSERVATIONS)[number]) =>
+    LOOKS.has(sense) && (!held || (moment === 'before-press' && !WITH_MAINS_ON.has(id)));
+  return OBSERVATIONS.filter((each) => !known.has(each.id) && mayAsk(each))
     .map(({ id }) => {
       const rows = hypotheses.map(({ outcomes }, at) => {
         const yes = weighed(shares[at], outcomes, (outcome) => chanceOfYes(outcome, id));

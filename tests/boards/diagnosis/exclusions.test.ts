@@ -36,7 +36,7 @@ describe('things that exclude each other', () => {
 
   it('are not asked for once the other was seen', () => {
     const asked = (seen: readonly ObservationId[]) =>
-      nextLooks(DICTIONARY, { seen: ['nothing-on-press', ...seen], notSeen: [] }).map(({ id }) => id);
+      nextLooks(DICTIONARY, { seen: ['nothing-on-press', ...seen], notSeen: [] }, []).map(({ id }) => id);
     expect(asked([])).toContain('no-standby-light');
     expect(asked(['standby-light'])).not.toContain('no-standby-light');
   });

@@ -3,10 +3,10 @@ import { type Dictionary, dictionaryOf } from '../../../boards/diagnosis/diction
 import { faultsAsWritten } from '../../../boards/diagnosis/faults/as-written';
 import { fault, way } from '../../../boards/diagnosis/faults/fault';
 import { reckon } from '../../../boards/diagnosis/log/reckoning';
-import type { ObservationId } from '../../../boards/diagnosis/observations/observations';
+import { type ObservationId, observationNamed } from '../../../boards/diagnosis/observations/observations';
 import type { Evidence } from '../../../boards/diagnosis/posterior';
 import { stopsIn } from '../../../boards/diagnosis/trials/held-back';
-import { nextTrials, weighedTrials } from '../../../boards/diagnosis/trials/next-trials';
+import { nextLooks, nextTrials, weighedTrials } from '../../../boards/diagnosis/trials/next-trials';
 import type { ResultId, Tried } from '../../../boards/diagnosis/trials/trial';
 import { trialsOf } from '../../../boards/diagnosis/trials/trials';
 import { resultWords, stopWords } from '../../../boards/diagnosis/trials/words';
@@ -86,6 +86,31 @@ describe('a look that found something else', () => {
   it('holds back no start where all was as it should be', () => {
     const sound = tried(['look-front-plugs', 'not-found']);
     expect(poweredIn({ ...off, tried: sound })).toContain('front-usb-off');
+  });
+});
+
+describe('what to look for while nothing is started', () => {
+  const turned: Evidence = {
+    seen: ['nothing-on-press', 'standby-light'],
+    notSeen: [],
+    tried: tried(['look-supply-plugs', 'plug-turned']),
+  };
+  const asked = (given: Evidence) =>
+    nextLooks(dictionary, given, TRIALS).flatMap(({ id }) => observationNamed(id) ?? []);
+
+  it('is seen with the machine off and the mains plug pulled', () => {
+    expect(weighedTrials(dictionary, turned, TRIALS).filter(({ risk }) => risk).length).toBeGreaterThan(0);
+    const looks = asked(turned);
+    expect(looks.length).toBeGreaterThan(0);
+    expect(new Set(looks.map(({ moment }) => moment))).toEqual(new Set(['before-press']));
+    // What the words of the questions say of mains, of the press and of the light of a board that is fed.
+    for (const { question, sign } of looks)
+      expect(`${question} ${sign}`).not.toMatch(/mains|on the press|start by itself|light/);
+  });
+
+  it('is also what shows at a start where one may be made', () => {
+    const moments = asked({ ...turned, tried: [] }).map(({ moment }) => moment);
+    expect(moments).toContain('on-press');
   });
 });
 

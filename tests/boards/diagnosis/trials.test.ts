@@ -103,7 +103,7 @@ describe('what to look for', () => {
       return [...suspects.map(({ chance }) => chance), noneOfThese];
     };
     const asked: Evidence = { seen: ['no-picture'], notSeen: [] };
-    const looks = nextLooks(small, asked);
+    const looks = nextLooks(small, asked, TRIALS);
     const beep = looks.find(({ id }) => id === 'beep-code');
     const [stuck, bad, none] = [
       0.95 * 0.005 + 0.01,
@@ -122,8 +122,8 @@ describe('what to look for', () => {
   });
 
   it('is nothing once it has to stop', () => {
-    expect(nextLooks(DICTIONARY, { seen: ['no-picture'], notSeen: [] }).length).toBeGreaterThan(3);
-    expect(nextLooks(DICTIONARY, { seen: ['no-picture', 'smell'], notSeen: [] })).toEqual([]);
+    expect(nextLooks(DICTIONARY, { seen: ['no-picture'], notSeen: [] }, TRIALS).length).toBeGreaterThan(3);
+    expect(nextLooks(DICTIONARY, { seen: ['no-picture', 'smell'], notSeen: [] }, TRIALS)).toEqual([]);
   });
 });
 
