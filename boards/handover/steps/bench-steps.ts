@@ -1,5 +1,5 @@
 import type { Result } from '../../base/result';
-import type { Build } from '../../document/build';
+import type { Build, Seat } from '../../document/build';
 import { type Fitted, USUALLY_FITTED } from '../../document/fitted';
 import { holeState, unitWith } from '../../document/lookup';
 import { gridIndex } from '../../document/numbering';
@@ -29,13 +29,13 @@ export type Chore =
   | 'graphics-card'
   | 'look-over';
 
-/** One thing to do at the bench. */
+/** One thing to do at the bench; where it is about plugs that have steps of their own, with their seats. */
 export type BenchStep = Task &
   (
-    | { readonly kind: 'chore'; readonly chore: Chore }
+    | { readonly kind: 'chore'; readonly chore: Chore; readonly seats?: readonly Seat[] }
     | { readonly kind: 'standoffs'; readonly known: KnownStandoffs }
     | { readonly kind: 'plug'; readonly seated: SeatedPlug }
-    | { readonly kind: 'meter'; readonly step: MeterStep }
+    | { readonly kind: 'meter'; readonly step: MeterStep; readonly seats?: readonly Seat[] }
   );
 
 /**
@@ -87,7 +87,9 @@ export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
         ],
       }),
     ),
-    ...meters.map((step): BenchStep => ({ id: meterId(step), kind: 'meter', step, after: ids })),
+    ...meters.map(
+      (step): BenchStep => ({ id: meterId(step), kind: 'meter', step, after: ids, ...seatsAt(build, step) }),
+    ),
     ...(powers.length === 0 && (hasJob(build, 'main-power') || hasCpuLead(build))
       ? [chore('supply-leads', 'board-in', 'feed-cpu-lead', ...before)]
       : []),
@@ -100,18 +102,28 @@ export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
       }),
     ),
     ...has('graphics-card', chore('graphics-card', 'board-in', 'm2-drive', 'supply-leads', ...before)),
-    chore(
-      'look-over',
-      'board-in',
-      'fans',
-      'cooler',
-      'memory',
-      'supply-leads',
-      'graphics-card',
-      ...before,
-      ...powers.map(plugId),
-    ),
+    {
+      ...chore(
+        'look-over',
+        'board-in',
+        'fans',
+        'cooler',
+        'memory',
+        'supply-leads',
+        'graphics-card',
+        ...before,
+        ...powers.map(plugId),
+      ),
+      seats: build.seats,
+    },
   ]);
+}
+
+/** What sits on the header whose supply is measured: all of it lies beside the probes. */
+function seatsAt({ seats }: Build, { kind, readings }: MeterStep): { readonly seats?: readonly Seat[] } {
+  if (kind !== 'supply') return {};
+  const headers = new Set(readings.flatMap(({ red, black }) => [red.connector, black.connector]));
+  return { seats: seats.filter(({ connector }) => headers.has(connector)) };
 }
 
 /** With its places where the tray and the holes of the board are known; otherwise as a chore. */

@@ -1,4 +1,5 @@
 import { listed } from '../../base/listed';
+import { shortSum } from '../../base/short-sum';
 import type { Build } from '../../document/build';
 import type { Tray } from '../../document/tray';
 import { unsureHoles } from '../../library/form-factors';
@@ -78,9 +79,5 @@ function inPlaces(
  * another board or another tray is to be done again.
  */
 export function standoffSum({ uses }: KnownStandoffs): string {
-  const text = uses.map((use) => `${use.kind} ${use.standoff} ${'hole' in use ? use.hole : ''}`).join();
-  let sum = 0x811c9dc5;
-  // FNV-1a of 32 bits (Fowler, Noll and Vo), which spreads well and needs no more than a line.
-  for (const letter of text) sum = Math.imul(sum ^ (letter.codePointAt(0) ?? 0), 0x01000193);
-  return (sum >>> 0).toString(36);
+  return shortSum(uses.map((use) => `${use.kind} ${use.standoff} ${'hole' in use ? use.hole : ''}`).join());
 }

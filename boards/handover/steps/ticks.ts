@@ -1,15 +1,16 @@
-import type { Build } from '../../document/build';
+import { shortSum } from '../../base/short-sum';
+import type { Build, Seat } from '../../document/build';
 import type { BenchStep } from './bench-steps';
 import { standoffSum } from './standoff-lines';
 
 /**
  * What a step is remembered by once it is done. It names the place as well: a plug that has been moved since,
- * and what was measured on it, is to be done again.
+ * what was measured on it or beside it, and the look over everything are to be done again.
  */
 export function tickOf(step: BenchStep): string {
   switch (step.kind) {
     case 'chore':
-      return step.id;
+      return step.seats ? `${step.id} ${seatsSum(step.seats)}` : step.id;
     case 'standoffs':
       return `${step.id} ${standoffSum(step.known)}`;
     case 'plug': {
@@ -19,9 +20,18 @@ export function tickOf(step: BenchStep): string {
     case 'meter': {
       const [reading] = step.step.readings;
       const pins = reading ? [reading.red, reading.black] : [];
-      return [step.id, ...pins.map(({ connector, pin }) => `${connector}.${pin}`)].join(' ');
+      const sum = step.seats ? [seatsSum(step.seats)] : [];
+      return [step.id, ...pins.map(({ connector, pin }) => `${connector}.${pin}`), ...sum].join(' ');
     }
   }
+}
+
+/** Some seats in any order as a short number: with another plug, or one elsewhere, it is another one. */
+function seatsSum(seats: readonly Seat[]): string {
+  const texts = seats.map(({ lead, plug, connector, at, turn }) =>
+    [lead, plug, connector, ...at, turn].join(' '),
+  );
+  return shortSum(texts.toSorted().join());
 }
 
 /** Which of the steps are done, by their ids. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Build } from '../../../boards/document/build';
+import { type Build, BuildZ } from '../../../boards/document/build';
 import { StepIdZ } from '../../../boards/document/text';
 import { applyCommand } from '../../../boards/edit/apply';
 import { type BenchStep, benchStepsOf } from '../../../boards/handover/steps/bench-steps';
@@ -58,9 +58,47 @@ describe('ticks', () => {
     const todo = stepsOf(turned.value).filter(
       ({ id }) => !doneOf(turned.value, stepsOf(turned.value)).has(id),
     );
-    expect(todo.map(({ id }) => id).sort()).toEqual(['meter lamp power-led led', 'plug power-led plug']);
+    expect(todo.map(({ id }) => id).sort()).toEqual([
+      'look-over',
+      'meter lamp power-led led',
+      'plug power-led plug',
+    ]);
     const back = applyCommand(turned.value, turn);
     if (!back.ok) throw new Error('Not turned back');
     expect(nextToDo(back.value, stepsOf(back.value))).toBeUndefined();
+  });
+
+  it('of no short at a header and of the look over everything go when plugs change headers', () => {
+    const steps = stepsOf(WIRED);
+    const all = ticked(WIRED, steps);
+    const other = { 'usb-1': 'usb-2', 'usb-2': 'usb-1' } as const;
+    const seats = all.seats.map((seat) =>
+      seat.connector === 'usb-1' || seat.connector === 'usb-2'
+        ? { ...seat, connector: other[seat.connector] }
+        : seat,
+    );
+    const exchanged: Build = { ...all, seats };
+    const done = doneOf(exchanged, stepsOf(exchanged));
+    const todo = stepsOf(exchanged).filter(({ id }) => !done.has(id));
+    expect(todo.map(({ id }) => id).sort()).toEqual([
+      'look-over',
+      'meter supply usb-1',
+      'meter supply usb-2',
+      'plug card-reader plug',
+      'plug front-usb plug',
+    ]);
+  });
+
+  it('do not hang on the order in which plugs were seated', () => {
+    const all = ticked(WIRED, stepsOf(WIRED));
+    const turned: Build = { ...all, seats: all.seats.toReversed() };
+    expect(nextToDo(turned, stepsOf(turned))).toBeUndefined();
+  });
+
+  it('of an older file, which names no seats there, are kept, and the step is to be done again', () => {
+    const done = ['look-over', 'meter supply usb-1 usb-1.1 usb-1.7'];
+    const old: Build = { ...WIRED, done };
+    expect(BuildZ.parse(JSON.parse(JSON.stringify(old))).done).toEqual(done);
+    expect([...doneOf(old, stepsOf(old))]).toEqual([]);
   });
 });
