@@ -1,4 +1,4 @@
-import { ok, type Result, refuse } from '../../../../boards/base/result';
+import { ok, type Result } from '../../../../boards/base/result';
 import type { Mm } from '../../../../boards/base/units';
 import type { Build } from '../../../../boards/document/build';
 import type { LeadCable, Run } from '../../../../boards/document/cable';
@@ -6,6 +6,7 @@ import type { Lead } from '../../../../boards/document/lead';
 import { placeName, placesOf } from '../../../../boards/document/place-names';
 import { hasPaths } from '../../../../boards/document/tray-places';
 import { endName, plugLabel } from '../../../../boards/routing/laid/end-names';
+import { readFigure } from '../../../words/figure-words';
 import type { LengthBounds } from '../../../words/length-words';
 
 export const THICKNESS_BOUNDS: LengthBounds = { leastMm: 0.1, mostMm: 100 };
@@ -17,9 +18,11 @@ const USUAL_SLACK_MM: Mm = 20;
 
 /** Slack may be nothing at all. */
 export function readSlack(typed: string): Result<Mm, string> {
-  const slack = Number(typed.trim().replace(',', '.'));
-  if (typed.trim() !== '' && slack >= 0 && slack <= 1_000) return ok(Math.round(slack * 100) / 100);
-  return refuse('Type millimetres, from 0 to 1000.');
+  const slack = readFigure(typed, {
+    mayBe: (value) => value >= 0 && value <= 1_000,
+    expected: 'Type millimetres, from 0 to 1000.',
+  });
+  return slack.ok ? ok(Math.round(slack.value * 100) / 100) : slack;
 }
 
 /** Places where a lead can begin. */
