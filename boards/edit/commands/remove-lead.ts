@@ -3,10 +3,11 @@ import { ok, refuse } from '../../base/result';
 import { leadOf } from '../../document/lookup';
 import { leadName } from '../../document/names';
 import { IdZ } from '../../document/text';
+import { withoutChoices } from '../choices';
 import { defineCommand } from '../definition';
 import { withoutStrayRoutes } from '../routes';
 
-/** Removes a lead, takes its plugs off the board and its cable out of the tray. */
+/** Removes a lead, takes its plugs off the board and its cable out of the tray, and forgets what was chosen of it. */
 export const removeLead = defineCommand({
   name: 'remove-lead',
   args: z.strictObject({ lead: IdZ }),
@@ -19,6 +20,9 @@ export const removeLead = defineCommand({
       extras: build.extras.filter((lead) => lead.id !== id),
       seats: build.seats.filter((seat) => seat.lead !== id),
     };
-    return ok(withoutStrayRoutes(without, id));
+    const unchosen = withoutChoices(without, ({ kind, of, on }) =>
+      kind === 'header' ? of === id : kind === 'branch' && on === id,
+    );
+    return ok(withoutStrayRoutes(unchosen, id));
   },
 });

@@ -65,6 +65,25 @@ describe('adding and removing leads', () => {
       'There is no lead “power-led” in this build.',
     );
   });
+
+  it('removes one with what was chosen for it as a fan, and for drives that it was to feed', () => {
+    const choices = [
+      { kind: 'header', of: 'power-led', on: 'panel' },
+      { kind: 'branch', of: 'disk', on: 'power-led' },
+      { kind: 'port', of: 'power-led', on: 'panel' },
+    ] as const;
+    const without = done(
+      { ...onTheBench, choices: [...choices] },
+      { name: 'remove-lead', args: { lead: 'power-led' } },
+    );
+    // A drive that happens to have the same id is another thing.
+    expect(without.choices).toEqual([choices[2]]);
+    const bare = done(
+      { ...onTheBench, choices: [choices[0]] },
+      { name: 'remove-lead', args: { lead: 'power-led' } },
+    );
+    expect(bare).not.toHaveProperty('choices');
+  });
 });
 
 describe('what a person says of a lead', () => {

@@ -109,6 +109,32 @@ describe('a unit of a build', () => {
     expect(labelOf(added, choose('header', 'cpu-cable', null))).toBe('Leave open where CPU cable goes');
   });
 
+  it('takes with it what was chosen for it and its outlets, so that the next of its id has a free choice', () => {
+    const choose = (kind: 'port' | 'header' | 'branch', of: string, on: string): Command => ({
+      name: 'choose-place',
+      args: { kind, of, on },
+    });
+    const disk: Command = {
+      name: 'add-unit',
+      args: { unit: { id: 'disk', name: 'Disk', kind: 'drive', connectors: [] } },
+    };
+    const chosen = done(
+      done(added, disk),
+      choose('port', 'disk', 'cpu'),
+      choose('branch', 'disk', 'cpu-cable'),
+      choose('header', 'disk', 'cpu'),
+      choose('header', 'fan', 'cpu-out'),
+    );
+    const again = done(chosen, { name: 'remove-unit', args: { unit: 'disk' } }, disk);
+    // A fan that happens to have the same id is another thing.
+    expect(again.choices).toEqual([
+      { kind: 'header', of: 'disk', on: 'cpu' },
+      { kind: 'header', of: 'fan', on: 'cpu-out' },
+    ]);
+    const without = done(again, { name: 'remove-unit', args: { unit: 'psu' } });
+    expect(without.choices).toEqual([{ kind: 'header', of: 'disk', on: 'cpu' }]);
+  });
+
   it('has its connectors documented by the same commands as those of the board', () => {
     const pin = { pin: '1', signal: 'supply-12v' } as const;
     const changed = done(added, { name: 'change-pin', args: { connector: 'cpu-out', pin } });
