@@ -4,7 +4,7 @@ import { type BuildDrives, drivesOf } from './build-drives';
 import { type Assumed, type BuildFans, fansOf, whatFansNeed } from './build-fans';
 import { drivesToBranches, drivesToPorts } from './drives';
 import { fanConnectors } from './fan-connectors';
-import { type FanLoad, fanLoads } from './fan-loads';
+import { type FanLoad, fanLoads, hubAmps } from './fan-loads';
 import { fansToHeaders } from './fans';
 
 /** Where every drive and fan of a build goes best, beside where it is now. */
@@ -24,9 +24,9 @@ export interface Assignments {
 
 /** Works out the places of all drives and fans, and keeps them while nothing that they depend on changes. */
 export const assignmentsOf = byIdentity((build: Build): Assignments => {
-  const ofDrives = drivesOf(build);
   const ofFans = fansOf(build);
   const fans = fansToHeaders(ofFans.fans, ofFans.headers);
+  const ofDrives = drivesOf(build, hubAmps(ofFans, fans.loads));
   return {
     ports: drivesToPorts(ofDrives.data, ofDrives.ports, ofDrives.usedPlaces),
     branches: drivesToBranches(ofDrives.powered, ofDrives.branches),

@@ -1,3 +1,4 @@
+import type { Amps } from '../../base/units';
 import type { Build } from '../../document/build';
 import type { Connector } from '../../document/connector';
 import type { Lead } from '../../document/lead';
@@ -31,8 +32,12 @@ export interface BuildDrives {
   readonly assumed: readonly Assumed[];
 }
 
-/** What a build says of its drives; what it does not say is taken as usual, and named. */
-export function drivesOf(build: Build): BuildDrives {
+/**
+ * What a build says of its drives; what it does not say is taken as usual, and named.
+ *
+ * @param hubAmps what a hub that the supply feeds takes at the start, by its id
+ */
+export function drivesOf(build: Build, hubAmps: ReadonlyMap<string, Amps>): BuildDrives {
   const assumed: Assumed[] = [];
   const places = new Set(build.board.drivePlaces?.map(({ id }) => id));
   const usedPlaces = unitsOf(build).flatMap(({ at }) => (at !== undefined && places.has(at) ? [at] : []));
@@ -84,7 +89,13 @@ export function drivesOf(build: Build): BuildDrives {
   const branches = branchLeads.map((lead): SupplyBranch => {
     const rated = outletOf(build, lead)?.rating?.amps;
     if (rated === undefined) assumed.push({ code: 'branch-amps', lead: lead.id });
-    return { id: lead.id, connectors: drivePlugs(build, lead).length, ratedA: rated ?? USUAL_BRANCH_AMPS };
+    const other = besideDrives(build, lead, hubAmps);
+    return {
+      id: lead.id,
+      connectors: drivePlugs(build, lead).length,
+      ratedA: rated ?? USUAL_BRANCH_AMPS,
+      ...(other && { other }),
+    };
   });
   return { data, ports, usedPlaces, powered, branches, dataLeads, assumed };
 }
@@ -115,6 +126,21 @@ export function drivePlugs(build: Build, lead: Lead): readonly string[] {
     ),
   );
   return lead.plugs.filter(({ family }) => families.has(family)).map(({ id }) => id);
+}
+
+/** What a branch feeds that is no drive; only of hubs for fans it is known what that takes. */
+function besideDrives(build: Build, lead: Lead, hubAmps: ReadonlyMap<string, Amps>): SupplyBranch['other'] {
+  const forDrives = drivePlugs(build, lead);
+  let plugs = 0;
+  let startA = 0;
+  for (const { id: plug } of lead.plugs) {
+    const seat = seatOf(build, { lead: lead.id, plug });
+    const unit = seat && unitWith(build, seat.connector);
+    if (seat === undefined || unit?.kind === 'supply' || unit?.kind === 'drive') continue;
+    if (forDrives.includes(plug)) plugs += 1;
+    startA += hubAmps.get(unit?.id ?? '') ?? 0;
+  }
+  return plugs === 0 && startA === 0 ? undefined : { plugs, startA };
 }
 
 /** The lead on a drive's data connector, with its plug at the board's end. */

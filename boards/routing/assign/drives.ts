@@ -113,6 +113,8 @@ export interface SupplyBranch {
   readonly connectors: number;
   /** What it may carry, by the supply's manual. */
   readonly ratedA: Amps;
+  /** What is on it beside drives: plugs that are taken, and what is known that they carry at the start. */
+  readonly other?: { readonly plugs: number; readonly startA: Amps };
 }
 
 export interface PoweredDrive {
@@ -124,12 +126,30 @@ export interface PoweredDrive {
   readonly pinned?: string;
 }
 
+/** Why a drive has no branch. */
+export type NoBranch =
+  | { readonly code: 'no-branch-left' }
+  /** The chosen one is gone, or comes from no outlet. */
+  | { readonly code: 'pinned-unknown' }
+  /** It would take more than what the chosen one has for drives. */
+  | { readonly code: 'pinned-overloaded'; readonly startA: Amps; readonly leftA: Amps }
+  | { readonly code: 'pinned-taken' };
+
+interface DriveOnBranch {
+  readonly drive: string;
+  readonly branch?: string;
+  readonly moved: boolean;
+  /** Only where it has none. */
+  readonly reason?: NoBranch;
+}
+
 interface BranchPlan {
-  readonly drives: readonly { readonly drive: string; readonly branch?: string; readonly moved: boolean }[];
+  readonly drives: readonly DriveOnBranch[];
   readonly branches: readonly {
     readonly branch: string;
+    /** With what is on it beside drives. */
     readonly used: number;
-    /** When all its drives start. */
+    /** When all that is on it starts. */
     readonly loadA: Amps;
   }[];
   readonly proven: boolean;
@@ -143,25 +163,49 @@ export function drivesToBranches(
   branches: readonly SupplyBranch[],
 ): BranchPlan {
   const items = drives.map(({ startA, on, pinned }) => ({
-    takes: [1, Math.round(startA * MA_PER_A)],
+    takes: [1, milliamps(startA)],
     weight: 1,
     costs: branches.map(({ id }) => {
       if (pinned !== undefined && pinned !== id) return undefined;
       return on === undefined || on === id ? 0 : 1;
     }),
   }));
-  const room = branches.map(({ connectors, ratedA }) => [connectors, Math.round(ratedA * MA_PER_A)]);
+  const room = branches.map((branch) => [plugsLeft(branch), milliampsLeft(branch)]);
   const { places, proven } = allot(items, room);
   return {
     proven,
-    drives: drives.map(({ id, on }, at) => {
+    drives: drives.map((drive, at): DriveOnBranch => {
+      const { id, on } = drive;
       const branch = branches[places[at] ?? -1]?.id;
-      return { drive: id, ...(branch !== undefined && { branch }), moved: on !== undefined && on !== branch };
+      if (branch === undefined)
+        return { drive: id, moved: on !== undefined, reason: whyNoBranch(drive, branches) };
+      return { drive: id, branch, moved: on !== undefined && on !== branch };
     }),
-    branches: branches.map(({ id }, at) => {
+    branches: branches.map(({ id, other }, at) => {
       const own = items.filter((_, item) => places[item] === at);
-      const loadMa = own.reduce((sum, { takes }) => sum + (takes[1] ?? 0), 0);
-      return { branch: id, used: own.length, loadA: loadMa / MA_PER_A };
+      const loadMa = own.reduce((sum, { takes }) => sum + (takes[1] ?? 0), milliamps(other?.startA ?? 0));
+      return { branch: id, used: own.length + (other?.plugs ?? 0), loadA: loadMa / MA_PER_A };
     }),
   };
+}
+
+function plugsLeft({ connectors, other }: SupplyBranch): number {
+  return Math.max(0, connectors - (other?.plugs ?? 0));
+}
+
+function milliampsLeft({ ratedA, other }: SupplyBranch): number {
+  return Math.max(0, milliamps(ratedA) - milliamps(other?.startA ?? 0));
+}
+
+function milliamps(amps: Amps): number {
+  return Math.round(amps * MA_PER_A);
+}
+
+function whyNoBranch({ startA, pinned }: PoweredDrive, branches: readonly SupplyBranch[]): NoBranch {
+  if (pinned === undefined) return { code: 'no-branch-left' };
+  const branch = branches.find(({ id }) => id === pinned);
+  if (branch === undefined) return { code: 'pinned-unknown' };
+  const leftMa = milliampsLeft(branch);
+  if (milliamps(startA) <= leftMa) return { code: 'pinned-taken' };
+  return { code: 'pinned-overloaded', startA, leftA: leftMa / MA_PER_A };
 }

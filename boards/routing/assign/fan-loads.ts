@@ -1,3 +1,4 @@
+import type { Amps } from '../../base/units';
 import { type BuildFans, fansOn } from './build-fans';
 import { type Fan, type HeaderLoad, sumOf } from './fans';
 import type { HungHub } from './hubs';
@@ -38,4 +39,14 @@ function loadOf(header: string, fans: readonly Fan[], by: Pick<FanLoad, 'ratedA'
 function behind(hub: HungHub, units: readonly HungHub[]): readonly string[] {
   const further = units.filter(({ on }) => on !== undefined && hub.outlets.includes(on));
   return [...hub.outlets, ...further.flatMap((each) => behind(each, units))];
+}
+
+/** By hub that the supply feeds: what its fans take at the start, as they are or as they will be, whichever is more. */
+export function hubAmps(ofFans: BuildFans, planned: readonly HeaderLoad[]): ReadonlyMap<string, Amps> {
+  const most = new Map<string, Amps>();
+  for (const { header, from, startA } of [...fanLoads(ofFans), ...planned]) {
+    const hub = ofFans.hubs.get(header)?.units[0]?.unit.id;
+    if (from === 'supply' && hub !== undefined) most.set(hub, Math.max(startA, most.get(hub) ?? 0));
+  }
+  return most;
 }

@@ -6,7 +6,7 @@ import { placesOf } from '../../fit/places';
 import { seatedPlug } from '../../fit/seated-plug';
 import type { Assignments } from './assignments';
 import { drivePlugs, isDrivePower } from './build-drives';
-import { plugFor } from './plug-for';
+import { enters, plugFor } from './plug-for';
 
 /** What cannot be plugged in: nothing leads there, the plug does not fit, or another stays in the way of it. */
 export interface Missing {
@@ -19,6 +19,8 @@ export interface Missing {
 interface Wish extends Pick<Missing, 'of'> {
   readonly plug: PlugRef;
   readonly connector: string;
+  /** Where this cannot be had, what is on the connector is still needed there. */
+  readonly keeps?: true;
 }
 
 /** What has to be moved so that every drive and fan is where it goes best; the arguments of one command. */
@@ -65,7 +67,9 @@ function carriedOut(build: Build, wishes: readonly Wish[], failed: ReadonlySet<W
   const seats: Seat[] = [];
   const stuck: Wish[] = [];
   for (const wish of moving) {
-    const seat = wholeSeat(bare, wish.plug, wish.connector);
+    const from = seatOf(build, wish.plug)?.connector;
+    const isKept = staying.some(({ keeps, connector }) => keeps === true && connector === from);
+    const seat = isKept ? undefined : wholeSeat(bare, wish.plug, wish.connector);
     if (seat === undefined) {
       stuck.push(wish);
       continue;
@@ -108,18 +112,43 @@ function fanWishes(build: Build, { fans, connectors }: Assignments): readonly (W
 }
 
 function branchWishes(build: Build, { branches }: Assignments): readonly (Wish | Missing)[] {
+  const leaving = new Set(
+    branches.drives.flatMap(({ drive, branch, moved }) => (moved && branch !== undefined ? drive : [])),
+  );
+  for (;;) {
+    const wishes = plugsForDrives(build, branches.drives, leaving);
+    // What finds no plug itself stays, and does not leave its own to another.
+    const stuck = wishes.filter((each) => 'code' in each && leaving.has(each.of));
+    if (stuck.length === 0) return wishes;
+    for (const { of } of stuck) leaving.delete(of);
+  }
+}
+
+/** A plug for each drive that needs another: a free one, or else that of a drive that leaves the same cable. */
+function plugsForDrives(
+  build: Build,
+  drives: Assignments['branches']['drives'],
+  leaving: ReadonlySet<string>,
+): readonly (Wish | Missing)[] {
   const used = new Set<string>();
-  return branches.drives.flatMap(({ drive, branch, moved }): readonly (Wish | Missing)[] => {
-    const socket = unitOf(build, drive)?.connectors.find(isDrivePower);
+  const socketOf = (drive: string) => unitOf(build, drive)?.connectors.find(isDrivePower);
+  const left = new Set([...leaving].map((drive) => socketOf(drive)?.id));
+  return drives.flatMap(({ drive, branch, moved }): readonly (Wish | Missing)[] => {
+    const socket = socketOf(drive);
     const lead = branch === undefined ? undefined : leadOf(build, branch);
     if (socket === undefined || lead === undefined) return [];
     const has = build.seats.some((seat) => seat.lead === lead.id && seat.connector === socket.id);
     if (has && !moved) return [];
-    const free = drivePlugs(build, lead).find(
-      (plug) => !used.has(`${lead.id} ${plug}`) && seatOf(build, { lead: lead.id, plug }) === undefined,
+    const fitting = drivePlugs(build, lead).filter((id) =>
+      lead.plugs.some((plug) => plug.id === id && enters(plug, socket)),
     );
+    const seatedAt = (plug: string) => seatOf(build, { lead: lead.id, plug })?.connector;
+    const isLeft = (plug: string) => !used.has(`${lead.id} ${plug}`);
+    const free =
+      fitting.find((plug) => isLeft(plug) && seatedAt(plug) === undefined) ??
+      fitting.find((plug) => isLeft(plug) && left.has(seatedAt(plug)));
     if (free === undefined) return [{ of: drive, code: 'no-lead' }];
     used.add(`${lead.id} ${free}`);
-    return [{ plug: { lead: lead.id, plug: free }, connector: socket.id, of: drive }];
+    return [{ plug: { lead: lead.id, plug: free }, connector: socket.id, of: drive, keeps: true }];
   });
 }

@@ -1,5 +1,5 @@
 import type { Amps } from '../../base/units';
-import type { DriveOnPort } from './drives';
+import type { DriveOnPort, NoBranch } from './drives';
 import type { FanOnHeader, HeaderLoad } from './fans';
 import type { Missing } from './moves';
 
@@ -79,21 +79,41 @@ interface DriveOnBranch {
   readonly drive: string;
   readonly branch?: string;
   readonly moved: boolean;
-  readonly loadA?: Amps;
-  readonly ratedA?: Amps;
-  readonly used?: number;
-  readonly plugs?: number;
+  readonly reason?: NoBranch;
+  readonly load?: BranchLoad;
+}
+
+interface BranchLoad {
+  readonly loadA: Amps;
+  readonly ratedA: Amps;
+  readonly used: number;
+  readonly plugs: number;
+  /** Other things than drives are on it as well. */
+  readonly isMixed: boolean;
 }
 
 /** Which cable of the supply a drive hangs on, and what that cable carries. */
-export function branchWords({ drive, branch, moved, loadA, ratedA, used, plugs }: DriveOnBranch): string {
-  if (branch === undefined)
-    return `No cable of the supply has a plug and current left for ${drive}. Another one from the same supply would carry it; no cable of another supply.`;
+export function branchWords({ drive, branch, moved, reason, load }: DriveOnBranch): string {
+  if (branch === undefined) return noBranchWords(drive, reason ?? { code: 'no-branch-left' });
+  const what = load?.isMixed === true ? 'all that is known of what is on it takes' : 'all drives on it take';
   const carried =
-    loadA === undefined || ratedA === undefined
+    load === undefined
       ? ''
-      : ` ${used} of its ${plugs}\u00a0plugs are in use; all drives on it take ${amps(loadA)} at the start, of ${amps(ratedA)}.`;
+      : ` ${load.used} of its ${load.plugs}\u00a0plugs are in use; ${what} ${amps(load.loadA)} at the start, of ${amps(load.ratedA)}.`;
   return `${drive} ${moved ? 'moves to' : 'hangs on'} ${branch}.${carried}`;
+}
+
+function noBranchWords(drive: string, reason: NoBranch): string {
+  switch (reason.code) {
+    case 'no-branch-left':
+      return `No cable of the supply has a plug and current left for ${drive}. Another one from the same supply would carry it; no cable of another supply.`;
+    case 'pinned-unknown':
+      return `The cable chosen for ${drive} is not there, or on no outlet of the supply. Choose another.`;
+    case 'pinned-overloaded':
+      return `${drive} takes ${amps(reason.startA)} at its start, the chosen cable has ${amps(reason.leftA)} for drives. Choose another.`;
+    case 'pinned-taken':
+      return `What else is on the cable chosen for ${drive}, or chosen for it, leaves no plug or current. Choose another for one of them.`;
+  }
 }
 
 /** Why what goes somewhere cannot be moved there. */

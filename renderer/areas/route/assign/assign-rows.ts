@@ -158,8 +158,14 @@ function branchRows(build: Build, { branches, ofDrives }: Assignments): readonly
         drive: name,
         ...(each.branch !== undefined && { branch: leadName(build, each.branch) }),
         moved: each.moved,
+        ...(each.reason && { reason: each.reason }),
         ...(load &&
-          rated && { loadA: load.loadA, ratedA: rated.ratedA, used: load.used, plugs: rated.connectors }),
+          rated && {
+            load: {
+              ...{ loadA: load.loadA, ratedA: rated.ratedA, used: load.used, plugs: rated.connectors },
+              isMixed: rated.other !== undefined,
+            },
+          }),
       }),
       wanting: each.branch === undefined,
       ...chosenFor(build, 'branch', each.drive),
