@@ -27,8 +27,10 @@ export async function guided({ seed, minutes }) {
     frozen: frozen(),
     corpus: corpus(),
   });
-  if (report === null)
-    return { tried: 0, minutes: 0, reachedAtFirst: 0, reached: 0, kept: [], failures: [], hung };
+  if (report === null) {
+    const nothing = { tried: 0, minutes: 0, reachedAtFirst: 0, reached: 0, slowestMs: 0, slowest: 0 };
+    return { ...nothing, kept: [], failures: [], hung };
+  }
   for (const [at, { kind, data }] of report.kept.entries())
     writeFileSync(`${CORPUS}/${kind.replaceAll(' ', '-')}.${seed}-${at}.bin`, Buffer.from(data, 'base64'));
   keepFailures(seed, report.failures);
@@ -47,11 +49,12 @@ function corpus() {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const { tried, minutes, reachedAtFirst, reached, kept, failures, hung } = await guided({
+  const { tried, minutes, reachedAtFirst, reached, kept, failures, hung, slowestMs, slowest } = await guided({
     seed: option('--seed', 1),
     minutes: option('--minutes', 60),
   });
   console.log(`${tried} files in ${minutes.toFixed(1)} minutes; ${kept.length} kept.`);
+  console.log(`The slowest (${slowest}) took ${slowestMs.toFixed(0)} ms.`);
   console.log(`Places reached: ${reachedAtFirst} by what there was, ${reached} in the end.`);
   tellFailures(failures, hung);
 }

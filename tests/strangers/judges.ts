@@ -1,21 +1,23 @@
 import { z } from 'zod';
 import { parseDocument } from '../../boards/document/parse';
-import type { OpenProblem } from '../../boards/document/problem/problem';
-import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { serialize } from '../../boards/document/serialize';
 import { SettingsZ } from '../../boards/host';
 import { zigZag } from '../../boards/library/grids';
 import { readHead } from '../../boards/pinout/photo/picture-head';
 import { PICTURE_LIMITS } from '../../boards/pinout/photo/picture-problem';
-import { pictureProblemWords } from '../../boards/pinout/photo/picture-words';
 import { withoutTags } from '../../boards/pinout/photo/without-tags';
-import { listProblemWords, listRefusalWords } from '../../boards/pinout/pin-list/list-words';
 import { readPinList } from '../../boards/pinout/pin-list/pin-list';
-import { readProblemWords } from '../../electron/cli/read-words';
 import { keptFile } from '../../electron/host/kept-file';
 import { readTextFile } from '../../electron/host/read-file';
 import { decodeCopy } from '../../electron/host/recovery-copy';
 import { readCopied } from '../../renderer/areas/document/connector/pin-clipboard';
+import {
+  judgeCopiedRefusal,
+  judgeListWords,
+  judgeOpenRefusal,
+  judgePhotoRefusal,
+  judgeReadRefusal,
+} from './judge-words';
 import { memoryFile } from './memory-file';
 import type { Kind } from './originals';
 import { workWith } from './worked-with';
@@ -56,8 +58,7 @@ async function judgeDocument(bytes: Uint8Array, thorough: boolean): Promise<stri
   if ([...disk.paths].join() !== path) throw new Error(`It looked at ${[...disk.paths].join(', ')}`);
   if (disk.asked.length > 0) throw new Error(`Reading it asked the disk to ${disk.asked.join(', ')}`);
   if (!read.ok) {
-    const { title, lines, advice } = readProblemWords(read.problem, NAME);
-    needWords([title, ...lines, advice]);
+    judgeReadRefusal(read.problem, NAME);
     return read.problem.code;
   }
   return judgeText(read.value.text, thorough);
@@ -66,7 +67,7 @@ async function judgeDocument(bytes: Uint8Array, thorough: boolean): Promise<stri
 function judgeText(text: string, thorough: boolean): string {
   const opened = parseDocument(text);
   if (!opened.ok) {
-    judgeRefusal(opened.problem, text);
+    judgeOpenRefusal(opened.problem, text, NAME);
     return opened.problem.code;
   }
   const saved = serialize(opened.value);
@@ -77,43 +78,10 @@ function judgeText(text: string, thorough: boolean): string {
   return 'opened';
 }
 
-/** Every refusal names the file, the place in it, and what was expected there. */
-function judgeRefusal(problem: OpenProblem, text: string): void {
-  const { title, lines, advice } = openProblemWords(problem, NAME);
-  needWords([title, ...lines, advice]);
-  if (!title.includes(NAME)) throw new Error(`The title does not name the file: ${title}`);
-  if (problem.code === 'not-json') {
-    const row = text.split('\n')[problem.line - 1];
-    if (row === undefined || problem.column > row.length + 2)
-      throw new Error(`Line ${problem.line}, column ${problem.column} is not in the file`);
-    if (!/ was expected, and /.test(problem.detail))
-      throw new Error(`Nothing was expected: ${problem.detail}`);
-  }
-  if (problem.code === 'invalid') {
-    if (problem.fields.length === 0) throw new Error('Invalid, and no place is named');
-    for (const { path, expected, found } of problem.fields)
-      if (path === '' || expected === '' || found === '')
-        throw new Error(`A place is not told: ${JSON.stringify({ path, expected, found })}`);
-  }
-}
-
-/** Words for people: none empty, nothing in them that is not for the eye, nothing that a program says to itself. */
-function needWords(words: readonly string[]): void {
-  for (const each of words) {
-    if (each.trim() === '') throw new Error('Words are missing');
-    if (/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u.test(each))
-      throw new Error(`Unseen letters in ${JSON.stringify(each)}`);
-    if (/\[object |\bNaN\b(?!”)|\n\s+at /.test(each.replace(/“[^”]*”/g, '“”')))
-      throw new Error(`A program’s own words in ${JSON.stringify(each)}`);
-  }
-}
-
 function judgePhoto(bytes: Uint8Array): string {
   const head = readHead(bytes);
   if (!head.ok) {
-    const { title, lines, advice } = pictureProblemWords(head.problem, 'board.png');
-    needWords([title, ...lines, advice]);
-    if (!title.includes('board.png')) throw new Error(`The title does not name the file: ${title}`);
+    judgePhotoRefusal(head.problem, 'board.png');
     return head.problem.code;
   }
   const { widthPx, heightPx, type } = head.value;
@@ -129,21 +97,14 @@ const GRID = zigZag(5);
 
 function judgePinList(text: string): string {
   const read = readPinList(text, { grid: GRID });
-  if (!read.ok) {
-    const { title, advice } = listRefusalWords(read.problem);
-    needWords([advice]);
-    if (title.length < 10) throw new Error(`A refusal without words: ${title}`);
-    return read.problem.code;
-  }
-  for (const problem of read.value.problems)
-    if (listProblemWords(problem).title.length < 10) throw new Error(`No words for ${problem.code}`);
-  return 'read';
+  judgeListWords(read);
+  return read.ok ? 'read' : read.problem.code;
 }
 
 function judgeCopiedPins(text: string): string {
   const read = readCopied(text);
   if (read.ok) return 'read';
-  needWords([read.problem]);
+  judgeCopiedRefusal(read.problem);
   return 'refused';
 }
 

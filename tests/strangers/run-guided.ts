@@ -5,6 +5,7 @@ import { base64, type MutantFailure, noteFailure } from './failures';
 import { judge } from './judges';
 import { KINDS, type Kind, originals, type SoundFiles } from './originals';
 import type { MutantRun } from './run-mutants';
+import { beginMeasure } from './took';
 
 export interface GuidedRun extends Pick<MutantRun, 'seed' | 'frozen'> {
   readonly minutes: number;
@@ -21,6 +22,9 @@ export interface GuidedReport {
   /** What reached a place that nothing before it did, in base64. */
   readonly kept: readonly { readonly kind: Kind; readonly data: string }[];
   readonly failures: readonly MutantFailure[];
+  /** The most that one took, and the number of that. */
+  readonly slowestMs: number;
+  readonly slowest: number;
 }
 
 const MINUTE_MS = 60_000;
@@ -44,13 +48,17 @@ export async function runGuided(
   const reached = reachedCode();
   const kept: { kind: Kind; data: string }[] = [];
   const failures: MutantFailure[] = [];
+  let [slowestMs, slowest] = [0, 0];
   const read = async (number: number, kind: Kind, bytes: Uint8Array): Promise<void> => {
     began(number);
+    const took = beginMeasure();
     try {
       await judge(kind, bytes, false);
     } catch (thrown) {
       noteFailure(failures, { number, kind, bytes }, thrown);
     }
+    const tookMs = took();
+    if (tookMs > slowestMs) [slowestMs, slowest] = [tookMs, number];
   };
   let tried = 0;
   for (const kind of KINDS)
@@ -66,8 +74,9 @@ export async function runGuided(
     pool.get(kind)?.push(bytes);
     kept.push({ kind, data: base64(bytes) });
   }
-  const took = (performance.now() - start) / MINUTE_MS;
-  return { tried, minutes: took, reachedAtFirst, reached: reached.count(), kept, failures };
+  const ran = (performance.now() - start) / MINUTE_MS;
+  const places = { reachedAtFirst, reached: reached.count() };
+  return { tried, minutes: ran, ...places, kept, failures, slowestMs, slowest };
 }
 
 type Pool = ReadonlyMap<Kind, Uint8Array[]>;

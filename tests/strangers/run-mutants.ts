@@ -3,6 +3,7 @@ import { damaged } from './damage/damaged';
 import { type MutantFailure, noteFailure } from './failures';
 import { judge } from './judges';
 import { type FrozenTexts, type Kind, originals } from './originals';
+import { beginMeasure } from './took';
 
 export interface MutantRun {
   readonly seed: number;
@@ -19,6 +20,7 @@ export interface MutantReport {
   readonly failures: readonly MutantFailure[];
   /** How many opened documents were also shown, checked and printed. */
   readonly used: number;
+  /** The most that one took, and the number of that. */
   readonly slowestMs: number;
   readonly slowest: number;
 }
@@ -58,14 +60,14 @@ export async function runMutants(
     const kind = dice.pick(SHARES) ?? 'build';
     const bytes = damaged(kind, dice.pick(sound[kind]) ?? new Uint8Array(), sound, dice);
     const thorough = dice.oneIn(USED_ONE_IN);
-    const start = performance.now();
+    const took = beginMeasure();
     let outcome = 'threw';
     try {
       outcome = await judge(kind, bytes, thorough);
     } catch (thrown) {
       noteFailure(failures, { number, kind, bytes }, thrown);
     }
-    const tookMs = performance.now() - start;
+    const tookMs = took();
     if (tookMs > slowestMs) [slowestMs, slowest] = [tookMs, number];
     if (thorough && outcome === 'opened') used += 1;
     const ofKind = outcomes[kind] ?? {};

@@ -1,5 +1,5 @@
 import { listed } from '../../base/listed';
-import { count } from '../../document/problem/shown-value';
+import { count, shownText } from '../../document/problem/shown-value';
 import { type SignalId, signalOf } from '../../signals/signals';
 import type { ListProblem } from './list-problem';
 import type { HowRead, ListRefusal } from './reading';
@@ -11,6 +11,9 @@ export interface ListWords {
 }
 
 const FEW = 6;
+
+/** What was pasted, as it can be read in a sentence: the gaps of its table are spaces, and nothing in it is hidden. */
+const quoted = (text: string): string => shownText(text.replaceAll('\t', ' '));
 
 /** Why a text was not read, and what would help. */
 export function listRefusalWords(refusal: ListRefusal): ListWords {
@@ -33,7 +36,7 @@ export function listRefusalWords(refusal: ListRefusal): ListWords {
       };
     case 'nothing-readable':
       return {
-        title: `No pin was found in “${refusal.firstLine}”`,
+        title: `No pin was found in ${quoted(refusal.firstLine)}`,
         advice: 'Put one pin in a line, its label first: “5 GND”.',
       };
     case 'no-label-fits':
@@ -56,7 +59,7 @@ export function listProblemWords(problem: ListProblem): ListWords {
           advice: 'It is filled once.',
         };
       return {
-        title: `Pin\u00a0${label} stands in ${where} with different words: ${listed(few(words.map((word) => `“${word}”`)))}`,
+        title: `Pin\u00a0${label} stands in ${where} with different words: ${listed(few(words.map(quoted)))}`,
         advice: 'The first that is understood is taken, and the others are kept beside it.',
       };
     }
@@ -92,9 +95,7 @@ export function listProblemWords(problem: ListProblem): ListWords {
       const { length } = problem.lines;
       return {
         title: `Nothing was made of ${length === 1 ? 'line' : 'lines'}\u00a0${listed(few(problem.lines.map(({ line }) => String(line))))}`,
-        advice: first
-          ? `It begins with “${first.text.slice(0, 40)}”. Put a pin’s label first where it is one.`
-          : '',
+        advice: first ? `It begins with ${quoted(first.text)}. Put a pin’s label first where it is one.` : '',
       };
     }
   }

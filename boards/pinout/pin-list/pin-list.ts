@@ -64,11 +64,7 @@ export function readPinList(text: string, target: ListTarget): Result<PinListRea
   const pins = gathered(layout.entries);
   const nothing: ListRefusal = {
     code: 'nothing-readable',
-    firstLine:
-      text
-        .trim()
-        .split(/[\r\n]/)[0]
-        ?.slice(0, 60) ?? '',
+    firstLine: text.trim().split(/[\r\n]/)[0] ?? '',
   };
   if (pins.length === 0) return refuse(nothing);
   const here = pins.filter(({ label }) => cellOf(label) !== undefined);

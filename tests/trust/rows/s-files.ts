@@ -3,7 +3,6 @@ import { CHANNELS } from '../../../boards/host';
 import { PICTURE_LIMITS } from '../../../boards/pinout/photo/picture-problem';
 import { TAGS } from '../../boards/pinout/photo/picture-files';
 import { PAYLOADS } from '../../strangers/engine-payloads';
-import type { MutantFailure } from '../../strangers/failures';
 import { guided } from '../../strangers/guided.mjs';
 import { HARMFUL_INPUTS } from '../../strangers/harmful-inputs';
 import { HARMFUL_PICTURES } from '../../strangers/harmful-pictures';
@@ -23,21 +22,28 @@ const LIMITS_OF_ALL = Object.keys(LIMITS).length + Object.keys(PICTURE_LIMITS).l
 /** And one that grows while it is read. */
 const KINDS_OF_NO_FILE = Object.keys(NO_FILES).length + 1;
 const LED_MINUTES = 60;
+/** For one file, whatever is done with it: of the clock or of the processor, whichever is less. */
+const MOST_MS = 1_000;
 
 async function damaged(count: number): Promise<Tried> {
   const seed = seedOfToday();
-  const { outcomes, failures, hung } = await mutants({ count, seed });
-  const tried = Object.values(outcomes).flatMap((each) => Object.values(each));
+  const run = await mutants({ count, seed });
+  const tried = Object.values(run.outcomes).flatMap((each) => Object.values(each));
   return {
     tried: tried.reduce((sum, each) => sum + each, 0),
-    failures: told(seed, failures, hung),
+    failures: told(seed, run),
   };
 }
 
-function told(seed: number, failures: readonly MutantFailure[], hung: number | null): readonly string[] {
+type Damaged = Pick<Awaited<ReturnType<typeof mutants>>, 'failures' | 'hung' | 'slowestMs' | 'slowest'>;
+
+/** Whatever failed, hung, or took longer than anybody waits for a file that is not even whole. */
+function told(seed: number, { failures, hung, slowestMs, slowest }: Damaged): readonly string[] {
+  const slow = `seed ${seed}, ${slowest}: took ${slowestMs.toFixed(0)} ms, and ${MOST_MS} is the most`;
   return [
     ...failures.map(({ number, kind, reason }) => `seed ${seed}, ${number}, ${kind}: ${reason}`),
     ...(hung === null ? [] : [`seed ${seed}, ${hung}: hung`]),
+    ...(slowestMs <= MOST_MS ? [] : [slow]),
   ];
 }
 
@@ -45,7 +51,7 @@ export const ROWS: readonly TrustRow[] = [
   {
     id: 'S6',
     promise:
-      'A damaged file of any kind is opened or refused in words that name file, place and what was expected; none crashes or hangs',
+      'A damaged file of any kind is opened, set aside or refused in words: of a document with file, place and what was expected, of a photo with file and what to do, of copied pins with the line; none crashes, and none takes longer than a second',
     target: {
       count: PUSH,
       what: 'damaged builds, sheets, photos, lists, recovery copies and files of our own',
@@ -147,16 +153,13 @@ export const ROWS: readonly TrustRow[] = [
   {
     id: 'S19',
     promise:
-      'Damaged files that are led by the places of the code they reach crash nothing and hang nothing, with other files every day',
+      'Damaged files that are led by the places of the code they reach crash nothing, and none takes longer than a second, with other files every day',
     target: { count: LED_MINUTES, what: 'minutes, each run from what the one before kept' },
     long: true,
     run: async () => {
       const seed = seedOfToday();
-      const { minutes, failures, hung } = await guided({ seed, minutes: LED_MINUTES });
-      return {
-        tried: Math.floor(minutes),
-        failures: told(seed, failures, hung),
-      };
+      const run = await guided({ seed, minutes: LED_MINUTES });
+      return { tried: Math.floor(run.minutes), failures: told(seed, run) };
     },
   },
 ];
