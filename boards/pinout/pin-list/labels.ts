@@ -1,7 +1,10 @@
 /** How the pins of a list are labelled, so that "A1" is a label in one list and a word in another. */
 export interface LabelStyle {
-  /** The labels that a connector has, in capitals; a connector that only counts has none of its own. */
-  readonly own: ReadonlySet<string>;
+  /**
+   * The labels that a connector has, each as it is written and by its capitals, where no other is written so.
+   * A connector that only counts has none of its own.
+   */
+  readonly own: ReadonlyMap<string, string>;
   /** Whether the list labels its pins with a letter and a number. */
   readonly lettered: boolean;
 }
@@ -40,7 +43,12 @@ export function labelsBefore(text: string, style: LabelStyle): Labelled | undefi
   for (;;) {
     const joint = JOINT.exec(rest);
     const next = joint && labelAt(rest.slice(joint[0].length), style);
-    if (!joint || !next || /^\s*V(?:DC|SB|CC|BUS)?\b/i.test(next.rest) || !endsThere(next.rest, joint[0]))
+    if (
+      !joint ||
+      !next ||
+      /^\s*V(?:DC|SB|CC|BUS|OLTS?)?\b/i.test(next.rest) ||
+      !endsThere(next.rest, joint[0])
+    )
       break;
     const range = joint[2] === undefined ? [next.label] : between(labels.at(-1) ?? '', next.label);
     if (range === undefined || labels.length + range.length > MOST_LABELS) break;
@@ -74,10 +82,12 @@ export function labelsBehind(text: string, style: LabelStyle): Labelled | undefi
 function labelAt(text: string, { own, lettered }: LabelStyle): { label: string; rest: string } | undefined {
   const found = ONE.exec(text)?.[0];
   if (found === undefined) return undefined;
-  const label = found.toUpperCase();
-  const isLabel = /^\d+$/.test(label) || own.has(label) || (lettered && /^[A-Z]{1,2}\d+$/.test(label));
+  const capitals = found.toUpperCase();
+  const known = own.get(found) ?? own.get(capitals);
+  const isLabel =
+    known !== undefined || /^\d+$/.test(found) || (lettered && /^[A-Z]{1,2}\d+$/.test(capitals));
   return isLabel
-    ? { label: own.has(label) ? label : label.replace(/^0+(?=\d)/, ''), rest: text.slice(found.length) }
+    ? { label: known ?? capitals.replace(/^0+(?=\d)/, ''), rest: text.slice(found.length) }
     : undefined;
 }
 
@@ -88,8 +98,8 @@ function endsThere(rest: string, joint: string): boolean {
 
 /** The labels behind the first one up to the last one; undefined where they are not counted upwards. */
 function between(first: string, last: string): readonly string[] | undefined {
-  const [, letters = '', from] = /^([A-Z]*)(\d+)$/.exec(first) ?? [];
-  const [, same = '', to] = /^([A-Z]*)(\d+)$/.exec(last) ?? [];
+  const [, letters = '', from] = /^([A-Za-z]*)(\d+)$/.exec(first) ?? [];
+  const [, same = '', to] = /^([A-Za-z]*)(\d+)$/.exec(last) ?? [];
   if (from === undefined || to === undefined || (same !== '' && same !== letters)) return undefined;
   const length = Number(to) - Number(from);
   if (length <= 0 || length > MOST_LABELS) return undefined;

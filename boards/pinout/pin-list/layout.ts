@@ -61,14 +61,20 @@ function withoutPrefix(lines: readonly Line[]): readonly Line[] {
 }
 
 function styleOf(lines: readonly Line[], grid: Grid): LabelStyle {
-  const own = new Set(
-    grid.numbering.scheme === 'free' ? gridIndex(grid).positions.map(({ label }) => label.toUpperCase()) : [],
-  );
+  const labels = grid.numbering.scheme === 'free' ? gridIndex(grid).positions.map(({ label }) => label) : [];
+  const own = new Map([
+    ...labels.map((label) => [label.toUpperCase(), label] as const),
+    ...labels.map((label) => [label, label] as const),
+  ]);
   const begins = (pattern: RegExp) => lines.filter((each) => pattern.test(each.text)).length;
   const numbered = begins(/^[\s|([#]*(?:pins?\s*)?[#]?\d/i);
   const lettered = begins(/^[\s|([]*(?:pins?\s*)?[A-Z]{1,2}\d{1,2}\s*[\s:.)|=-]\s*\S/i);
   return { own, lettered: numbered === 0 && lettered >= 2 && lettered >= lines.length * 0.6 };
 }
+
+/** "9 pin USB header": how many pins a header has, and not what pin 9 is. */
+const PIN_COUNT =
+  /^\s*\d+[\s-]*(?:pins?|ways?|poles?|positions?)\b.*\b(?:headers?|connectors?|sockets?|plugs?|panels?|pinouts?)\s*[:.]?\s*$/i;
 
 /** Every position of the largest connector, four times over: what comes after that is left over. */
 const MOST_TOLD = 16_384;
@@ -85,7 +91,7 @@ function withLabels(lines: readonly Line[], style: LabelStyle): Layout {
       continue;
     }
     const here = headIn(text);
-    const read = here ? [] : entriesOf(text, line, style, head);
+    const read = here || PIN_COUNT.test(text) ? [] : entriesOf(text, line, style, head);
     if (here) head = here;
     else if (read.length > 0)
       for (const entry of read) {

@@ -91,7 +91,7 @@ export function labelsLast(
   const { cellOf } = gridIndex(grid);
   const entries = lines.flatMap(({ line, text }): readonly Entry[] => {
     const [, word, label = ''] = /^\s*(\S.{0,80}?)[\s.:_]*[\s.]([A-Za-z]{0,2}\d{1,4})\s*$/.exec(text) ?? [];
-    const known = own.size > 0 ? label.toUpperCase() : label;
+    const known = own.get(label) ?? own.get(label.toUpperCase()) ?? label;
     return word !== undefined && cellOf(known) ? [{ line, labels: [known], word, more: '' }] : [];
   });
   const labels = new Set(entries.map((entry) => entry.labels[0]));

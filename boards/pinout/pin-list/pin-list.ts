@@ -12,6 +12,7 @@ import type { HowRead, ListRefusal, OtherReading, PinListReading, ReadPin } from
 import type { Entry } from './row';
 import { settle } from './settle';
 import { isGroundOf, type Settling } from './settling';
+import { withSupplyOfPort3 } from './supply-of-port-3';
 import { asDoubt, takesBack } from './two-meanings';
 import type { How, Meanings, Understood } from './understood';
 
@@ -126,7 +127,7 @@ function understood(
     memo.set(word, read);
     return read;
   };
-  const words = pins.map(({ label, told }) => {
+  const heard = pins.map(({ label, told }) => {
     const read = told.map(({ word, more }) => {
       // Nothing beside a label is no word for a gap: what belongs there may stand where it was not looked for.
       return explained(meaningsOf(word), more === '' ? [] : meaningsOf(more));
@@ -137,6 +138,7 @@ function understood(
     );
     return { label, told, at, meanings: read[at] ?? [], read };
   });
+  const words = withSupplyOfPort3(heard, ({ told, at }) => told[at]?.word ?? '');
   const header = [...headings.slice(-3), target.title ?? ''].join('\n');
   const jobs = HEADING_WORDS.filter(({ pattern }) => pattern.test(header)).map(({ job }) => job);
   const settled = settle(

@@ -55,6 +55,23 @@ describe('a list', () => {
     expect(read('1 - 5V\n2 -12V\n3 - 3.3 V\n4: +12V', singleRow(4))).toBe(
       '1 supply-5v, 2 supply-minus-12v, 3 supply-3v3, 4 supply-12v',
     );
+    expect(read('1 - 5 Volts\n2 - 12 volt\n3 to 4 NC', singleRow(4))).toBe(
+      '1 supply-5v, 2 supply-12v, 3 no-connection, 4 no-connection',
+    );
+  });
+
+  it('does not take the number of pins in its heading for a label', () => {
+    const list = '1 VCC\n3 D-\n5 D+\n7 GND';
+    const usb = '1 usb-vbus, 3 usb-d-minus, 5 usb-d-plus, 7 ground';
+    for (const heading of [
+      '9 pin USB header',
+      '9-pin USB header:',
+      '10 pins, front panel',
+      '2 way connector',
+    ])
+      expect(read(`${heading}\n${list}`, zigZag(5)), heading).toBe(usb);
+    expect(read(`${list}\n9 pin removed`, zigZag(5))).toBe(`${usb}, 9 no pin`);
+    expect(read('1 + header LED\n9 pin', zigZag(5))).toMatch(/^1 .*, 9 /);
   });
 
   it('may put each pin between commas or semicolons in one line', () => {
@@ -70,6 +87,13 @@ describe('a list', () => {
       'A1 power-led-feed, A2 power-led-sink, B1 drive-led-feed, B2 drive-led-sink',
     );
     expect(read('A1, B1: GND\nA2-B2: NC', grid)).toMatch(/A1 ground.*B1 ground/);
+    expect(read('a1: PLED+\nA2: PLED-', labelled(['a1 a2']))).toBe('a1 power-led-feed, a2 power-led-sink');
+    expect(read('PLED+ ... a1\nPLED- ... A2\nGND ... a3', labelled(['a1 a2 a3']))).toBe(
+      'a1 power-led-feed, a2 power-led-sink, a3 ground',
+    );
+    expect(read('A1-a3: GND', labelled(['a1 a2 a3']))).toBe('a1 ground, a2 ground, a3 ground');
+    // Both cases of a letter are two positions where a connector has both.
+    expect(read('a1 PLED+\nA1 GND', labelled(['a1 A1']))).toBe('a1 power-led-feed, A1 ground');
   });
 
   it('may be a drawing of the connector, row above row', () => {
@@ -255,6 +279,17 @@ describe('a word that says too little', () => {
 });
 
 describe('grounds and ports', () => {
+  it('take a three behind a supply for the port where the data lines of a port 3 stand beside it', () => {
+    const text = '1 VCC3\n2 VCC4\n3 D3-\n4 D4-\n5 D3+\n6 D4+\n7 GND\n8 GND';
+    const { pins } = reading(text, zigZag(5));
+    expect(pins.slice(0, 2).map(({ signal, channel, how }) => [signal, channel, how])).toEqual([
+      ['usb-vbus', '3', 'neighbours'],
+      ['usb-vbus', '4', 'neighbours'],
+    ]);
+    expect(read('1 VCC3\n2 GND\n3 NC', singleRow(3))).toMatch(/^1 supply-3v3/);
+    expect(read('1 VCC3\n2 D1-\n3 D1+', singleRow(3))).toMatch(/^1 supply-3v3/);
+  });
+
   it('belong to the input beside them, as 5 to 7 and 8 to 6 of the panel', () => {
     const text = '5 GND\n6 PWR SW\n7 RESET\n8 GND';
     const { pins } = reading(text, zigZag(5));
