@@ -17,6 +17,9 @@ it('A header grows along its longer side until it has every label of the list', 
 it('A header with labels of its own, a list of letters, and one too long for any header are left alone', () => {
   expect(largerShape(posts('panel', labelled(['A1 A2'])), ['3'])).toBeUndefined();
   expect(largerShape(posts('panel', zigZag(5)), ['A1'])).toBeUndefined();
+  // No header is made larger by a pin 0, and none smaller.
+  expect(largerShape(posts('panel', zigZag(5)), ['0'])).toBeUndefined();
+  expect(largerShape(posts('panel', zigZag(5)), ['0', '11'])).toBeUndefined();
   expect(largerShape(posts('panel', zigZag(5)), ['128'])).toEqual({ rows: 2, cols: 64 });
   expect(largerShape(posts('panel', zigZag(5)), ['129'])).toBeUndefined();
 });

@@ -9,11 +9,12 @@ export interface LargerShape {
 
 /**
  * The shape in which a connector that counts its pins would have all of these labels, longer along its longer
- * side. Undefined where its labels are its own, where these are no numbers, or where it would be too long.
+ * side. Undefined where its labels are its own, where these are no numbers of pins, or where it would be too long.
  */
 export function largerShape({ grid }: Connector, labels: readonly string[]): LargerShape | undefined {
   const numbers = labels.map(Number);
-  if (grid.numbering.scheme === 'free' || !numbers.every(Number.isInteger)) return undefined;
+  if (grid.numbering.scheme === 'free' || !numbers.every((one) => Number.isInteger(one) && one > 0))
+    return undefined;
   const last = Math.max(...numbers);
   const { rows, cols } = grid;
   const shape =
