@@ -7,6 +7,7 @@ import { FRONT_FAULTS } from '../../../boards/diagnosis/faults/front-faults';
 import { SUPPLY_FAULTS } from '../../../boards/diagnosis/faults/supply-faults';
 import { OBSERVATIONS } from '../../../boards/diagnosis/observations/observations';
 import { type Evidence, suspicionOf } from '../../../boards/diagnosis/posterior';
+import { trialCautions } from '../../../boards/diagnosis/trials/cautions';
 import { stopsIn } from '../../../boards/diagnosis/trials/held-back';
 import { nextLooks, nextTrials, weighedTrials } from '../../../boards/diagnosis/trials/next-trials';
 import { trialsOf } from '../../../boards/diagnosis/trials/trials';
@@ -190,4 +191,25 @@ it('Every trial and every result has words, and each trial begins with mains off
     if (!trial.powered && trial.id !== 'look-rear-switch') expect(steps[0]).toContain('pull the mains plug');
     for (const result of trial.results) expect(resultWords(result)).toMatch(/^[A-Z].*\.$/);
   }
+});
+
+it('Wherever pins or holes are joined while mains is on, whoever is not sure which leaves them alone', () => {
+  const joins = TRIALS.filter((trial) =>
+    trialWords(trial).steps.some((step) => /touch (only )?(these two|the two)|paper clip/.test(step)),
+  );
+  expect(joins.map(({ id }) => id).sort()).toEqual([
+    'bare-pins',
+    'fewest-parts',
+    'out-of-case',
+    'supply-alone',
+  ]);
+  for (const trial of joins)
+    expect(trialCautions(trial).join(' '), trial.id).toContain('If you are not sure which two');
+});
+
+it('The rear switch is not switched off before it is looked at', () => {
+  const cautions = trialCautions(trialNamed('look-rear-switch')).join(' ');
+  expect(cautions).not.toContain('switch off');
+  expect(cautions).toContain('nothing inside is touched');
+  expect(trialCautions(trialNamed('look-caps')).join(' ')).toContain('supply switch off');
 });
