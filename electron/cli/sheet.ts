@@ -105,7 +105,7 @@ function printFrom(
     return refuse(['not-a-board', line, 'Name the board sheet, or a build with the board in it.']);
   }
   if (wanted.kind === 'pinout' || (wanted.kind === 'usual' && !build)) {
-    const lies = lying ?? { turn: 0, mirrored: false };
+    const lies = lying ?? build?.view ?? { turn: 0, mirrored: false };
     return ok({ kind: 'pinout', options: { paper, ...lies, connectors: connectors && [...connectors] } });
   }
   if (!build) {

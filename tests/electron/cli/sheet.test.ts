@@ -52,6 +52,20 @@ describe('The pinout of a board is printed to the file that was named', () => {
     expect(titles.toSorted((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
   });
 
+  test('as the board lies in the build where nothing else is asked for', async () => {
+    const folder = scratchFolder();
+    const file = join(folder, 'lies.build.json');
+    const build = JSON.parse(readFileSync(demo('wired.build.json'), 'utf8'));
+    writeFileSync(file, JSON.stringify({ ...build, view: { turn: 180, mirrored: true } }));
+    const outs = ['plain.svg', 'asked.svg', 'other.svg'].map((name) => join(folder, name));
+    const [plain = '', turned = '', other = ''] = outs;
+    await asked([file, '--out', plain, '--pinout']);
+    await asked([file, '--out', turned, '--pinout', '--turn', '180', '--mirror']);
+    await asked([file, '--out', other, '--pinout', '--turn', '90']);
+    expect(readFileSync(plain, 'utf8')).toBe(readFileSync(turned, 'utf8'));
+    expect(readFileSync(plain, 'utf8')).not.toBe(readFileSync(other, 'utf8'));
+  });
+
   test('as PNG of one page at a scale, with a report for programs', async () => {
     const out = join(scratchFolder(), 'first.png');
     const args = [BOARD, '--out', out, '--page', '1', '--scale', '0.5', '--paper', 'letter', '--json'];
