@@ -39,7 +39,7 @@ export function benchPaper(
   const { build: shown, replaced } = printableBuild(build, letters);
   const { measure } = letters;
   const size = PAPERS[options.paper];
-  const foot = footOf(size, `${shown.name} · ${lyingWords(options)}`, printedOn, measure);
+  const foot = footOf(size, { name: shown.name, what: lyingWords(options) }, printedOn, measure);
   const room = bodyOf(size, foot, 0);
   const parts = BENCH_PARTS.filter(
     (part) => options.parts.includes(part) && (part !== 'cables' || wantsCables(build, options)),

@@ -35,7 +35,7 @@ export function labelPaper(
   const { build: shown } = printableBuild(build, letters);
   const { measure } = letters;
   const size = PAPERS[options.paper];
-  const foot = footOf(size, `${shown.name} · cable labels`, printedOn, measure);
+  const foot = footOf(size, { name: shown.name, what: 'Cable labels' }, printedOn, measure);
   const room = bodyOf(size, foot, 0);
   const texts = labelTexts(shown);
   const { columns, rows } = labelGrid(room, options);

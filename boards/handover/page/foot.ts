@@ -14,8 +14,17 @@ export interface Foot {
   readonly draw: (page: number, pages: number) => readonly Drawn[];
 }
 
-/** The foot of every page: the cautions, what it belongs to, when it was printed, and its number. */
-export function footOf(size: PaperSize, words: string, printedOn: string, measure: Measure): Foot {
+/**
+ * The foot of every page: the cautions, what page it is, when it was printed, what it belongs to, and its number.
+ *
+ * @param what what the page shows, or how the board lies on it: always there in full, whatever the name
+ */
+export function footOf(
+  size: PaperSize,
+  { name, what }: { readonly name: string; readonly what: string },
+  printedOn: string,
+  measure: Measure,
+): Foot {
   const widthMm = size.widthMm - 2 * MARGIN_MM;
   const cautions = linesOf(PAPER_CAUTION, widthMm, TYPES.least, measure);
   const cautionsMm = cautions.length * lineHeight(TYPES.least);
@@ -30,7 +39,7 @@ export function footOf(size: PaperSize, words: string, printedOn: string, measur
       const number = `page\u00a0${page} of\u00a0${pages}`;
       const end = textAt(number, { x: right, y }, TYPES.small, measure, 'end');
       const room = widthMm - end.widthMm - 4;
-      const [line = ''] = linesOf(`printed ${printedOn} · ${words}`, room, TYPES.small, measure);
+      const line = shortened(`${what} · printed ${printedOn} · ${name}`, room, measure);
       return [
         {
           kind: 'line',
@@ -44,6 +53,15 @@ export function footOf(size: PaperSize, words: string, printedOn: string, measur
       ];
     },
   };
+}
+
+/** As much of a line as there is room for, with a sign for what is left out. */
+function shortened(text: string, roomMm: Mm, measure: Measure): string {
+  const [line = '', ...more] = linesOf(text, roomMm, TYPES.small, measure);
+  if (more.length === 0) return line;
+  const { sizeMm, face } = TYPES.small;
+  const [kept = ''] = linesOf(text, roomMm - measure('…', sizeMm, face), TYPES.small, measure);
+  return `${kept}…`;
 }
 
 /** The room between the margins and above the foot, below what stands at the head. */

@@ -33,7 +33,7 @@ export function pinoutPaper(
   const printed = board.connectors.filter(({ id }) => wanted.has(id));
   const { measure } = letters;
   const size = PAPERS[options.paper];
-  const foot = footOf(size, `${board.name} · ${lyingWords(options)}`, printedOn, measure);
+  const foot = footOf(size, { name: board.name, what: lyingWords(options) }, printedOn, measure);
   const room = bodyOf(size, foot, 0);
   const rooms = { widthMm: room.width, heightMm: room.height };
   const pieces: readonly Piece[] = [

@@ -42,7 +42,7 @@ export function troublePaper(
   const { trouble, replaced } = troubleOf({ build, letters });
   const { measure } = letters;
   const size = PAPERS[options.paper];
-  const foot = footOf(size, `${trouble.build.name} · trouble sheet`, printedOn, measure);
+  const foot = footOf(size, { name: trouble.build.name, what: 'Trouble sheet' }, printedOn, measure);
   const room = bodyOf(size, foot, 0);
   const widthMm = room.width;
   const pieces: readonly Piece[] = [
