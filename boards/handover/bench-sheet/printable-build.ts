@@ -46,7 +46,7 @@ export function printableBuild(build: Build, letters: Pick<Letters, 'has'>): Pri
   return { build: shownBuild, replaced };
 }
 
-/** The places that ways are told by. */
+/** Every place of the tray that has a name: ways, steps and figures tell of them. */
 function shownTray(tray: Tray, shown: (text: string) => string): Tray {
   const named = <T extends { name?: string | undefined }>(place: T): T =>
     place.name === undefined ? place : { ...place, name: shown(place.name) };
@@ -55,6 +55,8 @@ function shownTray(tray: Tray, shown: (text: string) => string): Tray {
     points: tray.points.map(named),
     openings: tray.openings.map(named),
     bays: tray.bays.map(named),
+    ...(tray.standoffs && { standoffs: tray.standoffs.map(named) }),
+    ...(tray.fans && { fans: tray.fans.map(named) }),
   };
 }
 
