@@ -1,6 +1,6 @@
 import type { Result } from '../../base/result';
 import type { Build, Seat } from '../../document/build';
-import { type Fitted, USUALLY_FITTED } from '../../document/fitted';
+import type { Fitted } from '../../document/fitted';
 import { holeState, unitWith } from '../../document/lookup';
 import { gridIndex } from '../../document/numbering';
 import { SOLDERED } from '../../document/power-job';
@@ -10,6 +10,7 @@ import { type SeatedPlug, seatedPlugs } from '../../fit/seated-plug';
 import type { Job } from '../../signals/signal';
 import { signalOf } from '../../signals/signals';
 import { type MeterStep, meterStepsOf } from '../meter/meter-steps';
+import { fittedOf } from './fitted-of';
 import { inOrder, type Ring, type Task } from './order';
 import { type KnownStandoffs, knownStandoffs } from './standoff-lines';
 
@@ -48,7 +49,7 @@ export type BenchStep = Task &
  * nothing decides, plugs with many wires come before those with few.
  */
 export function benchStepsOf(build: Build): Result<readonly BenchStep[], Ring> {
-  const fitted = new Set<Fitted>(build.fitted ?? USUALLY_FITTED);
+  const fitted = new Set<Fitted>(fittedOf(build));
   const all = seatedPlugs(build)
     .filter(({ connector }) => connector.family !== SOLDERED)
     .toSorted((a, b) => contactsIn(b) - contactsIn(a));

@@ -3,7 +3,8 @@ import { Checkbox } from 'react-aria-components/Checkbox';
 import { CheckboxGroup } from 'react-aria-components/CheckboxGroup';
 import { GridList, GridListItem } from 'react-aria-components/GridList';
 import { Label } from 'react-aria-components/Label';
-import { FITTED, USUALLY_FITTED } from '../../../boards/document/fitted';
+import { FITTED } from '../../../boards/document/fitted';
+import { fittedOf } from '../../../boards/handover/steps/fitted-of';
 import { stepWords } from '../../../boards/handover/steps/step-words';
 import { doCommand } from '../../do-command';
 import { Button } from '../../look/button';
@@ -119,7 +120,7 @@ function useShownInSight(id: string) {
 
 function WhatItHas() {
   const workbench = useWorkbench();
-  const { fitted = USUALLY_FITTED } = useBuild();
+  const fitted = fittedOf(useBuild());
   return (
     <CheckboxGroup
       className="what-it-has"

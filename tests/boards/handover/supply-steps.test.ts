@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fromToOf } from '../../../boards/handover/from-to';
 import { benchStepsOf } from '../../../boards/handover/steps/bench-steps';
 import { stepWords } from '../../../boards/handover/steps/step-words';
+import { demo } from '../findings/demo';
 import { bench } from '../findings/harness';
 import { plain, supplies } from '../findings/supplies';
 
@@ -35,6 +36,19 @@ describe('the cables of a supply that is in the build', () => {
     expect(at('Card cable of ASH (CARD) on')).toBeGreaterThan(
       told.findIndex((title) => /card/i.test(title) && !title.includes('ASH')),
     );
+  });
+
+  it('have a card put in that a cable goes on, also where nothing says what the machine has', () => {
+    const { fitted: _, ...silent } = withCard;
+    const steps = benchStepsOf(silent);
+    if (!steps.ok) throw new Error('A ring');
+    const ids = steps.value.map(({ id }) => id);
+    expect(ids).toContain('graphics-card');
+    expect(ids.indexOf('graphics-card')).toBeLessThan(ids.indexOf('plug ash-card card'));
+    const without = benchStepsOf({ ...silent, fitted: ['cooler'] });
+    expect(without.ok && without.value.map(({ id }) => id)).not.toContain('graphics-card');
+    const noCard = benchStepsOf(demo('wired'));
+    expect(noCard.ok && noCard.value.map(({ id }) => id)).not.toContain('graphics-card');
   });
 
   it('come after everything that is measured', () => {
