@@ -9,7 +9,7 @@ export interface AllotItem {
 }
 
 /** A place, by what it has of each resource. */
-type AllotPlace = readonly number[];
+export type AllotPlace = readonly number[];
 
 /** The place of each item, undefined for those left out. `proven`: nothing weighs and costs less. */
 interface Allotment {

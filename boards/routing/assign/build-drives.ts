@@ -69,6 +69,7 @@ export function drivesOf(build: Build, hubAmps: ReadonlyMap<string, Amps>): Buil
         id: unit.id,
         lineRateGbps,
         ...(fastestMBps !== undefined && { fastestMBps }),
+        ...(found?.port !== undefined && { on: found.port }),
         ...(pinned !== undefined && { pinned }),
       });
     }

@@ -101,6 +101,8 @@ function workOut(build: Build): BuildFans {
     const fits = headers.filter(({ id }) =>
       takesOf.get(id)?.some((each) => plugFor(lead, each) !== undefined),
     );
+    const on = now.get(lead.id);
+    const isHeard = on?.end !== undefined && heard.get(on.end) === on.connector;
     const chosen = choiceOf(build, 'header', lead.id);
     const pinned = chosen === undefined ? undefined : (carriers.get(chosen)?.header ?? chosen);
     return [
@@ -112,6 +114,8 @@ function workOut(build: Build): BuildFans {
         ...(fits.length < headers.length && { fits: fits.map(({ id }) => id) }),
         runningA: runningAmps,
         startA: Math.max(startAmps, runningAmps),
+        ...(on && { on: on.header }),
+        ...(isHeard && { heard: true as const }),
         ...(pinned !== undefined && { pinned }),
       },
     ];
@@ -188,8 +192,6 @@ export function fansEndingAt({ fans, now }: BuildFans, header: string): readonly
 }
 
 /** Whether the header that a fan is on hears its speed: over its own wire, and through a hub only of one outlet. */
-export function reportsSpeed({ fans, heard, now }: BuildFans, fan: string): boolean {
-  const at = now.get(fan);
-  const speaks = fans.some(({ id, silent }) => id === fan && silent !== true);
-  return speaks && at?.end !== undefined && heard.get(at.end) === at.connector;
+export function reportsSpeed({ fans }: BuildFans, fan: string): boolean {
+  return fans.some(({ id, silent, heard }) => id === fan && heard === true && silent !== true);
 }

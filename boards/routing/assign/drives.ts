@@ -1,6 +1,7 @@
 import type { Amps } from '../../base/units';
 import type { LineRateGbps } from '../../document/rating';
 import { allot } from './allot';
+import { indexOf, stayWhereTheyAre } from './stay';
 
 /** A socket of the board for a drive's data cable. */
 export interface DataPort {
@@ -15,6 +16,8 @@ export interface DataDrive {
   readonly lineRateGbps: LineRateGbps;
   /** What it moves at best, where its maker says so: a turning disk is slower than its line. */
   readonly fastestMBps?: number;
+  /** The port that it is on now; it stays there if no other is better. */
+  readonly on?: string;
   /** The port that the person has chosen. */
   readonly pinned?: string;
 }
@@ -73,10 +76,10 @@ export function drivesToPorts(
       return over < 0 ? -over * LOSS_WEIGHS : over;
     }),
   }));
-  const { places, proven } = allot(
-    items,
-    ports.map(() => [1]),
-  );
+  const rooms = ports.map(() => [1]);
+  const { places: allotted, proven } = allot(items, rooms);
+  const own = drives.map(({ on }) => indexOf(ports, on));
+  const places = stayWhereTheyAre(items, rooms, allotted, own);
   return {
     proven,
     drives: drives.map((drive, at): DriveOnPort => {

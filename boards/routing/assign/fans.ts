@@ -1,6 +1,7 @@
 import type { Amps } from '../../base/units';
 import type { SpeedMode } from '../../document/rating';
 import { allot } from './allot';
+import { indexOf, stayWhereTheyAre } from './stay';
 
 /** A part with several fan connectors on one header. */
 interface FanHub {
@@ -36,6 +37,10 @@ export interface Fan {
   readonly fits?: readonly string[];
   /** For the first second or so; never below what it takes when running. */
   readonly startA: Amps;
+  /** The header that it is on now; it stays there if no other is better. */
+  readonly on?: string;
+  /** What it sits on is what the board hears there: the header itself, or one outlet of its hub. */
+  readonly heard?: true;
   readonly pinned?: string;
 }
 
@@ -120,7 +125,9 @@ export function fansToHeaders(fans: readonly Fan[], headers: readonly FanHeader[
     const rated = milliamps(carriedA(header));
     return [header.hub?.outlets ?? 1, rated, rated, 1];
   });
-  const { places, proven } = allot(items, rooms);
+  const { places: allotted, proven } = allot(items, rooms);
+  const own = fans.map(({ on }) => indexOf(headers, on));
+  const places = stayWhereTheyAre(items, rooms, allotted, own);
   const outlets = headers.map((header, at) =>
     outletsOf(
       header,
@@ -177,15 +184,20 @@ function carriedA({ ratedA, hub }: FanHeader): Amps {
   return hub.fedBy === 'supply' ? hub.ratedA : Math.min(ratedA, hub.ratedA);
 }
 
-/** The processor's fan gets the outlet that reports its speed, else the first fan that has one to report. */
-function outletsOf({ hub }: FanHeader, fans: readonly Fan[]): ReadonlyMap<string, number> {
+/**
+ * The processor's fan gets the outlet that reports its speed, else one that has a speed to report: the fan that is
+ * there, or the first.
+ */
+function outletsOf({ id: header, hub }: FanHeader, fans: readonly Fan[]): ReadonlyMap<string, number> {
   if (hub === undefined) return new Map();
   const all = Array.from({ length: hub.outlets }, (_, at) => at + 1);
   const order = all.toSorted((a, b) => Number(b === hub.speedOutlet) - Number(a === hub.speedOutlet));
+  const isThere = ({ on, heard }: Fan) => Number(on === header && heard === true);
   const first = fans.toSorted(
     (a, b) =>
       Number(b.cools === 'processor') - Number(a.cools === 'processor') ||
-      Number(a.silent === true) - Number(b.silent === true),
+      Number(a.silent === true) - Number(b.silent === true) ||
+      isThere(b) - isThere(a),
   );
   return new Map(first.flatMap(({ id }, at) => (order[at] === undefined ? [] : [[id, order[at]] as const])));
 }
