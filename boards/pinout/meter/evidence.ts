@@ -9,6 +9,12 @@ import { bandsWithin, type Single, singleAnswers } from './single-answers';
 /** The chance that a reading was misread where the sheet says nothing of it (common practice, no source). */
 export const USUAL_DOUBT = 0.05;
 
+/**
+ * Nobody reads without any doubt: at 0 one slip would rule out every layout for good, and a second reading like
+ * it would leave nothing to reckon with (common practice, no source).
+ */
+const LEAST_DOUBT = 1e-6;
+
 /** A repeat shares the board, the probes and the eye with the first: it counts half (common practice, no source). */
 const REPEAT = 0.5;
 
@@ -45,7 +51,7 @@ export function likelihoods(reading: PinReading): Float64Array {
   const table = 'single' in asked ? singleAnswers(asked.single) : pairAnswers(asked.pair);
   const share = shareOf(reading, 'single' in asked ? asked.single : asked.pair);
   const general = share(table.inGeneral);
-  const doubt = reading.doubt ?? USUAL_DOUBT;
+  const doubt = Math.max(LEAST_DOUBT, reading.doubt ?? USUAL_DOUBT);
   return Float64Array.from(table.rows, (row) => mayBeMisread(share(row), general, doubt));
 }
 

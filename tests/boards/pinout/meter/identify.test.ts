@@ -37,6 +37,22 @@ describe('a header that nothing was measured on', () => {
   });
 });
 
+describe('readings of which their reader has no doubt', () => {
+  const sure = (reading: PinReading): PinReading => ({ ...reading, doubt: 0 });
+
+  it('say the same of the header as very sure ones, taken once or twice, and also where they contradict', () => {
+    const told = [ohms('1', 380), ohms('5', 0.2), ohms('5', 0.2)].map(sure);
+    const found = saidOf(PANEL, ...told);
+    expect(found.layouts[0]?.origin).toMatchObject({ kind: 'library', type: 'panel-2x5' });
+    const against = saidOf(PANEL, ...told, sure(ohms('5', 'open')), sure(volts('5', 'standby', 5)));
+    for (const { layouts, pins } of [found, against]) {
+      expect(layouts.length).toBeGreaterThan(0);
+      for (const { chances } of pins)
+        expect(chances.reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(1, 6);
+    }
+  });
+});
+
 describe('the published panel header', () => {
   // Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.2.2, with the usual values of the stubs.
   it('is told from readings at its pins, every one of them', () => {
