@@ -126,6 +126,11 @@ function readAnswer<Answer extends string>(
   return refuse(`Type a number from 1 to ${answers.length}, or press one of the answers.`);
 }
 
+/** A tolerance in per cent, without what reckoning in halves leaves behind: "7". */
+export function toleranceFigures(share: number): string {
+  return String(Number((share * 100).toPrecision(12)));
+}
+
 /** A tolerance in per cent as a share; undefined where the field is empty and the usual one holds. */
 export function readTolerance(typed: string): Result<number | undefined, string> {
   if (typed.trim() === '') return ok(undefined);

@@ -2,7 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { ok } from '../../../boards/base/result';
 import type { MeterQuestion } from '../../../boards/pinout/meter/identification';
 import { minding, ownRiskWords } from '../../../renderer/words/meter-words';
-import { answersTo, readReading, readTolerance } from '../../../renderer/words/reading-words';
+import {
+  answersTo,
+  readReading,
+  readTolerance,
+  toleranceFigures,
+} from '../../../renderer/words/reading-words';
 
 const OHMS: MeterQuestion = { kind: 'ohms', pin: '3' };
 const VOLTS: MeterQuestion = { kind: 'volts', pin: '3', supply: 'standby' };
@@ -99,4 +104,11 @@ test('a risk is said with its pin and its chance, and never as a certainty of 10
   expect(said.replaceAll('\u00a0', ' ')).toBe(
     'Do not join these: pin 9 may be a supply (over 99.9 %). Joined to another pin it could burn a trace.',
   );
+});
+
+test('a tolerance is shown in the figures in which it was typed', () => {
+  for (const typed of ['7', '0.1', '14', '28', '29', '12.5', '0', '100']) {
+    const read = readTolerance(typed);
+    expect(read.ok && read.value !== undefined && toleranceFigures(read.value)).toBe(typed);
+  }
 });

@@ -13,7 +13,7 @@ import { Choice } from '../../../look/choice';
 import { ReadLine } from '../../../look/read-line';
 import { SeveritySign } from '../../../look/severity-sign';
 import { minding, OWN_KINDS, type OwnKind, ownRiskWords } from '../../../words/meter-words';
-import { readTolerance } from '../../../words/reading-words';
+import { readTolerance, toleranceFigures } from '../../../words/reading-words';
 import { useWorkbench } from '../../../workbench';
 import { AnswerForm } from './answer-form';
 
@@ -74,7 +74,7 @@ export function OwnReading({ connector, found, pin }: OwnReadingProps) {
           {!isPair && (
             <ReadLine<number | undefined>
               label="Meter may be off by, %"
-              shown={tolerance === undefined ? '' : String(tolerance * 100)}
+              shown={tolerance === undefined ? '' : toleranceFigures(tolerance)}
               read={readTolerance}
               onDone={setTolerance}
               placeholder="5"

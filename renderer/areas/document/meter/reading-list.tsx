@@ -5,6 +5,7 @@ import type { Identification } from '../../../../boards/pinout/meter/identificat
 import { questionName, shownWords } from '../../../../boards/pinout/meter/words';
 import { doCommand } from '../../../do-command';
 import { IconButton } from '../../../look/button';
+import { toleranceFigures } from '../../../words/reading-words';
 import { useWorkbench } from '../../../workbench';
 
 interface ReadingListProps {
@@ -50,5 +51,5 @@ export function ReadingList({ connector, found }: ReadingListProps) {
 
 function toleranceWords(reading: PinReading): string {
   if (!('tolerance' in reading) || reading.tolerance === undefined) return '';
-  return `, within ${Number((reading.tolerance * 100).toPrecision(2))}\u00a0%`;
+  return `, within ${toleranceFigures(reading.tolerance)}\u00a0%`;
 }
