@@ -8,7 +8,7 @@ import {
 } from '../../boards/document/pin-reading';
 import type { MeterQuestion } from '../../boards/pinout/meter/identification';
 import { answerWords } from '../../boards/pinout/meter-run/outcome-words';
-import { readQuantity } from './value-words';
+import { readQuantity, TWO_WAYS } from './value-words';
 
 /** What a meter shows where nothing conducts, as it is typed: "OL", "0L" as it looks on the display, "open", "1 ." */
 const OPEN = /^(?:ol|0l|\.ol|0\.l|o\.l|open|inf(?:inite)?|∞|−|-)$/iu;
@@ -78,6 +78,7 @@ export function readReading(question: MeterQuestion, typed: string): Result<PinR
     }
     case 'volts': {
       const read = readQuantity(typed, 'V');
+      if (!read.ok && read.problem === TWO_WAYS) return read;
       if (!read.ok) return refuse('This is no number of volts. Type one such as 3.3 or −0.2.');
       if (Math.abs(read.value) > MOST.volts)
         return refuse('No pin of a board has so many volts. Type what the meter shows.');
@@ -103,6 +104,7 @@ export function readReading(question: MeterQuestion, typed: string): Result<PinR
 function readOhms(typed: string): Result<number | 'open', string> {
   if (OPEN.test(typed.trim())) return ok('open');
   const read = readQuantity(typed, 'ohm');
+  if (!read.ok && read.problem === TWO_WAYS) return read;
   if (!read.ok) return refuse('This is no number of ohms. Type one such as 470 or 4.7k, or OL for open.');
   if (read.value < 0) return refuse('A resistance below zero says that the pin is live. Unplug the machine.');
   return ok(read.value > MOST.ohms ? 'open' : read.value);

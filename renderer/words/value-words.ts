@@ -43,6 +43,10 @@ export function valueText(value: number): string {
   return signed(value);
 }
 
+/** Why a quantity is refused that may be a thousand times as large. */
+export const TWO_WAYS =
+  'This can be read in two ways. Type it without a comma, with a point before fractions.';
+
 /** Commas that may part thousands. Nobody measures thousands of volts here, so plain volts are told with tenths. */
 const THOUSANDS = /^[-−+]?[1-9]\d{0,2}(?:,\d{3})+(?![\d,])/u;
 
@@ -51,8 +55,7 @@ export function readQuantity(typed: string, unit: Parameter['unit']): Result<num
   const { name, typed: unitTyped } = UNITS[unit];
   const said = /^([-−+]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*([mkKM]?)\s*(\S*)$/u.exec(typed.trim());
   const [, digits = '', prefix = '', unitSaid = ''] = said ?? [];
-  if (THOUSANDS.test(typed.trim()) && (unit === 'ohm' || prefix === 'm'))
-    return refuse('This can be read in two ways. Type it without a comma, with a point before fractions.');
+  if (THOUSANDS.test(typed.trim()) && (unit === 'ohm' || prefix === 'm')) return refuse(TWO_WAYS);
   const value = Number(digits.replace('−', '-').replace(',', '.')) * (FACTORS[prefix] ?? Number.NaN);
   if (digits === '' || !Number.isFinite(value) || (unitSaid !== '' && !unitTyped.test(unitSaid)))
     return refuse(`This is no number of ${name}. Type one such as ${unit === 'ohm' ? '330 or 4.7k' : '5'}.`);
