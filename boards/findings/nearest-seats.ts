@@ -7,8 +7,9 @@ import { partKindOf } from '../signals/part-kinds';
 import type { CheckContext } from './context';
 
 /**
- * The right and free places of a plug that change something: on its present connector first, then on
- * the pins most its own, then nearest to where it sits. For a loose plug, as the places come.
+ * The right and free places of a plug that change something: where no wire has to do with a second choice first,
+ * then on its present connector, then on the pins most its own, then nearest to where it sits. For a loose
+ * plug, as the places come.
  */
 export function nearestSeats({ build, properSeats }: CheckContext, ref: PlugRef): readonly Seat[] {
   const now = seatOf(build, ref);
@@ -21,7 +22,10 @@ export function nearestSeats({ build, properSeats }: CheckContext, ref: PlugRef)
     .map(({ seat }) => seat);
 }
 
-/** Whole millimetres from middle to middle. Another job's pin, and more so another connector, outweighs any way. */
+/**
+ * Whole millimetres from middle to middle. Another job's pin, more so another connector, and most of all a second
+ * choice outweighs any way: a ground beside would otherwise be nearer than the pin that switches an LED.
+ */
 function costOf(build: Build, now: Seat, seat: Seat): number {
   const elsewhere = seat.connector === now.connector ? 0 : 1;
   const { plug, connector } = seatedPlug(build, seat);
@@ -29,9 +33,18 @@ function costOf(build: Build, now: Seat, seat: Seat): number {
   const to = plugCentre(plug, connector, seat);
   const wayMm = from ? Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm) : 0;
   const turned = seat.turn === now.turn ? 0 : 0.1;
+  const joints = jointsAt(build, seat);
   return (
-    1e6 * elsewhere + 1e4 * jointsAt(build, seat).filter(isOfAnotherJob).length + Math.round(wayMm) + turned
+    1e8 * joints.filter(isSecondChoice).length +
+    1e6 * elsewhere +
+    1e4 * joints.filter(isOfAnotherJob).length +
+    Math.round(wayMm) +
+    turned
   );
+}
+
+function isSecondChoice({ pin, terminal }: Joint): boolean {
+  return pin?.signal !== undefined && terminal !== undefined && terminal.wants.indexOf(pin.signal) > 0;
 }
 
 function isOfAnotherJob({ pin, part }: Joint): boolean {

@@ -1,12 +1,15 @@
 import { byIdentity } from '../base/by-identity';
+import type { Seat } from '../document/build';
 import { type PlugRef, plugKey, samePlug, seatOf } from '../document/lookup';
 import { fitSeat } from '../fit/fit-seat';
-import { portsOf } from '../fit/match';
+import { couldSuit, portsOf } from '../fit/match';
 import { plugRefOf } from './about';
+import { betterSeats } from './better-seats';
 import type { CheckContext } from './context';
 import type { Remedy } from './finding';
 import { narrowingRemedies } from './narrowing';
 import { nearestSeats } from './nearest-seats';
+import { hindranceOf } from './partners';
 import { legsAtFault, placementOf } from './placement';
 import type { Leg, SeatedPart } from './seated-part';
 import { tooWideFor } from './too-wide';
@@ -25,16 +28,13 @@ export function remediesFor(context: CheckContext, ref: PlugRef): readonly Remed
 const known = byIdentity((_: CheckContext) => new Map<string, readonly Remedy[]>());
 
 function workedOut(context: CheckContext, ref: PlugRef): readonly Remedy[] {
-  const { build } = context;
-  const [best] = nearestSeats(context, ref);
-  if (best) return [{ text: moveText(build, ref, best), command: { name: 'seat-plug', args: best } }];
+  const hindrance = seatOf(context.build, ref) ? undefined : hindranceOf(context, ref);
+  // Seated now it could close a harmful way; the other plug's own finding says what to do first.
+  if (hindrance === 'partner-wrong') return [];
+  const [best] = hindrance ? [] : nearestSeats(context, ref);
+  if (best) return [moveRemedy(context, ref, best)];
   const tooWide = tooWideFor(context, ref);
-  const ways = [
-    ...occupantsOf(context, ref)
-      .filter((other) => !sitsRight(context, other))
-      .map((other) => clearRemedy(context, ref, other)),
-    ...(tooWide ? narrowingRemedies(context, tooWide) : []),
-  ];
+  const ways = [...clearRemedies(context, ref), ...(tooWide ? narrowingRemedies(context, tooWide) : [])];
   return ways.length > 0 ? ways : [withoutPlace(context, ref)];
 }
 
@@ -44,7 +44,25 @@ export function remediesForPart(context: CheckContext, part: SeatedPart): readon
   // Single plugs of one port have to go to the same port: which, is for the person to choose.
   if (plugsOf(part.legs).length > 1 && portsOf(part.legs).size > 0)
     return [{ text: onePortText(part.kind.name) }];
-  return refs.flatMap((ref) => remediesFor(context, ref));
+  const isAlone = plugsOf(part.legs).length === 1;
+  return refs.flatMap((ref) => {
+    const legs = part.legs.filter((leg) => samePlug(plugRefOf(leg), ref));
+    if (!legs.every((leg) => couldSuit(part.kind, leg))) return remediesFor(context, ref);
+    return isAlone
+      ? remediesFor(context, ref).filter((remedy) => !isTakingOff(remedy, ref))
+      : better(context, part, ref);
+  });
+}
+
+/** For a single plug whose own wire could be right: to pins more its own, and nowhere where it would be no better. */
+function better(context: CheckContext, part: SeatedPart, ref: PlugRef): readonly Remedy[] {
+  const [best] = betterSeats(context, part, ref);
+  return best ? [moveRemedy(context, ref, best)] : clearRemedies(context, ref);
+}
+
+/** Where a plug is, it could be right: that the board has no place for it would be untrue. */
+function isTakingOff({ command }: Remedy, ref: PlugRef): boolean {
+  return command?.name === 'unseat-plug' && samePlug(command.args, ref);
 }
 
 /** For a switch that is where it belongs and cannot open: no other place helps. */
@@ -67,6 +85,16 @@ export function occupantsOf({ build, properSeatsWhenBare }: CheckContext, ref: P
     if (others.length > 0 && others.length === refusals.length) return others;
   }
   return [];
+}
+
+function moveRemedy({ build }: CheckContext, ref: PlugRef, to: Seat): Remedy {
+  return { text: moveText(build, ref, to), command: { name: 'seat-plug', args: to } };
+}
+
+function clearRemedies(context: CheckContext, ref: PlugRef): readonly Remedy[] {
+  return occupantsOf(context, ref)
+    .filter((other) => !sitsRight(context, other))
+    .map((other) => clearRemedy(context, ref, other));
 }
 
 function clearRemedy({ build }: CheckContext, ref: PlugRef, other: PlugRef): Remedy {

@@ -3,6 +3,7 @@ import { partKindOf } from '../../signals/part-kinds';
 import type { Job } from '../../signals/signal';
 import type { CheckContext, LoosePlug } from '../context';
 import type { FindingOf } from '../finding';
+import { hindranceOf } from '../partners';
 import { remediesFor } from '../remedies';
 import type { Rule } from '../rule';
 
@@ -10,7 +11,7 @@ import type { Rule } from '../rule';
  * A lead that the board has no pins for is good to know about before looking for them. Told once a lead.
  *
  * Good: a lead set aside.
- * Bad: a key lock lead and a board without a key lock.
+ * Bad: a key lock lead and a board without a key lock; single plugs of an LED of which only the ground would find one.
  */
 export const noPlace: Rule<'no-place'> = {
   id: 'no-place',
@@ -36,8 +37,8 @@ export const noPlace: Rule<'no-place'> = {
     }),
 };
 
-function hasPlace({ properSeatsWhenBare }: CheckContext, ref: PlugRef): boolean {
-  return properSeatsWhenBare(ref).length > 0;
+function hasPlace(context: CheckContext, ref: PlugRef): boolean {
+  return context.properSeatsWhenBare(ref).length > 0 && hindranceOf(context, ref) === undefined;
 }
 
 /** The job of the lead's first part; none for a cable. */

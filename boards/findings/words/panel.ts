@@ -105,7 +105,11 @@ export const PANEL_WORDS: WordsFor<
   }),
 
   'led-always-lit': (finding, build) => ({
-    title: `${partName(finding, build)} would be lit all the time and show nothing.`,
+    // A power LED that is lit while the machine is on shows as much, if not what the board would have it show.
+    title:
+      kindOf(finding, build).job === 'power-led'
+        ? `${partName(finding, build)} would be lit, but not as the board switches it.`
+        : `${partName(finding, build)} would be lit all the time and show nothing.`,
     reason: `${where(finding, build)} ${ampsSpanText(finding.data.amps)} would flow whenever the machine is on. Its − has to be on the pin that the board switches, not on ground.`,
   }),
 
