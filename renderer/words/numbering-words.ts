@@ -14,8 +14,8 @@ export const CORNER_WORDS = {
   'bottom-right': 'bottom right',
 } as const satisfies Record<Corner, string>;
 
-/** "zig-zag from the bottom left", "labels of their own": how positions are counted, unturned. */
-export function numberingWords(numbering: Numbering): string {
+/** "zig-zag from the bottom left", "labels of their own": how positions are counted. Corners are told as they are drawn. */
+export function numberingWords(numbering: Numbering, drawn: (corner: Corner) => Corner): string {
   if (numbering.scheme === 'free') return 'labels of their own';
-  return `${SCHEME_WORDS[numbering.scheme]} from the ${CORNER_WORDS[numbering.from]}`;
+  return `${SCHEME_WORDS[numbering.scheme]} from the ${CORNER_WORDS[drawn(numbering.from)]}`;
 }

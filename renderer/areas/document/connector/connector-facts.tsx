@@ -3,14 +3,17 @@ import { Button } from 'react-aria-components/Button';
 import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
 import { Heading } from 'react-aria-components/Heading';
 import type { Connector, Place } from '../../../../boards/document/connector';
+import type { Corner } from '../../../../boards/document/grid';
 import { LIMITS } from '../../../../boards/document/limits';
+import { orientationOf } from '../../../../boards/drawing/orientation';
 import { doCommand } from '../../../do-command';
 import { Choice } from '../../../look/choice';
 import { LengthLine } from '../../../look/length-line';
 import { TextLine } from '../../../look/text-line';
 import { connectorShapeWords } from '../../../words/connector-words';
 import { PLACE_BOUNDS } from '../../../words/length-words';
-import { useWorkbench } from '../../../workbench';
+import { useBuild, useWorkbench } from '../../../workbench';
+import { drawnCorner } from './drawn-side';
 import { ShapeForm } from './shape-form';
 
 const TURNS = [
@@ -24,13 +27,15 @@ const TURN_OF = { '0': 0, '90': 90, '180': 180, '270': 270 } as const;
 
 /** Names, shape, place and notes of a connector, folded away under what they come to. */
 export function ConnectorFacts({ connector }: { readonly connector: Connector }) {
+  const { view } = useBuild();
+  const drawn = (corner: Corner) => drawnCorner(corner, connector.place.turn, orientationOf(view));
   return (
     <Disclosure className="facts">
       <Heading className="facts-head" level={3}>
         <Button slot="trigger" className="facts-trigger">
           <ChevronRight size={18} aria-hidden="true" />
           <span>Names, shape and place</span>
-          <span className="soft small">{connectorShapeWords(connector)}</span>
+          <span className="soft small">{connectorShapeWords(connector, drawn)}</span>
         </Button>
       </Heading>
       <DisclosurePanel className="facts-panel">

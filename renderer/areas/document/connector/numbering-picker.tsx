@@ -2,10 +2,11 @@ import { useMemo } from 'react';
 import { Label } from 'react-aria-components/Label';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
 import type { Turn } from '../../../../boards/base/units';
-import { CORNERS, type Corner, type Grid, type Numbering, SCHEMES } from '../../../../boards/document/grid';
+import { CORNERS, type Grid, type Numbering, SCHEMES } from '../../../../boards/document/grid';
 import { gridIndex } from '../../../../boards/document/numbering';
-import { followedBy, type Orientation, oriented, turned } from '../../../../boards/drawing/orientation';
+import { followedBy, type Orientation, turned } from '../../../../boards/drawing/orientation';
 import { CORNER_WORDS, SCHEME_WORDS } from '../../../words/numbering-words';
+import { drawnCorner } from './drawn-side';
 import { NumberingPicture } from './numbering-picture';
 
 type Counted = Exclude<Numbering, { scheme: 'free' }>;
@@ -26,19 +27,6 @@ function labelsOf(grid: Pick<Grid, 'rows' | 'cols'>, numbering: Numbering): stri
 function waysFor(grid: Pick<Grid, 'rows' | 'cols'>): readonly Way[] {
   const ways = ALL.map((numbering): Way => ({ ...numbering, id: labelsOf(grid, numbering) }));
   return ways.filter(({ id }, at) => ways.findIndex((other) => other.id === id) === at);
-}
-
-const OUTWARD: Readonly<Record<Corner, { readonly x: number; readonly y: number }>> = {
-  'top-left': { x: -1, y: -1 },
-  'top-right': { x: 1, y: -1 },
-  'bottom-left': { x: -1, y: 1 },
-  'bottom-right': { x: 1, y: 1 },
-};
-
-/** The corner in which a corner of the unturned grid is drawn. */
-function drawnCorner(corner: Corner, orientation: Orientation): Corner {
-  const { x, y } = oriented(orientation, OUTWARD[corner]);
-  return `${y < 0 ? 'top' : 'bottom'}-${x < 0 ? 'left' : 'right'}`;
 }
 
 interface NumberingPickerProps {
@@ -76,7 +64,7 @@ export function NumberingPicker({ grid, orientation: view, turn, onChoose }: Num
         }}
       >
         {({ id, scheme, from }) => {
-          const words = `${SCHEME_WORDS[scheme]}, ${CORNER_WORDS[drawnCorner(from, orientation)]}`;
+          const words = `${SCHEME_WORDS[scheme]}, ${CORNER_WORDS[drawnCorner(from, turn, view)]}`;
           return (
             <ListBoxItem id={id} textValue={words} className="numbering-option">
               <NumberingPicture

@@ -1,4 +1,5 @@
 import { type Connector, SIDES, type Side } from '../../../../boards/document/connector';
+import type { Corner } from '../../../../boards/document/grid';
 import { orientationOf } from '../../../../boards/drawing/orientation';
 import { Button } from '../../../look/button';
 import { Choice } from '../../../look/choice';
@@ -7,7 +8,7 @@ import { familyChoices } from '../../../words/family-words';
 import { numberingWords } from '../../../words/numbering-words';
 import { readCount } from '../../../words/size-words';
 import { useBuild, useWorkbench } from '../../../workbench';
-import { drawnSide } from './drawn-side';
+import { drawnCorner, drawnSide } from './drawn-side';
 import { PitchFields } from './pitch-fields';
 import { reshape, type Shape, shapeOf } from './reshape';
 import { WallFields } from './wall-fields';
@@ -19,6 +20,7 @@ export function ShapeForm({ connector }: { readonly connector: Connector }) {
   const shape = shapeOf(connector);
   const change = (changed: Partial<Shape>) => void reshape(workbench, connector, changed);
   const drawn = (side: Side) => drawnSide(side, connector.place.turn, orientationOf(view));
+  const corner = (one: Corner) => drawnCorner(one, connector.place.turn, orientationOf(view));
   return (
     <>
       <div className="form-row form-row-top">
@@ -48,7 +50,7 @@ export function ShapeForm({ connector }: { readonly connector: Connector }) {
         onChange={(shroud) => change({ shroud })}
       />
       <div className="form-doings">
-        <span>Counted: {numberingWords(connector.grid.numbering)}.</span>
+        <span>Counted: {numberingWords(connector.grid.numbering, corner)}.</span>
         <Button
           onPress={() =>
             workbench.session.getState().openDialog({ kind: 'number-connector', connector: connector.id })
