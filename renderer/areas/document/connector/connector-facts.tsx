@@ -6,6 +6,7 @@ import type { Connector, Place } from '../../../../boards/document/connector';
 import type { Corner } from '../../../../boards/document/grid';
 import { LIMITS } from '../../../../boards/document/limits';
 import { orientationOf } from '../../../../boards/drawing/orientation';
+import { firstPin, placeByFirstPin } from '../../../../boards/fit/first-pin';
 import { doCommand } from '../../../do-command';
 import { Choice } from '../../../look/choice';
 import { LengthLine } from '../../../look/length-line';
@@ -70,32 +71,31 @@ function NameFields({ connector: { id, print, title } }: { readonly connector: C
   );
 }
 
-function PlaceFields({ connector: { id, place } }: { readonly connector: Connector }) {
+function PlaceFields({ connector }: { readonly connector: Connector }) {
   const workbench = useWorkbench();
-  const move = (changed: Partial<Place>) =>
-    doCommand(workbench, {
-      name: 'place-connector',
-      args: { connector: id, place: { ...place, ...changed } },
-    });
+  const { id, place } = connector;
+  const first = firstPin(connector);
+  const move = (to: Place) =>
+    doCommand(workbench, { name: 'place-connector', args: { connector: id, place: to } });
   return (
     <div className="form-row">
       <LengthLine
-        label="From the left, mm"
-        value={place.xMm}
+        label={`Pin ${first.label} from the left, mm`}
+        value={first.xMm}
         bounds={PLACE_BOUNDS}
-        onDone={(xMm) => xMm !== undefined && move({ xMm })}
+        onDone={(xMm) => xMm !== undefined && move(placeByFirstPin(connector, { xMm }))}
       />
       <LengthLine
-        label="From the top, mm"
-        value={place.yMm}
+        label={`Pin ${first.label} from the top, mm`}
+        value={first.yMm}
         bounds={PLACE_BOUNDS}
-        onDone={(yMm) => yMm !== undefined && move({ yMm })}
+        onDone={(yMm) => yMm !== undefined && move(placeByFirstPin(connector, { yMm }))}
       />
       <Choice
         label="Turned"
         options={TURNS}
         chosen={TURNS[place.turn / 90]?.id ?? '0'}
-        onChoose={(turn) => move({ turn: TURN_OF[turn] })}
+        onChoose={(turn) => move({ ...place, turn: TURN_OF[turn] })}
       />
     </div>
   );
