@@ -31,7 +31,7 @@ const RESULT_WORDS: Readonly<Record<ResultId, string>> = {
   back: 'The trouble is back: it sits in this lead, its button or its place.',
   'not-back': 'It still starts: this lead and its place are most likely sound.',
   found: 'Something is not as it should be: put it right before the next start.',
-  'switch-off': 'The rear switch is off: switch it on.',
+  'switch-off': 'The rear switch is off, which keeps everything dark: switch it on for the next start.',
   'selector-wrong': 'The selector does not suit your mains: set it with the mains plug pulled.',
   'metal-in-port': 'Metal is in a rear socket: it may short it. Bend it clear with mains off.',
   hangs: 'A button hangs: free it, or leave its lead off and start by the other.',
