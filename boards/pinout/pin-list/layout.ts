@@ -74,7 +74,7 @@ function styleOf(lines: readonly Line[], grid: Grid): LabelStyle {
 
 /** "9 pin USB header": how many pins a header has, and not what pin 9 is. */
 const PIN_COUNT =
-  /^\s*\d+[\s-]*(?:pins?|ways?|poles?|positions?)\b.*\b(?:headers?|connectors?|sockets?|plugs?|panels?|pinouts?)\s*[:.]?\s*$/i;
+  /^\s*\d+[\s-]*(?:pins?|ways?|poles?|positions?)\b.*\b(?:headers?|connectors?|sockets?|plugs?|panels?|pinouts?)\s*[:.]?$/i;
 
 /** Every position of the largest connector, four times over: what comes after that is left over. */
 const MOST_TOLD = 16_384;

@@ -93,5 +93,7 @@ describe('any text', () => {
       const result = readPinList(text, { grid: zigZag(5) });
       expect(result.ok || result.problem.code !== 'too-long', sign).toBe(true);
     }
+    for (const line of [`9 pin header${' '.repeat(million - 20)}x`, `9 ${'pin header '.repeat(80_000)}x`])
+      expect(readPinList(`${line}\n1 GND`, { grid: zigZag(5) }).ok).toBe(true);
   }, 60_000);
 });
