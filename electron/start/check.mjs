@@ -20,7 +20,6 @@ export async function checkEverything(browser) {
     one('Format and lint', () => runTool('biome', ['ci', '--error-on-warnings'])),
     one('Unused code', () => runTool('knip', [])),
     tests('core', {}),
-    tests('faults', {}),
   ];
   const built = await build(['page', 'door', 'main', 'preload', 'cli', 'schemas']).then(
     () => true,
@@ -29,7 +28,10 @@ export async function checkEverything(browser) {
       return false;
     },
   );
-  tallies.push(one('Build', () => built));
+  tallies.push(
+    one('Build', () => built),
+    tests('faults', {}),
+  );
   if (browser === null)
     console.log('\nEnd-to-end tests: not run, there is no browser of the Chromium family.');
   else tallies.push(tests('e2e', { LEADWRIGHT_BROWSER: browser }));
