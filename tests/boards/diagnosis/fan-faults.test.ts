@@ -64,6 +64,19 @@ describe('a fan hub', () => {
     expect(faultOf(build, 'hub-tail/header/other-header').name).toContain('another header than CPU');
   });
 
+  it('whose tail sits beside its place is fed by nothing, and said to be', () => {
+    const beside = (at: string) =>
+      board()
+        .unit('fan-hub-header', 'hub')
+        .lead('fan-1x4', 'first')
+        .seat('first', 'hub-fan-1', '1')
+        .seat('hub-tail', 'cpu', at, { plug: 'header' }).build;
+    const unfed = faultOf(beside('2'), 'unfed/hub');
+    expect(unfed.name).toBe('Nothing feeds HUB by the plugs as they sit.');
+    expect(chanceOfSeeing(unfed, 'fan-stands')).toBeGreaterThan(0.8);
+    expect(faultsAsWritten(beside('1')).map(({ id }) => id)).not.toContain('unfed/hub');
+  });
+
   it('that the build itself leaves unfed weighs as much as everything else together', () => {
     const { build } = hub().seat('hub-tail', 'cpu', '1', { plug: 'header' });
     const faults = faultsAsWritten(build);

@@ -4,7 +4,9 @@ import { leadOf, leadsOf, unitsOf } from '../../../document/lookup';
 import { connectorName, leadName } from '../../../document/names';
 import { SOLDERED } from '../../../document/power-job';
 import type { Unit } from '../../../document/unit';
+import { contextOf } from '../../../findings/context';
 import type { FindingOf } from '../../../findings/finding';
+import { hubUnfed } from '../../../findings/rules/hub-unfed';
 import type { BuildFans } from '../../../routing/assign/build-fans';
 import { hasSignal } from '../../../routing/assign/has-signal';
 import { type Way, way } from '../fault';
@@ -34,8 +36,9 @@ export function hubFaults(
     ({ kind, connectors }) => kind === 'hub' && connectors.some((each) => hasSignal(each, 'fan-supply')),
   );
   if (hubs.length === 0) return undefined;
+  const unfed = new Set(hubUnfed.check(contextOf(build)).map(({ data }) => data.unit));
   return hubs.flatMap((hub) => [
-    ...faultsOfHub(build, ofFans, hub),
+    ...withUnfed(faultsOfHub(build, ofFans, hub), ofFans, hub, unfed.has(hub.id)),
     ...overloads
       .filter(({ data }) => data.hub === hub.id)
       .map(({ severity }) => ({
@@ -45,6 +48,19 @@ export function hubFaults(
         isThere: severity !== 'doubt',
       })),
   ]);
+}
+
+/** Where its plugs sit, and no current comes by them all the same: beside their places, or from nowhere. */
+function withUnfed(
+  faults: readonly OwnFault[],
+  ofFans: BuildFans,
+  hub: Unit,
+  isUnfed: boolean,
+): readonly OwnFault[] {
+  if (!isUnfed || faults.some(({ isThere }) => isThere)) return faults;
+  const ways = [way(1, silentIn(ofFans, hub), NO_POWER)];
+  const name = `Nothing feeds ${hub.name} by the plugs as they sit.`;
+  return [...faults, { id: `unfed/${hub.id}`, name, ways, isThere: true }];
 }
 
 function faultsOfHub(build: Build, ofFans: BuildFans, hub: Unit): readonly OwnFault[] {
