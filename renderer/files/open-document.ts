@@ -10,6 +10,7 @@ import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
 import { offerSheet } from './offer-sheet';
 import { readDocument } from './reading/read-document';
+import { savesMade } from './save-build';
 
 /** A document as it was read, and where it lies. */
 export interface ReadDocument {
@@ -55,13 +56,8 @@ export async function openChosen(workbench: Workbench): Promise<void> {
 
 /** Opens a file by its handle: recent files, the command line, a second start. */
 export async function openHandle(workbench: Workbench, handle: string): Promise<void> {
-  const before = stampOf(workbench);
+  const before = savesMade(workbench);
   await use(workbench, await readHandle(workbench, handle), before);
-}
-
-/** What is open as it was last read or written; another one after a save. */
-function stampOf({ editor }: Workbench): string | null | undefined {
-  return editor.getState().open?.file.stamp;
 }
 
 /** Opens a file that was dropped on the window. The machine does not know its place, so saving will ask. */
@@ -77,15 +73,11 @@ export async function openDropped(workbench: Workbench, dropped: File): Promise<
     show(workbench, readProblemWords({ code: 'folder', name: dropped.name }));
     return;
   }
-  await use(workbench, await parsed(workbench, text, file), stampOf(workbench));
+  await use(workbench, await parsed(workbench, text, file), savesMade(workbench));
 }
 
-/** @param before what was open as it stood before anything was read */
-async function use(
-  workbench: Workbench,
-  read: ReadDocument | null,
-  before: string | null | undefined,
-): Promise<void> {
+/** @param before how many saves were made before anything was read */
+async function use(workbench: Workbench, read: ReadDocument | null, before: number): Promise<void> {
   if (read === null) return;
   const { document, file } = read;
   if (document.format === 'leadwright/build') await openBuild(workbench, document, file, before);
@@ -93,15 +85,10 @@ async function use(
 }
 
 /** Puts a build that was read on the bench, when what lies there may go. */
-async function openBuild(
-  workbench: Workbench,
-  build: Build,
-  file: BuildFile,
-  before: string | null | undefined,
-): Promise<void> {
+async function openBuild(workbench: Workbench, build: Build, file: BuildFile, before: number): Promise<void> {
   if (!(await mayLeave(workbench))) return;
   // Something was saved since it was read, maybe to this very file: what was read of it is old then.
-  if (file.handle !== null && stampOf(workbench) !== before) return openHandle(workbench, file.handle);
+  if (file.handle !== null && savesMade(workbench) !== before) return openHandle(workbench, file.handle);
   workbench.recovery.begin();
   workbench.session.getState().beginAnew();
   workbench.session.getState().goTo('wire');

@@ -42,6 +42,13 @@ async function inTurn({ editor }: Workbench, work: (open: OpenBuild) => Promise<
   return mine;
 }
 
+const made = new WeakMap<Workbench['editor'], number>();
+
+/** How many saves of builds this window has made: what was read at another count may be old. */
+export function savesMade({ editor }: Workbench): number {
+  return made.get(editor) ?? 0;
+}
+
 export function isSaving({ editor }: Workbench): boolean {
   return running.has(editor);
 }
@@ -101,6 +108,7 @@ function kindOf(document: Document): 'build' | 'board' | 'case' {
 
 function saved(workbench: Workbench, { opening, history }: OpenBuild, written: Saved): boolean {
   const { durable, ...file } = written;
+  made.set(workbench.editor, savesMade(workbench) + 1);
   // Its recovery copy goes by itself, unless there were edits while it was being written.
   workbench.editor.getState().markSaved(opening, history.present, { ...file, readOnly: false });
   const { name } = written;
