@@ -9,12 +9,15 @@ export interface FetchedPart<Props> {
   readonly Awaited: ComponentType<Props>;
 }
 
+const all: (() => Promise<unknown>)[] = [];
+
 export function fetched<Props extends object>(load: () => Promise<ComponentType<Props>>): FetchedPart<Props> {
   let part: ComponentType<Props> | null = null;
   const fetch = async () => {
     part = await load();
     return part;
   };
+  all.push(fetch);
   return { fetch, ifThere: () => part, Awaited: lazy(async () => ({ default: await fetch() })) };
 }
 
@@ -24,12 +27,11 @@ export function usePart<Props>(part: FetchedPart<Props>): ComponentType<Props> {
   return shown;
 }
 
-const later: (() => Promise<unknown>)[] = [];
-
-/** A view in a file of its own: fetched when it is first shown, or by `fetchRest` before. */
-export function fetchedLater<Props extends object>(load: () => Promise<ComponentType<Props>>) {
-  later.push(load);
-  return lazy(async () => ({ default: await load() }));
+/** A part that is shown as it comes. */
+export function fetchedLater<Props extends object>(
+  load: () => Promise<ComponentType<Props>>,
+): ComponentType<Props> {
+  return fetched(load).Awaited;
 }
 
 /**
@@ -37,5 +39,6 @@ export function fetchedLater<Props extends object>(load: () => Promise<Component
  * say so, and to show all of the work.
  */
 export async function fetchRest(): Promise<void> {
-  for (const load of later) await load().catch(() => undefined);
+  // What is fetched may bring parts of its own, which are gone through too.
+  for (const fetch of all) await fetch().catch(() => undefined);
 }

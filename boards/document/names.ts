@@ -13,10 +13,15 @@ export function plugName(build: Build, ref: PlugRef): string {
 
 /** What a person calls a connector: its print, or what it is; of a unit with the unit's name. */
 export function connectorName(build: Build, id: string): string {
-  const connector = anyConnectorOf(build, id);
-  const name = connector?.print || connector?.title || id;
+  const name = ownName(build, id);
   const unit = unitWith(build, id);
   return unit === undefined ? name : `${name} of ${unit.name}`;
+}
+
+/** The same of a connector, without the unit that it is on. */
+export function ownName(build: Build, id: string): string {
+  const connector = anyConnectorOf(build, id);
+  return connector?.print || connector?.title || id;
 }
 
 /** What a person calls a supply, a drive, a card or a hub. */

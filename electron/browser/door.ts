@@ -57,7 +57,7 @@ export async function openBrowserDoor(options: BrowserDoorOptions): Promise<Brow
     report: (thrown: unknown) => {
       (options.report ?? console.error)(thrown);
       const { name, message, stack = '' } = thrown instanceof Error ? thrown : new Error();
-      void host.reports.write({ part: 'machine', name, message, stack });
+      void host.underWay.add(host.reports.write({ part: 'machine', name, message, stack }));
     },
   };
   const server = createServer(LIMITS, (request, response) => {

@@ -123,7 +123,10 @@ export function fileVersions(
     try {
       await fs.makeFolder(folderOf(path));
       const versions = await listIn(fs, folderOf(path));
-      const idOf = (text: string) => versions.find(({ id }) => id.endsWith(hashOf(text)))?.id;
+      const idOf = (text: string) => {
+        const hash = hashOf(text);
+        return versions.find(({ id }) => id.endsWith(hash))?.id;
+      };
       const known = before === null ? undefined : idOf(before.text);
       const isStep = idOf(now.text) === undefined || now.text === before?.text;
       const replaced =

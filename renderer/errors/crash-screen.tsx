@@ -9,7 +9,7 @@ export interface WrittenReport {
 
 interface CrashScreenProps {
   readonly thrown: unknown;
-  /** Whether unsaved work has been kept; null where that is not known yet, or nothing was open. */
+  /** Whether unsaved work has been kept; null where that is not known yet, or there is none. */
   readonly kept?: boolean | null;
   /** Writes the report; left out where there is no machine to write it. */
   readonly report?: (thrown: unknown) => Promise<WrittenReport | null>;

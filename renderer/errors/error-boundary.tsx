@@ -4,8 +4,8 @@ import { CrashScreen, type WrittenReport } from './crash-screen';
 
 interface ErrorBoundaryProps {
   readonly children: ReactNode;
-  /** Keeps what can be kept. False: there is unsaved work, and it could not be. */
-  readonly onBug: () => Promise<boolean>;
+  /** Keeps what can be kept, and says whether that is; null where there is nothing to lose. */
+  readonly onBug: () => Promise<boolean | null>;
   /** Says that the program behind the window is gone; what is open stays on the screen. */
   readonly onNoAnswer: (words: string) => void;
   /** Writes a report of the failure. */
@@ -14,7 +14,7 @@ interface ErrorBoundaryProps {
 
 interface ErrorBoundaryState {
   readonly thrown: { readonly value: unknown } | null;
-  /** Whether unsaved work has been kept; null until that is known. */
+  /** Whether unsaved work has been kept; null until that is known, and where there is none. */
   readonly kept: boolean | null;
 }
 
@@ -41,7 +41,7 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
   }
 
   private keep(): void {
-    const tell = (kept: boolean) => this.setState({ kept });
+    const tell = (kept: boolean | null) => this.setState({ kept });
     void this.props.onBug().then(tell, () => tell(false));
   }
 

@@ -9,7 +9,7 @@ import { isSaving, saveBuild, savesEnded } from './save-build';
  */
 export async function mayLeave(workbench: Workbench): Promise<boolean> {
   do {
-    if (isSaving(workbench)) await savesEnded(workbench);
+    await savesEnded(workbench);
     if (!(await askedToLeave(workbench))) return false;
   } while (isSaving(workbench));
   return true;

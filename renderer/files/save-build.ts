@@ -1,5 +1,6 @@
 import type { Document } from '../../boards/document/document';
 import type { Saved, SaveProblem } from '../../boards/host';
+import { NoAnswer } from '../host/no-answer';
 import { askQuestion } from '../store/ask';
 import type { SavePlace } from '../store/dialog';
 import type { OpenBuild } from '../store/editor';
@@ -72,7 +73,7 @@ async function saveTo(
   expected: string | null,
 ): Promise<boolean> {
   workbench.recovery.putOff();
-  const result = await write(workbench, open.history.present, handle, expected).catch(() => null);
+  const result = await write(workbench, open.history.present, handle, expected).catch(ifNoAnswer);
   if (result === null) return unanswered(workbench, open);
   return result.ok ? saved(workbench, open, result.value) : refused(workbench, open, handle, result.problem);
 }
@@ -116,6 +117,12 @@ function saved(workbench: Workbench, { opening, history }: OpenBuild, written: S
     .getState()
     .tell(durable ? `Saved ${name}.` : `Saved ${name}. The disk has not said yet that it has everything.`);
   return true;
+}
+
+/** Anything else is a bug. */
+function ifNoAnswer(thrown: unknown): null {
+  if (thrown instanceof NoAnswer) return null;
+  throw thrown;
 }
 
 function unanswered({ session }: Workbench, { file }: OpenBuild): boolean {

@@ -8,7 +8,6 @@ import { whenWords } from '../words/time-words';
 import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
 import { readBuild } from './reading/read-document';
-import { savesEnded } from './save-build';
 
 /** What the file of the open build held before, newest first. */
 export async function versionsOfOpen({ host, editor }: Workbench): Promise<readonly Version[]> {
@@ -53,7 +52,6 @@ export async function openVersion(workbench: Workbench, { id, savedMs }: Version
     return;
   }
   // Only now, for there may be edits and saves while it is read.
-  await savesEnded(workbench);
   if (!(await mayLeave(workbench))) return;
   const now = editor.getState().open;
   if (now?.opening !== open.opening) return;

@@ -10,8 +10,8 @@ export const LONGEST_MS = 4_000;
 export interface Recovery {
   /** Another document is about to be opened: its copy gets a new name, or goes on in the one it came from. */
   readonly begin: (adopted?: string) => void;
-  /** Writes the copy at once, where there is something to lose. False: there is, and it could not be written. */
-  readonly keepNow: () => Promise<boolean>;
+  /** Writes the copy at once; whether it is there then. Null: there is nothing to lose. */
+  readonly keepNow: () => Promise<boolean | null>;
   /** What is unsaved is being saved: until that is done a copy has time, as long as copies ever have. */
   readonly putOff: () => void;
   /** The copy is not needed any more: saved, closed, or thrown away on purpose. */
@@ -80,14 +80,14 @@ export function keepRecovery(
     return false;
   };
 
-  const keepNow = async () => {
+  const keepNow = async (): Promise<boolean | null> => {
     clearTimeout(timer);
     unkeptMs = null;
     const { open } = editor.getState();
-    if (open === null || !isUnsaved(open)) return true;
+    if (open === null || !isUnsaved(open)) return null;
     const { present } = open.history;
-    // A copy of it may still be under way.
-    if (present === held) return inTurn(async () => held !== null);
+    // A copy of it may still be under way; or it needs none, as a version that was opened and not touched.
+    if (present === held) return inTurn(async () => (held === null ? false : kept || null));
     lastMs = Date.now();
     kept = true;
     held = present;

@@ -145,7 +145,7 @@ export function createSession(): SessionStore {
     beginAnew: () =>
       set(({ dialogs }) => ({ ...ANEW, dialogs: dialogs.filter((dialog) => !isOfBuild(dialog)) })),
     goTo: (area, sought = []) =>
-      set(({ page, selection, dialogs }) => ({
+      set(({ page, selection }) => ({
         area,
         sought,
         placing: null,
@@ -155,8 +155,6 @@ export function createSession(): SessionStore {
         wayDraft: null,
         trayTool: 'choose',
         page: pageOf(selection) ?? page,
-        // Only that area shows it: left open it would be out of sight and keep the keys from everything else.
-        dialogs: area === 'diagnose' ? dialogs : dialogs.filter(({ kind }) => kind !== 'large-trial'),
       })),
     showPage: (page) => set({ page, moving: null }),
     showShelf: (shelf) => set({ shelf }),

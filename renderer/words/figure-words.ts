@@ -1,7 +1,5 @@
 import { ok, type Result, refuse } from '../../boards/base/result';
-
-/** Commas that may part thousands, or stand before thousandths. */
-const TWO_WAYS = /^[1-9]\d{0,2}(?:,\d{3})+$/u;
+import { isTwoWays, TWO_WAYS } from './two-ways';
 
 const FIGURES = /^(?:\d+(?:[.,]\d*)?|[.,]\d+)$/u;
 
@@ -11,8 +9,7 @@ export function readFigure(
   { mayBe, expected }: { readonly mayBe: (value: number) => boolean; readonly expected: string },
 ): Result<number, string> {
   const said = typed.trim();
-  if (TWO_WAYS.test(said))
-    return refuse('This can be read in two ways. Type it without a comma, with a point before tenths.');
+  if (isTwoWays(said)) return refuse(TWO_WAYS);
   const value = FIGURES.test(said) ? Number(said.replace(',', '.')) : Number.NaN;
   return mayBe(value) ? ok(value) : refuse(expected);
 }

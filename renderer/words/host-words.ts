@@ -96,8 +96,9 @@ export function recoveryTroubleWords(problem: SaveProblem | null): string {
   return `No recovery copy could be written: ${why} Save your work now, to another disk if need be.`;
 }
 
-/** Where work is that could not be saved. */
-export function unsavedWords(kept: boolean): string {
+/** Where work is that could not be saved; null where it needs no copy. */
+export function unsavedWords(kept: boolean | null): string {
+  if (kept === null) return HERE;
   return kept
     ? 'Your work is still here, and a recovery copy is kept.'
     : 'Your work is still here; a recovery copy could not be written either.';

@@ -1,6 +1,7 @@
 import { ok, type Result, refuse } from '../../boards/base/result';
 import type { Mm } from '../../boards/base/units';
 import { count } from '../../boards/document/problem/shown-value';
+import { isTwoWays, TWO_WAYS } from './two-ways';
 
 const NBSP = '\u00a0';
 const MM_PER_UNIT: Readonly<Record<string, Mm>> = { '': 1, mm: 1, cm: 10, in: 25.4, '"': 25.4, '″': 25.4 };
@@ -31,8 +32,7 @@ function signed(figures: string): string {
 
 /** A typed length in millimetres, to the hundredth, or why it is none: "12", "12,5 mm", "0.5 in", "−3". */
 export function readLength(typed: string, { leastMm, mostMm }: LengthBounds): Result<Mm, string> {
-  if (/^[-−+]?\d{1,3}(?:,\d{3})+(?!\d)/u.test(typed.trim()))
-    return refuse('This can be read in two ways. Type it without a comma, with a point before tenths.');
+  if (isTwoWays(typed)) return refuse(TWO_WAYS);
   const said = /^([-−+]?)(\d+(?:[.,]\d*)?|[.,]\d+)\s*(mm|cm|in|"|″)?$/u.exec(typed.trim());
   const [, sign = '', digits = '', unit = ''] = said ?? [];
   const value = Number(digits.replace(',', '.')) * (MM_PER_UNIT[unit] ?? Number.NaN);

@@ -8,7 +8,8 @@ import {
 } from '../../boards/document/pin-reading';
 import type { MeterQuestion } from '../../boards/pinout/meter/identification';
 import { answerWords } from '../../boards/pinout/meter-run/outcome-words';
-import { readQuantity, TWO_WAYS } from './value-words';
+import { TWO_WAYS } from './two-ways';
+import { readQuantity } from './value-words';
 
 /** What a meter shows where nothing conducts, as it is typed: "OL", "0L" as it looks on the display, "open", "1 ." */
 const OPEN = /^(?:ol|0l|\.ol|0\.l|o\.l|open|inf(?:inite)?|∞|−|-)$/iu;

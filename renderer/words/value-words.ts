@@ -1,6 +1,7 @@
 import { ok, type Result, refuse } from '../../boards/base/result';
 import { ohmsSpanText, ohmsText } from '../../boards/findings/words/numbers';
 import type { Parameter } from '../../boards/signals/parameter';
+import { isTwoWays, TWO_WAYS } from './two-ways';
 
 const NBSP = '\u00a0';
 const UNITS = {
@@ -43,19 +44,13 @@ export function valueText(value: number): string {
   return signed(value);
 }
 
-/** Why a quantity is refused that may be a thousand times as large. */
-export const TWO_WAYS =
-  'This can be read in two ways. Type it without a comma, with a point before fractions.';
-
-/** Commas that may part thousands. Nobody measures thousands of volts here, so plain volts are told with tenths. */
-const THOUSANDS = /^[-−+]?[1-9]\d{0,2}(?:,\d{3})+(?![\d,])/u;
-
 /** A typed quantity of whatever size in a unit, or why it is none: "470", "4.7k", "4,7 kΩ", "−5 V". */
 export function readQuantity(typed: string, unit: Parameter['unit']): Result<number, string> {
   const { name, typed: unitTyped } = UNITS[unit];
   const said = /^([-−+]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*([mkKM]?)\s*(\S*)$/u.exec(typed.trim());
   const [, digits = '', prefix = '', unitSaid = ''] = said ?? [];
-  if (THOUSANDS.test(typed.trim()) && (unit === 'ohm' || prefix === 'm')) return refuse(TWO_WAYS);
+  // Nobody measures thousands of volts here, so plain volts are told with tenths.
+  if (isTwoWays(typed) && (unit === 'ohm' || prefix === 'm')) return refuse(TWO_WAYS);
   const value = Number(digits.replace('−', '-').replace(',', '.')) * (FACTORS[prefix] ?? Number.NaN);
   if (digits === '' || !Number.isFinite(value) || (unitSaid !== '' && !unitTyped.test(unitSaid)))
     return refuse(`This is no number of ${name}. Type one such as ${unit === 'ohm' ? '330 or 4.7k' : '5'}.`);

@@ -23,7 +23,7 @@ it('a window whose program has ended says so at every turn, and keeps the work o
       await page.goto(door.startUrl());
       await page.getByRole('grid', { name: 'Leads' }).waitFor();
       // What the window shows things with is fetched when it has nothing else to do; these are among the last.
-      for (const part of ['browse-dialog', 'hand-over-area', 'seating-panel'])
+      for (const part of ['browse-dialog', 'hand-over-area', 'seating-panel', 'plan-canvas', 'tray-canvas'])
         await expect.poll(() => fetchedParts(page)).toContainEqual(expect.stringContaining(part));
       door.close();
       await door.ended;
@@ -41,8 +41,12 @@ it('a window whose program has ended says so at every turn, and keeps the work o
         .poll(() => strip.textContent())
         .toContain('The program behind this window does not answer.');
       await page.keyboard.press('Escape');
-      for (const area of ['Document', 'Route', 'Diagnose', 'Hand over', 'Wire'])
-        await page.getByRole('button', { name: area, exact: true }).click();
+      const goTo = (area: string) => page.getByRole('button', { name: area, exact: true }).click();
+      for (const area of ['Diagnose', 'Hand over', 'Wire', 'Document']) await goTo(area);
+      await page.getByRole('tab', { name: 'Board plan' }).click();
+      await page.locator('canvas').first().waitFor();
+      await goTo('Route');
+      await page.locator('canvas').first().waitFor();
       expect(await stateOf(page)).toBe('1 unsaved change');
       expect(await page.getByRole('heading', { name: 'The window cannot go on' }).count()).toBe(0);
     }),

@@ -1,8 +1,8 @@
 import type { Build } from '../../document/build';
 import type { Run } from '../../document/cable';
 import type { Lead } from '../../document/lead';
-import { connectorsOf, leadsOf, seatOf, unitsOf, unitWith } from '../../document/lookup';
-import { connectorName } from '../../document/names';
+import { leadsOf, seatOf, unitsOf, unitWith } from '../../document/lookup';
+import { connectorName, ownName } from '../../document/names';
 import { placeName } from '../../document/place-names';
 import { partKindOf } from '../../signals/part-kinds';
 import { connectorAt, runId } from './laying-ids';
@@ -25,8 +25,7 @@ export function endName(build: Build, lead: Lead, plug: string | undefined): str
   const unit = unitWith(build, seat.connector);
   if (unit === undefined) return connectorName(build, seat.connector);
   if (unit.connectors.length === 1) return unit.name;
-  const connector = connectorsOf(build).find(({ id }) => id === seat.connector);
-  return `${unit.name}, ${connector?.print || connector?.title || seat.connector}`;
+  return `${unit.name}, ${ownName(build, seat.connector)}`;
 }
 
 /** The near and the far end of a run. */

@@ -76,7 +76,7 @@ export function LibraryDialog({ keep, onClose }: LibraryDialogProps) {
   };
   const startWithFile = async (handle: string) => {
     wanted.current = handle;
-    const found = await openSheet(workbench, handle);
+    const found = opened?.handle === handle ? opened : await openSheet(workbench, handle);
     if (found === null || wanted.current !== handle) return;
     wanted.current = null;
     await startNew(found.sheet);

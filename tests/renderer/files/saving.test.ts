@@ -3,6 +3,7 @@ import { serialize } from '../../../boards/document/serialize';
 import type { HostApi } from '../../../boards/host';
 import { mayLeave } from '../../../renderer/files/leave-build';
 import { saveBuild, saveBuildAs, saveSheetAs } from '../../../renderer/files/save-build';
+import { NoAnswer } from '../../../renderer/host/no-answer';
 import { isUnsaved } from '../../../renderer/store/editor';
 import { bench, handleOf, POWER_SWITCH, type TestBench, withHost, withSlowDisk } from '../stand-in';
 
@@ -38,10 +39,18 @@ describe('A save that is not taken', () => {
     });
   });
 
+  test('for a bug is no matter of a program that has ended', async () => {
+    const b = bench();
+    b.run(takeOff);
+    const save: HostApi['save'] = () => Promise.reject(new TypeError('A mistake of ours'));
+    await expect(saveBuild(withHost(b, { save }))).rejects.toThrow('A mistake of ours');
+    expect(b.session.getState().dialogs).toEqual([]);
+  });
+
   test('for nobody answers is said, and leaves the work on the screen, unsaved', async () => {
     const b = bench();
     b.run(takeOff);
-    const save: HostApi['save'] = () => Promise.reject(new Error('The program has ended'));
+    const save: HostApi['save'] = () => Promise.reject(new NoAnswer('The program has ended'));
     expect(await saveBuild(withHost(b, { save }))).toBe(false);
     expect(unsaved(b)).toBe(true);
     expect(b.session.getState().dialogs.at(-1)).toMatchObject({
@@ -101,7 +110,9 @@ describe('Two saves at once', () => {
 
   test('the second is not kept from it by a first that breaks off', async () => {
     const b = bench();
-    const broken = saveBuild(withHost(b, { save: () => Promise.reject(new Error('The program has ended')) }));
+    const broken = saveBuild(
+      withHost(b, { save: () => Promise.reject(new NoAnswer('The program has ended')) }),
+    );
     const second = saveBuild(b);
     expect(await broken).toBe(false);
     expect(await second).toBe(true);

@@ -181,8 +181,9 @@ describe('the recovery copy', () => {
 
   test('is written at once when a bug stops the window, and it is told whether it was', async () => {
     const b = bench();
-    expect(await b.recovery.keepNow()).toBe(true);
+    expect(await b.recovery.keepNow()).toBeNull();
     b.run(takeOff);
+    expect(await b.recovery.keepNow()).toBe(true);
     expect(await b.recovery.keepNow()).toBe(true);
     expect(b.host.copies.size).toBe(1);
     b.run(rename('too much for the disk'));

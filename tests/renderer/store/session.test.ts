@@ -6,7 +6,6 @@ import { bench, handleOf, type TestBench } from '../stand-in';
 
 const LIST = { kind: 'pin-list', connector: 'panel' } as const;
 const LIBRARY = { kind: 'library' } as const;
-const TRIAL = { kind: 'large-trial' } as const;
 
 const opened = (b: TestBench) => b.session.getState().dialogs.map(({ kind }) => kind);
 
@@ -35,18 +34,11 @@ describe('a window about the open build', () => {
     const b = withOpen(LIST);
     b.run({ name: 'unseat-all', args: {} });
     const closing = closeBuild(b);
+    await new Promise((resolve) => setTimeout(resolve));
     const question = b.session.getState().dialogs.at(-1);
     if (question?.kind !== 'question') throw new Error('No question is open');
     question.answer(null);
     await closing;
     expect(opened(b)).toEqual(['pin-list']);
   });
-});
-
-test('what to do next in large letters is closed with its area, and no other window is', () => {
-  const b = withOpen({ kind: 'keys' }, TRIAL);
-  b.session.getState().goTo('diagnose');
-  expect(opened(b)).toEqual(['keys', 'large-trial']);
-  b.session.getState().goTo('wire');
-  expect(opened(b)).toEqual(['keys']);
 });

@@ -36,7 +36,7 @@ describe('ohms are typed as a meter shows them', () => {
     ['', 'This is no number of ohms. Type one such as 470 or 4.7k, or OL for open.'],
     ['4k7', 'This is no number of ohms. Type one such as 470 or 4.7k, or OL for open.'],
     ['3.3 V', 'This is no number of ohms. Type one such as 470 or 4.7k, or OL for open.'],
-    ['10,000', 'This can be read in two ways. Type it without a comma, with a point before fractions.'],
+    ['10,000', 'This can be read in two ways. Type it without a comma, with a point before tenths.'],
     ['-12', 'A resistance below zero says that the pin is live. Unplug the machine.'],
   ])('“%s” is refused with what would do', (typed, problem) => {
     expect(readReading(OHMS, typed)).toEqual({ ok: false, problem });

@@ -44,7 +44,7 @@ test.each(['10,000', '4,700 Ω', '10,000 kΩ', '1,000,000', '+1,500'])(
   (typed) => {
     for (const read of [readValue(typed, feed), readQuantity(typed, 'ohm')])
       expect(read).toEqual(
-        refuse('This can be read in two ways. Type it without a comma, with a point before fractions.'),
+        refuse('This can be read in two ways. Type it without a comma, with a point before tenths.'),
       );
   },
 );

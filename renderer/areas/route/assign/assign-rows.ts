@@ -1,6 +1,6 @@
 import type { Build } from '../../../../boards/document/build';
-import { anyConnectorOf, leadOf, unitsOf } from '../../../../boards/document/lookup';
-import { connectorName, leadName, unitName } from '../../../../boards/document/names';
+import { leadOf, unitsOf } from '../../../../boards/document/lookup';
+import { connectorName, leadName, ownName, unitName } from '../../../../boards/document/names';
 import type { PlaceChoice } from '../../../../boards/document/rating';
 import { type Assignments, assignmentsOf } from '../../../../boards/routing/assign/assignments';
 import { USUAL_BRANCH_AMPS, USUAL_DRIVE } from '../../../../boards/routing/assign/build-drives';
@@ -82,14 +82,9 @@ function named(build: Build, { ofFans, connectors }: Assignments, { fan, header,
   return {
     fan: leadName(build, fan),
     ...(place !== undefined && { header: place }),
-    ...(hub && at !== undefined && { outlet: outletName(build, at) }),
+    ...(hub && at !== undefined && { outlet: ownName(build, at) }),
     reason,
   };
-}
-
-function outletName(build: Build, id: string): string {
-  const outlet = anyConnectorOf(build, id);
-  return outlet?.print || outlet?.title || id;
 }
 
 /** A header, with the hub that is on it. */
