@@ -1,11 +1,10 @@
 import { byIdentity } from './base/by-identity';
 import type { Build, Seat } from './document/build';
 import type { Finding } from './findings/finding';
-import { findingsOf } from './findings/findings';
+import { findingsHang, findingsOf } from './findings/findings';
 import type { Fit } from './fit/fit';
 import { fitsOf } from './fit/fits';
 import { type Joint, jointsOf } from './fit/joints';
-import { wiringOf } from './fit/seated-plug';
 
 /** Everything derived from a build. */
 export interface Analysis {
@@ -15,9 +14,6 @@ export interface Analysis {
   /** Worst first. */
   readonly findings: readonly Finding[];
 }
-
-/** Stands for the tray of a case that has none. */
-const NO_TRAY = {};
 
 /**
  * Works out everything about a build, once for the same connectors, leads, seats and tray: a new name, a note
@@ -29,5 +25,5 @@ export const analyse = byIdentity(
     joints: jointsOf(build),
     findings: findingsOf(build),
   }),
-  (build) => [...wiringOf(build), build.board.outline, build.case.tray ?? NO_TRAY],
+  findingsHang,
 );

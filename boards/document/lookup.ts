@@ -168,6 +168,18 @@ export function wiresAtHole(
   });
 }
 
+/** The parts of a lead that a plug has a wire to, by their ids. */
+export function partsOf(lead: Lead, plug: Pick<Plug, 'id'>): ReadonlySet<string> {
+  const ids = new Set(lead.parts.map(({ id }) => id));
+  const found = new Set<string>();
+  for (const { from, to } of lead.wires) {
+    const [one, other] = [splitEnd(from).owner, splitEnd(to).owner];
+    if (one === plug.id && ids.has(other)) found.add(other);
+    if (other === plug.id && ids.has(one)) found.add(one);
+  }
+  return found;
+}
+
 export type HoleState = 'contact' | 'empty' | 'blocked';
 
 const holeStates = new WeakMap<Lead, ReadonlyMap<string, ReadonlySet<string>>>();

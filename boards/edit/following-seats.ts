@@ -6,7 +6,7 @@ import { landingsOf } from '../fit/landing';
 import { seatedPlug } from '../fit/seated-plug';
 
 /** A build after a change of one of its connectors, with the plugs on it where they were by their pins. */
-export interface Followed {
+interface Followed {
   readonly build: Build;
   /** The seats of that build in which the plug does not fit any more, or cannot be on the pins that it was on. */
   readonly lost: readonly Seat[];

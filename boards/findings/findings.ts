@@ -1,15 +1,26 @@
+import { byIdentity } from '../base/by-identity';
 import type { Build } from '../document/build';
 import { leadsOf, type PinRef } from '../document/lookup';
+import { wiringOf } from '../fit/seated-plug';
 import { contextOf } from './context';
 import { type Finding, SEVERITIES } from './finding';
 import { RULES } from './rules/index';
+
+/** Stands for the tray of a case that has none. */
+const NO_TRAY = {};
+
+/** All of a build that the rules read: a new name, a note or a turn of the view is not among it. */
+export function findingsHang(build: Build): readonly object[] {
+  return [...wiringOf(build), build.board.outline, build.case.tray ?? NO_TRAY];
+}
 
 /**
  * Everything the rules find in a build: worst first, then by rule, then in the order of the leads. A
  * finding is left out when one at least as severe, about the same lead and one of the same pins, comes
  * from a rule that explains it: a plug on the wrong header is told once, not once more for each wire.
+ * The same list for the same machine.
  */
-export function findingsOf(build: Build): readonly Finding[] {
+export const findingsOf = byIdentity((build: Build): readonly Finding[] => {
   const context = contextOf(build);
   return unexplained(
     inOrder(
@@ -17,7 +28,7 @@ export function findingsOf(build: Build): readonly Finding[] {
       RULES.flatMap((rule) => rule.check(context)),
     ),
   );
-}
+}, findingsHang);
 
 const EXPLAINS = new Map(RULES.map(({ id, explains }) => [id, new Set(explains)]));
 const RULE_ORDER = new Map(RULES.map(({ id }, index) => [id, index]));

@@ -1,4 +1,6 @@
+import { byIdentity } from '../base/by-identity';
 import { grouped } from '../base/grouped';
+import { Groups } from '../circuit/islands';
 import type { Lead, Wire } from '../document/lead';
 import { splitEnd } from '../document/lead';
 import type { Joint } from '../fit/joints';
@@ -12,8 +14,8 @@ import { type OnPin, onPin } from './seated-part';
 export function joinedByCables({ joints }: Pick<CheckContext, 'joints'>): readonly (readonly OnPin[])[] {
   const bare = joints.filter(({ part }) => part === undefined);
   return [...grouped(bare, ({ lead }) => lead)].flatMap(([lead, own]) => {
-    const groupOf = holesJoined(lead);
-    const groups = grouped(onePerHole(own), (joint) => groupOf.get(endOf(joint)));
+    const holes = holesJoined(lead);
+    const groups = grouped(onePerHole(own), (joint) => holes.rootOf(endOf(joint)));
     return [...groups.values()]
       .map((group) => group.flatMap((joint) => (joint.pin ? [onPin(joint, joint.pin)] : [])))
       .filter(({ length }) => length > 1);
@@ -29,26 +31,13 @@ function endOf({ plug, hole }: Joint): string {
   return `${plug.id}.${hole}`;
 }
 
-/** For each hole with a wire to another one, a thing that all holes that hang together share. */
-function holesJoined({ plugs, wires }: Lead): ReadonlyMap<string, object> {
+/** The holes of a lead that its wires from plug to plug join. */
+const holesJoined = byIdentity(({ plugs, wires }: Lead): Groups => {
   const own = new Set(plugs.map(({ id }) => id));
-  const next = new Map<string, Set<string>>();
-  for (const { from, to } of wires.filter((wire) => isBetween(own, wire))) {
-    next.set(from, (next.get(from) ?? new Set()).add(to));
-    next.set(to, (next.get(to) ?? new Set()).add(from));
-  }
-  const groupOf = new Map<string, object>();
-  for (const start of next.keys()) {
-    if (groupOf.has(start)) continue;
-    const group = new Set([start]);
-    // A set hands out what is added while it is gone through.
-    for (const end of group) {
-      groupOf.set(end, group);
-      for (const far of next.get(end) ?? []) group.add(far);
-    }
-  }
-  return groupOf;
-}
+  const groups = new Groups();
+  for (const wire of wires) if (isBetween(own, wire)) groups.join(wire.from, wire.to);
+  return groups;
+});
 
 function isBetween(plugs: ReadonlySet<string>, { from, to }: Wire): boolean {
   return plugs.has(splitEnd(from).owner) && plugs.has(splitEnd(to).owner);

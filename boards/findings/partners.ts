@@ -1,24 +1,18 @@
-import { type Lead, splitEnd } from '../document/lead';
-import { leadOf, type PlugRef, seatOf } from '../document/lookup';
+import type { Lead } from '../document/lead';
+import { leadOf, type PlugRef, partsOf, seatOf } from '../document/lookup';
 import type { CheckContext } from './context';
 import { placementOf } from './placement';
 
 /** The plugs of a lead that carry wires of the same parts as the given one: single plugs of one LED. */
 function partnersOf(lead: Lead, plug: string): readonly PlugRef[] {
-  const parts = new Set(lead.parts.map(({ id }) => id));
-  const touches = (part: string, other: string) =>
-    lead.wires.some(({ from, to }) => {
-      const owners = [splitEnd(from).owner, splitEnd(to).owner];
-      return owners.includes(part) && owners.includes(other);
-    });
-  const own = [...parts].filter((part) => touches(part, plug));
+  const own = partsOf(lead, { id: plug });
   return lead.plugs
-    .filter(({ id }) => id !== plug && own.some((part) => touches(part, id)))
+    .filter((other) => other.id !== plug && [...partsOf(lead, other)].some((part) => own.has(part)))
     .map(({ id }) => ({ lead: lead.id, plug: id }));
 }
 
 /** What keeps a part from working, however right a plug of it lies: another of its plugs. */
-export type Hindrance =
+type Hindrance =
   /** It lies wrong, and the part with it: the right place for this plug could close a harmful way. */
   | 'partner-wrong'
   /** The board has no place for it. */

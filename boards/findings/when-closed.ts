@@ -1,5 +1,9 @@
+import { byIdentity } from '../base/by-identity';
 import { type Circuit, circuitOf } from '../circuit/circuit';
+import type { Build } from '../document/build';
+import type { Lead, Part } from '../document/lead';
 import { withPart } from '../document/with-part';
+import { wiringOf } from '../fit/seated-plug';
 import { staysClosed } from '../signals/part-traits';
 import type { CheckContext } from './context';
 import type { SeatedPart } from './seated-part';
@@ -13,5 +17,12 @@ export function circuitWhenClosed(
   { lead, part, kind }: SeatedPart,
 ): Circuit {
   if (!staysClosed(kind) || part.condition !== undefined) return circuit;
-  return circuitOf(withPart(build, lead, { ...part, condition: 'stuck' }));
+  return closedCircuitOf({ build, lead, part });
 }
+
+/** Several rules ask about one part within a check. */
+const closedCircuitOf = byIdentity(
+  ({ build, lead, part }: { readonly build: Build; readonly lead: Lead; readonly part: Part }): Circuit =>
+    circuitOf(withPart(build, lead, { ...part, condition: 'stuck' })),
+  ({ build, lead, part }) => [...wiringOf(build), lead, part],
+);

@@ -1,13 +1,12 @@
 import type { Connector, Place } from '../document/connector';
-import { rowPitchOf } from '../document/grid';
 import { gridIndex } from '../document/numbering';
 import { hundredths, movedPlace } from './board-place';
-import { type Point, turnedPoint } from './geometry';
+import { cellCentre, type Point } from './geometry';
 
 type Standing = Pick<Connector, 'grid' | 'place'>;
 
 /** The pin that is counted first, and where it stands on the board: what a person lays the ruler to. */
-export interface FirstPin extends Point {
+interface FirstPin extends Point {
   readonly label: string;
 }
 
@@ -15,11 +14,10 @@ export interface FirstPin extends Point {
  * Where pin 1 of a connector stands. The sheet keeps where the first cell is, which is another one wherever
  * counting begins in another corner. A grid without any position is told by its first cell.
  */
-export function firstPin({ grid, place }: Standing): FirstPin {
-  const { label, cell } = gridIndex(grid).positions[0] ?? { label: '1', cell: [0, 0] };
-  const [row, col] = cell;
-  const off = turnedPoint({ xMm: col * grid.pitchMm, yMm: row * rowPitchOf(grid) }, place.turn);
-  return { label, xMm: hundredths(place.xMm + off.xMm), yMm: hundredths(place.yMm + off.yMm) };
+export function firstPin(connector: Standing): FirstPin {
+  const { label, cell } = gridIndex(connector.grid).positions[0] ?? { label: '1', cell: [0, 0] };
+  const { xMm, yMm } = cellCentre(connector, cell);
+  return { label, xMm: hundredths(xMm), yMm: hundredths(yMm) };
 }
 
 /** The place of a connector whose pin 1 comes to stand so far from the edges; what is left out stays. */

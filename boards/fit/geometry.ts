@@ -68,8 +68,7 @@ export function firstCell(turn: Turn, plugCell: Cell, [row, col]: Cell): Seat['a
 }
 
 /** Centre of a connector's cell on the board. */
-export function cellCentre(connector: Connector, [row, col]: Cell): Point {
-  const { grid, place } = connector;
+export function cellCentre({ grid, place }: Pick<Connector, 'grid' | 'place'>, [row, col]: Cell): Point {
   return fromFrame(place, place.turn, { xMm: col * grid.pitchMm, yMm: row * rowPitchOf(grid) });
 }
 

@@ -1,6 +1,6 @@
 import type { Build, Seat } from '../document/build';
-import { type Lead, type Plug, splitEnd } from '../document/lead';
-import { leadsOf, type PlugRef, plugKey, seatOf, unitWith } from '../document/lookup';
+import type { Lead, Plug } from '../document/lead';
+import { leadsOf, type PlugRef, partsOf, plugKey, seatOf, unitWith } from '../document/lookup';
 
 /** Plugs of one lead that are decided together, since a part has wires in more than one of them. */
 export interface Group {
@@ -55,15 +55,4 @@ function togetherIn(lead: Lead): readonly (readonly Plug[])[] {
     groups.push(joined);
   }
   return groups.map(({ plugs }) => lead.plugs.filter(({ id }) => plugs.has(id)));
-}
-
-function partsOf(lead: Lead, plug: Plug): ReadonlySet<string> {
-  const ids = new Set(lead.parts.map(({ id }) => id));
-  const found = new Set<string>();
-  for (const { from, to } of lead.wires) {
-    const [one, other] = [splitEnd(from).owner, splitEnd(to).owner];
-    if (one === plug.id && ids.has(other)) found.add(other);
-    if (other === plug.id && ids.has(one)) found.add(one);
-  }
-  return found;
 }

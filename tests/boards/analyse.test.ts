@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../boards/analyse';
+import { findingsOf } from '../../boards/findings/findings';
 import { jointsOf } from '../../boards/fit/joints';
 import { makeConnector } from '../../boards/library/make-connector';
 import { bench, grid, partLead, seat } from './fixtures/bench';
@@ -18,6 +19,7 @@ describe('analysis of a build', () => {
     expect(build.seats.map((each) => fits.get(each)?.refusals)).toEqual([[]]);
     expect(joints).toBe(jointsOf(build));
     expect(findings.map(({ code }) => code)).toContain('reversed');
+    expect(findings).toBe(findingsOf(build));
   });
 
   it('is the same object again after a new name, a note or a turn of the view', () => {

@@ -1,5 +1,6 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
+import { findingsHang } from '../../findings/findings';
 import { wiringOf } from '../../fit/seated-plug';
 import { BOARD_FAULTS } from './board-faults';
 import type { Fault } from './fault';
@@ -11,11 +12,9 @@ import { wiringFaults } from './wiring-faults';
 
 export const NO_PRIORS: NonNullable<Build['priors']> = [];
 
-const NO_TRAY = {};
-
-/** All of a build that decides which faults it may have. */
+/** All of a build that decides which faults it may have: what the checks read of it. */
 export function machineOf(build: Build): readonly object[] {
-  return [...wiringOf(build), build.board.outline, build.case.tray ?? NO_TRAY];
+  return findingsHang(build);
 }
 
 /** The same with how often each is met. */

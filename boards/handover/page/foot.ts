@@ -1,5 +1,6 @@
 import type { Mm } from '../../base/units';
 import type { Rect } from '../../drawing/geometry';
+import { shortened } from '../../drawing/lines-of-text';
 import type { Measure } from '../../drawing/measure';
 import { PAPER_CAUTION } from '../caution-words';
 import type { Drawn } from './page';
@@ -39,7 +40,8 @@ export function footOf(
       const number = `page\u00a0${page} of\u00a0${pages}`;
       const end = textAt(number, { x: right, y }, TYPES.small, measure, 'end');
       const room = widthMm - end.widthMm - 4;
-      const line = shortened(`${what} · printed ${printedOn} · ${name}`, room, measure);
+      const { sizeMm, face } = TYPES.small;
+      const line = shortened(`${what} · printed ${printedOn} · ${name}`, room, sizeMm, face, measure);
       return [
         {
           kind: 'line',
@@ -53,15 +55,6 @@ export function footOf(
       ];
     },
   };
-}
-
-/** As much of a line as there is room for, with a sign for what is left out. */
-function shortened(text: string, roomMm: Mm, measure: Measure): string {
-  const [line = '', ...more] = linesOf(text, roomMm, TYPES.small, measure);
-  if (more.length === 0) return line;
-  const { sizeMm, face } = TYPES.small;
-  const [kept = ''] = linesOf(text, roomMm - measure('…', sizeMm, face), TYPES.small, measure);
-  return `${kept}…`;
 }
 
 /** The room between the margins and above the foot, below what stands at the head. */

@@ -17,7 +17,7 @@ export interface HungHub {
   readonly on?: string;
   /** The header of the board that its tail ends at, through other hubs too. */
   readonly header?: string;
-  /** All connectors but its way in, whatever is on them. */
+  /** All its fan connectors but its way in, whatever is on them. */
   readonly outlets: readonly string[];
 }
 
@@ -50,6 +50,7 @@ export function hungHubs(build: Build, headers: readonly Connector[]): readonly 
   const units = unitsOf(build).filter(
     ({ kind, connectors }) => kind === 'hub' && connectors.some((each) => hasSignal(each, 'fan-supply')),
   );
+  if (units.length === 0) return [];
   const joined = joinedBy(build);
   const found = new Map<string, HungHub>();
   const hang = (hub: HungHub): readonly string[] => {

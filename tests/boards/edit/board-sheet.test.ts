@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Build } from '../../../boards/document/build';
 import type { Connector } from '../../../boards/document/connector';
 import { connectorOf } from '../../../boards/document/lookup';
 import type { Outline } from '../../../boards/document/outline';
@@ -85,6 +86,22 @@ describe('the connectors of a board', () => {
     expect(toldNo(fewer, { name: 'remove-connector', args: { connector: 'panel' } })).toBe(
       'There is no connector “panel” on this board.',
     );
+  });
+
+  it('go with what was chosen to go there, so that the next of its id has a free choice', () => {
+    const choices: NonNullable<Build['choices']> = [
+      { kind: 'header', of: 'fan', on: 'panel' },
+      { kind: 'port', of: 'disk', on: 'panel' },
+      // A cable that happens to have the same id is another thing.
+      { kind: 'branch', of: 'disk', on: 'panel' },
+      { kind: 'port', of: 'other-disk', on: 'speaker' },
+    ];
+    const again = done(
+      { ...onTheBench, choices },
+      { name: 'remove-connector', args: { connector: 'panel' } },
+      { name: 'add-connector', args: { connector: panel } },
+    );
+    expect(again.choices).toEqual(choices.slice(2));
   });
 
   it('are refused when the id is taken, when they contradict themselves, or when the board is full', () => {

@@ -135,6 +135,19 @@ describe('a unit of a build', () => {
     expect(without.choices).toEqual([{ kind: 'header', of: 'disk', on: 'cpu' }]);
   });
 
+  it('loses with one of its outlets what was chosen to go there', () => {
+    const chosen: Build = {
+      ...added,
+      choices: [
+        { kind: 'header', of: 'fan', on: 'cpu-out' },
+        { kind: 'header', of: 'other-fan', on: 'cpu' },
+      ],
+    };
+    const without = done(chosen, { name: 'remove-connector', args: { connector: 'cpu-out' } });
+    expect(without.units).toEqual([{ ...supply, connectors: [] }]);
+    expect(without.choices).toEqual([{ kind: 'header', of: 'other-fan', on: 'cpu' }]);
+  });
+
   it('has its connectors documented by the same commands as those of the board', () => {
     const pin = { pin: '1', signal: 'supply-12v' } as const;
     const changed = done(added, { name: 'change-pin', args: { connector: 'cpu-out', pin } });

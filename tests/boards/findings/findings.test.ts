@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Build } from '../../../boards/document/build';
 import { applyCommand } from '../../../boards/edit/apply';
 import { findingId, SEVERITIES } from '../../../boards/findings/finding';
 import { findingsOf } from '../../../boards/findings/findings';
@@ -24,9 +25,40 @@ test('the worst comes first, everywhere', () => {
 test('the same build gives the same findings, and every finding has an id of its own', () => {
   for (const build of BUILDS) {
     const ids = findingsOf(build).map(findingId);
-    expect(findingsOf({ ...build }).map(findingId)).toEqual(ids);
+    // A copy of everything, so that nothing is known of it.
+    const copy = structuredClone(build);
+    expect(findingsOf(copy)).not.toBe(findingsOf(build));
+    expect(findingsOf(copy).map(findingId)).toEqual(ids);
     expect(new Set(ids).size).toBe(ids.length);
   }
+});
+
+describe('the rules are gone through once for a machine', () => {
+  const { build } = EXAMPLES['standoff-short'];
+  const codes = (of: Build) => findingsOf(of).map(({ code }) => code);
+
+  test('a new name, a note and a turn of the view find the same list again', () => {
+    const turned: Build = {
+      ...build,
+      name: 'Other',
+      notes: 'by the door',
+      view: { turn: 90, mirrored: true },
+    };
+    expect(findingsOf(turned)).toBe(findingsOf(build));
+  });
+
+  test('but not another tray, nor a board with other holes', () => {
+    expect(codes(build)).toContain('standoff-short');
+    const { tray: _, ...bare } = build.case;
+    expect(codes({ ...build, case: bare })).not.toContain('standoff-short');
+    const { outline } = build.board;
+    const standoffs = build.case.tray?.standoffs ?? [];
+    const corner = build.case.tray?.board ?? { xMm: 0, yMm: 0 };
+    const holes = standoffs.map(({ id, xMm, yMm }) => ({ id, xMm: xMm - corner.xMm, yMm: yMm - corner.yMm }));
+    expect(codes({ ...build, board: { ...build.board, outline: { ...outline, holes } } })).not.toContain(
+      'standoff-short',
+    );
+  });
 });
 
 describe('a finding that a worse one explains is left out', () => {

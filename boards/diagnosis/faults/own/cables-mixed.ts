@@ -2,6 +2,7 @@ import { grouped } from '../../../base/grouped';
 import type { Build } from '../../../document/build';
 import type { Lead } from '../../../document/lead';
 import { leadName } from '../../../document/names';
+import { withLead } from '../../../document/with-part';
 import { placesOf } from '../../../fit/places';
 import type { Way } from '../fault';
 import { feedOf } from './feed';
@@ -36,15 +37,6 @@ function waysOfOthers(build: Build, { lead, plug }: PowerPlug): readonly Way[] {
     const share = those.reduce((sum, each) => sum + each.share, 0);
     return those.slice(0, 1).map((each) => ({ ...each, share }));
   });
-}
-
-function withLead(build: Build, lead: Lead): Build {
-  const changed = (each: Lead) => (each.id === lead.id ? lead : each);
-  return {
-    ...build,
-    case: { ...build.case, leads: build.case.leads.map(changed) },
-    extras: build.extras.map(changed),
-  };
 }
 
 /** Something it is plugged into gets what it is not made for, and no outlet that it enters would put that right. */
