@@ -21,7 +21,8 @@ export async function withHome<T>(work: (home: string) => Promise<T>): Promise<T
   try {
     return await work(home);
   } finally {
-    process.env.HOME = HOME;
+    if (HOME === undefined) delete process.env.HOME;
+    else process.env.HOME = HOME;
     if (LEADWRIGHT_DATA === undefined) delete process.env.LEADWRIGHT_DATA;
     else process.env.LEADWRIGHT_DATA = LEADWRIGHT_DATA;
     for (const folder of [home, `${home}-data`]) rmSync(folder, { recursive: true, force: true });

@@ -1,30 +1,18 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync } from 'node:fs';
 import type { Locator, Page } from 'playwright-core';
 import { beforeEach, expect, it } from 'vitest';
-import { demoFile } from './bench-work';
+import { layTwoSheets, openLibrary, sheetsBeside } from './library-hands';
 import { workplaceFor } from './workplace';
 
 const workplace = workplaceFor('each test');
 
-const sheets = (...parts: readonly string[]) => join(`${workplace.home}-data`, 'sheets', ...parts);
-
-/** Two boards in the library: the demo's, and one that says the same under another name. */
-beforeEach(() => {
-  mkdirSync(sheets(), { recursive: true });
-  const board: unknown = JSON.parse(readFileSync(demoFile('bench.board.json'), 'utf8'));
-  writeFileSync(sheets('first.board.json'), JSON.stringify(board));
-  writeFileSync(
-    sheets('second.board.json'),
-    JSON.stringify({ ...Object(board), id: 'second', name: 'Second' }),
-  );
-});
+beforeEach(() => layTwoSheets(workplace.home));
 
 const rowOf = (library: Locator, name: string) => library.getByRole('option', { name: new RegExp(name) });
 
-async function openLibrary(page: Page): Promise<Locator> {
-  await page.keyboard.press('Control+Shift+O');
-  const library = page.getByRole('dialog', { name: 'Library of sheets' });
+/** The library with both sheets read. */
+async function openBoth(page: Page): Promise<Locator> {
+  const library = await openLibrary(page);
   await rowOf(library, 'Second').waitFor();
   return library;
 }
@@ -44,7 +32,7 @@ async function holdReading(page: Page): Promise<() => void> {
 
 it('what can be done with a sheet waits until that very sheet has been read', async () => {
   const page = await workplace.open();
-  const library = await openLibrary(page);
+  const library = await openBoth(page);
   const remove = library.getByRole('button', { name: 'Remove…' });
   const nameLine = library.getByRole('textbox', { name: 'Name of the sheet' });
   await rowOf(library, 'Tern B2').click();
@@ -65,13 +53,15 @@ it('what can be done with a sheet waits until that very sheet has been read', as
   await remove.click();
   const question = page.getByRole('alertdialog', { name: 'Remove “Second” from the library?' });
   await question.getByRole('button', { name: 'Remove' }).click();
-  await expect.poll(() => existsSync(sheets('removed', 'second.board.json'))).toBe(true);
-  expect(existsSync(sheets('first.board.json'))).toBe(true);
+  await expect
+    .poll(() => existsSync(sheetsBeside(workplace.home, 'removed', 'second.board.json')))
+    .toBe(true);
+  expect(existsSync(sheetsBeside(workplace.home, 'first.board.json'))).toBe(true);
 });
 
 it('a double click begins a build with the sheet it was made on, once that has been read', async () => {
   const page = await workplace.open();
-  let library = await openLibrary(page);
+  let library = await openBoth(page);
   await rowOf(library, 'Tern B2').click();
   await library.getByRole('button', { name: 'Remove…' }).waitFor();
 
@@ -79,7 +69,7 @@ it('a double click begins a build with the sheet it was made on, once that has b
   await rowOf(library, 'Second').dblclick();
   goOn();
   await library.waitFor({ state: 'detached' });
-  library = await openLibrary(page);
+  library = await openBoth(page);
   await library.getByRole('button', { name: 'Keep this build’s board' }).click();
   await page.getByText('“Second” is in the library already, word for word.').first().waitFor();
 });

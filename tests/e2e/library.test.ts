@@ -15,13 +15,13 @@ import { parseDocument } from '../../boards/document/parse';
 import { demoFile } from './bench-work';
 import { chooseFile } from './files';
 import { tabTo } from './keys';
+import { openLibrary, sheetsBeside } from './library-hands';
 import { leadsIn, plain, stateOf } from './reading';
 import { workplaceFor } from './workplace';
 
 const workplace = workplaceFor('each test');
 
-/** The library's folder, where no other was chosen. */
-const sheets = (...parts: readonly string[]) => join(`${workplace.home}-data`, 'sheets', ...parts);
+const sheets = (...parts: readonly string[]) => sheetsBeside(workplace.home, ...parts);
 
 function boardIn(path: string): BoardSheet {
   const parsed = parseDocument(readFileSync(path, 'utf8'));
@@ -47,14 +47,6 @@ function toldAnew(over: Partial<BoardSheet> = {}): string {
 async function openWired(): Promise<Page> {
   copyFileSync(demoFile('wired.build.json'), join(workplace.home, 'wired.build.json'));
   return workplace.open([join(workplace.home, 'wired.build.json')]);
-}
-
-/** The library, opened by its key, with everything read. */
-async function openLibrary(page: Page): Promise<Locator> {
-  await page.keyboard.press('Control+Shift+O');
-  const library = page.getByRole('dialog', { name: 'Library of sheets' });
-  await library.waitFor();
-  return library;
 }
 
 const titles = async (library: Locator) =>

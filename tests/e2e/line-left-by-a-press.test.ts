@@ -1,8 +1,9 @@
-import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { demoFile } from './bench-work';
+import { layTwoSheets, openLibrary, sheetsBeside } from './library-hands';
 import { stateOf } from './reading';
 import { workplaceFor } from './workplace';
 
@@ -42,23 +43,16 @@ it('a name that is typed for a pin is taken when another pin is chosen', async (
 });
 
 it('a sheet of the library is renamed by choosing another, which is shown then', async () => {
-  const sheets = (name: string) => join(`${workplace.home}-data`, 'sheets', name);
-  mkdirSync(sheets(''), { recursive: true });
-  const board: unknown = JSON.parse(readFileSync(demoFile('bench.board.json'), 'utf8'));
-  writeFileSync(sheets('first.board.json'), JSON.stringify({ ...Object(board), id: 'first', name: 'First' }));
-  writeFileSync(
-    sheets('second.board.json'),
-    JSON.stringify({ ...Object(board), id: 'second', name: 'Second' }),
-  );
+  layTwoSheets(workplace.home);
   const page = await workplace.open();
-  await page.keyboard.press('Control+Shift+O');
-  const library = page.getByRole('dialog', { name: 'Library of sheets' });
+  const library = await openLibrary(page);
   const name = library.getByRole('textbox', { name: 'Name of the sheet' });
-  await library.getByRole('option', { name: /^First/ }).click();
-  await name.fill('Third');
+  await library.getByRole('option', { name: /^Tern B2/ }).click();
+  await name.fill('First');
   await library.getByRole('option', { name: /^Second/ }).click();
-  await library.getByRole('option', { name: /^Third/ }).waitFor();
+  await library.getByRole('option', { name: /^First/ }).waitFor();
   await expect.poll(() => name.inputValue()).toBe('Second');
-  const nameIn = (file: string): unknown => JSON.parse(readFileSync(sheets(file), 'utf8')).name;
-  expect([nameIn('first.board.json'), nameIn('second.board.json')]).toEqual(['Third', 'Second']);
+  const nameIn = (file: string): unknown =>
+    JSON.parse(readFileSync(sheetsBeside(workplace.home, file), 'utf8')).name;
+  expect([nameIn('first.board.json'), nameIn('second.board.json')]).toEqual(['First', 'Second']);
 });

@@ -37,8 +37,8 @@ export async function walkThrough(page: Page, look: Look): Promise<readonly stri
     }
   };
   const areas = page.getByRole('navigation', { name: 'Work areas' }).getByRole('button');
+  await areas.first().waitFor();
   for (const area of await areas.all()) {
-    if (!(await area.isEnabled())) continue;
     await area.click();
     const name = (await area.textContent()) ?? '';
     await page.waitForTimeout(DRAWN_MS);

@@ -46,7 +46,8 @@ export function workplaceFor(whom: 'each test' | 'all tests'): Workplace {
   };
   const end = async () => {
     await kill();
-    process.env.HOME = HOME;
+    if (HOME === undefined) delete process.env.HOME;
+    else process.env.HOME = HOME;
     for (const folder of [home, `${home}-data`]) rmSync(folder, { recursive: true, force: true });
   };
 

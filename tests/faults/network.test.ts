@@ -1,9 +1,11 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { BuildZ } from '../../boards/document/build';
 import { CHANNELS } from '../../boards/host';
+import type { Request } from '../../electron/cli/request';
 import { inRoot } from '../../electron/start/place.mjs';
+import { everythingOf } from '../boards/document/frozen-files';
 import { withEveryText } from '../strangers/every-text';
 import { everyCall } from './network/door-calls';
 import { elsewhere, openWatch, type Watch } from './network/watch';
@@ -24,28 +26,32 @@ const ADDRESSES = [
 
 /** A build with every field there is, each text of which is an address elsewhere. */
 function addressed(): string {
-  const text = readFileSync(inRoot('tests', 'golden', 'version-1', 'everything.build.json'), 'utf8');
   const textFor = (place: number) => ADDRESSES[place % ADDRESSES.length] ?? '';
-  return JSON.stringify(withEveryText(BuildZ, JSON.parse(text), textFor));
+  return JSON.stringify(withEveryText(BuildZ, JSON.parse(everythingOf('build')), textFor));
 }
 
-/** Every command of the command line, on such a build; the last word of a paper is where it goes. */
-const COMMANDS: readonly (readonly string[])[] = [
-  ['check', 'FILE', '--json'],
-  ['plan', 'FILE', '--json'],
-  ['list', 'FILE'],
-  ['list', 'FILE', '--cables', '--csv'],
-  ['identify', 'FILE', '--json'],
-  ['diagnose', 'FILE', '--observe', 'nothing-on-press', '--json'],
-  ['schema', 'build'],
-  ['--help'],
-  ['--version'],
-  ['sheet', 'FILE', '--out', 'bench.pdf'],
-  ['sheet', 'FILE', '--out', 'bench.png', '--page', '1'],
-  ['sheet', 'FILE', '--pinout', '--out', 'pinout.svg', '--page', '1'],
-  ['sheet', 'FILE', '--trouble', '--out', 'trouble.pdf'],
-  ['sheet', 'FILE', '--labels', '--out', 'labels.pdf'],
-];
+/** Every command of the command line, on such a build; a word with three letters behind a point is where a paper goes. */
+const COMMANDS: Readonly<Record<Request['command'], readonly (readonly string[])[]>> = {
+  check: [['check', 'FILE', '--json']],
+  explain: [['check', 'FILE', '--explain', 'seat-impossible']],
+  plan: [['plan', 'FILE', '--json']],
+  list: [
+    ['list', 'FILE'],
+    ['list', 'FILE', '--cables', '--csv'],
+  ],
+  identify: [['identify', 'FILE', '--json']],
+  diagnose: [['diagnose', 'FILE', '--observe', 'nothing-on-press', '--json']],
+  schema: [['schema', 'build']],
+  help: [['--help']],
+  version: [['--version']],
+  sheet: [
+    ['sheet', 'FILE', '--out', 'bench.pdf'],
+    ['sheet', 'FILE', '--out', 'bench.png', '--page', '1'],
+    ['sheet', 'FILE', '--pinout', '--out', 'pinout.svg', '--page', '1'],
+    ['sheet', 'FILE', '--trouble', '--out', 'trouble.pdf'],
+    ['sheet', 'FILE', '--labels', '--out', 'labels.pdf'],
+  ],
+};
 
 describe.skipIf(why !== null)('a program under a watch of every address that it asks the system for', () => {
   let watch: Watch;
@@ -92,23 +98,24 @@ describe.skipIf(why !== null)('a program under a watch of every address that it 
     expect(elsewhere(watch.reached()).join('\n')).toContain(wanted);
   });
 
-  it.each(COMMANDS.map((words) => [words.join(' '), words]))(
-    'leadwright %s asks for none elsewhere',
-    async (_, words) => {
-      watch.reached();
-      const args = words.map((word) =>
-        word === 'FILE' ? file : /\.\w{3}$/.test(word) ? join(watch.home, word) : word,
-      );
-      const { code, err } = await watch.run(inRoot('dist', 'leadwright.mjs'), args);
-      expect([0, 1], err).toContain(code);
-      expect(elsewhere(watch.reached())).toEqual([]);
-    },
-  );
+  it.each(
+    Object.values(COMMANDS)
+      .flat()
+      .map((words) => [words.join(' '), words]),
+  )('leadwright %s asks for none elsewhere', async (_, words) => {
+    watch.reached();
+    const args = words.map((word) =>
+      word === 'FILE' ? file : /\.\w{3}$/.test(word) ? join(watch.home, word) : word,
+    );
+    const { code, err } = await watch.run(inRoot('dist', 'leadwright.mjs'), args);
+    expect([0, 1], err).toContain(code);
+    expect(elsewhere(watch.reached())).toEqual([]);
+  });
 
   it('the door asks for none elsewhere, from its start to its end, whatever its page calls', async () => {
     watch.reached();
     const door = await watch.begin(inRoot('tests', 'size', 'door-apart.mjs'), [file]);
-    const asked = await everyCall(door.told);
+    const asked = await everyCall(door.url);
     await door.end();
     expect([...asked].sort()).toEqual(Object.keys(CHANNELS).sort());
     const reached = watch.reached();

@@ -1,6 +1,5 @@
 import { fork } from 'node:child_process';
 import { once } from 'node:events';
-import { inRoot } from '../../electron/start/place.mjs';
 
 /** A program that serves pages, in a process of its own. */
 export interface Apart {
@@ -9,11 +8,15 @@ export interface Apart {
 }
 
 /**
- * Begins one of this folder, which sends where to go. Apart, as every program is: what the tests leave for the engine
+ * Begins one, which sends where to go and ends when it is let go of. Apart, as every program is: what the tests leave
  * to clear up is not to count, nor what it has learned from the run before.
  */
-export async function begin(script: string, args: readonly string[]): Promise<Apart> {
-  const child = fork(inRoot('tests', 'size', script), args);
+export async function begin(
+  script: string,
+  args: readonly string[],
+  env: NodeJS.ProcessEnv = process.env,
+): Promise<Apart> {
+  const child = fork(script, args, { env });
   const gone = once(child, 'exit');
   const [url] = await Promise.race([
     once(child, 'message'),

@@ -41,7 +41,7 @@ export async function plainTimes(browser: Browser, script: string, file: string)
   const theme = readFileSync(inRoot('renderer', 'look', 'theme.css'), 'utf8');
   const html = `${file}.html`;
   writeFileSync(html, `<!doctype html><style>${theme}</style><body></body><script>${script}</script>`);
-  const server = await begin('plain-server.mjs', [file, html]);
+  const server = await begin(inRoot('tests', 'size', 'plain-server.mjs'), [file, html]);
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
   try {
     await page.goto(server.url);

@@ -1,5 +1,6 @@
 import { loadavg } from 'node:os';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { inRoot } from '../../electron/start/place.mjs';
 import { begin } from './apart';
 
 const LONGEST_MS = 180_000;
@@ -15,7 +16,7 @@ export async function withWindow<T>(
   prepare: (context: BrowserContext) => Promise<void>,
   work: (page: Page) => Promise<T>,
 ): Promise<T> {
-  const door = await begin('door-apart.mjs', [file]);
+  const door = await begin(inRoot('tests', 'size', 'door-apart.mjs'), [file]);
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   try {
     await prepare(context);

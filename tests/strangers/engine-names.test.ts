@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { PinZ } from '../../boards/document/connector';
@@ -7,27 +6,17 @@ import { serialize } from '../../boards/document/serialize';
 import { applyCommand } from '../../boards/edit/apply';
 import type { Command } from '../../boards/edit/command';
 import { COMMANDS } from '../../boards/edit/commands';
-import { inRoot } from '../../electron/start/place.mjs';
 import { layoutOf } from '../../renderer/areas/document/connector/header-layout';
 import { copiedText, laidOn, readCopied } from '../../renderer/areas/document/connector/pin-clipboard';
-import {
-  arbitraryBoard,
-  arbitraryCable,
-  arbitraryCase,
-  arbitraryConnector,
-  arbitraryLead,
-  arbitraryUnit,
-} from '../boards/arbitrary-build';
 import { Dice } from '../boards/dice';
+import { everythingOf, openedBuild } from '../boards/document/frozen-files';
+import { SPARES } from '../boards/edit/any-sequence';
 import { MAKERS } from '../boards/edit/command-makers';
 import { wired } from '../boards/library/demo-files';
 import { memberAt, PAYLOAD_MEMBERS, PAYLOADS, withPayload } from './engine-payloads';
 import { ENGINE_NAMES } from './hostile-texts';
 import { changesSince, sharedNow } from './shared-objects';
 import { workWith } from './worked-with';
-
-const golden = (kind: string) =>
-  readFileSync(inRoot('tests', 'golden', 'version-1', `everything.${kind}.json`), 'utf8');
 
 const before = sharedNow();
 
@@ -52,7 +41,7 @@ describe('what all objects share', () => {
 
 describe('names that the engine gives a meaning to', () => {
   it('are refused as names within a file of any kind, and change nothing that all objects share', () => {
-    const files = [serialize(wired), golden('build'), golden('board'), golden('case')];
+    const files = [serialize(wired), everythingOf('build'), everythingOf('board'), everythingOf('case')];
     for (let at = 0; at < PAYLOADS; at++) {
       const opened = parseDocument(withPayload(files[at % files.length] ?? '', at));
       expect(opened.ok ? 'opened' : opened.problem.code, memberAt(at)).toBe('invalid');
@@ -61,24 +50,12 @@ describe('names that the engine gives a meaning to', () => {
   }, 120_000);
 
   it('are refused among what a command is given, and change nothing that all objects share', () => {
-    const [situation] = fc.sample(
-      fc.record({
-        lead: arbitraryLead('spare'),
-        cable: arbitraryCable('spare'),
-        unit: arbitraryUnit('spare'),
-        connector: arbitraryConnector('spare'),
-        board: arbitraryBoard,
-        case: arbitraryCase,
-      }),
-      { seed: 11, numRuns: 1 },
-    );
+    const [situation] = fc.sample(fc.record(SPARES), { seed: 11, numRuns: 1 });
     if (situation === undefined) throw new Error('Nothing was drawn');
-    const everything = parseDocument(golden('build'));
-    if (!everything.ok || everything.value.format !== 'leadwright/build') throw new Error('Not a build');
+    const build = openedBuild(everythingOf('build'));
     const tried = new Set<string>();
     for (let at = 0; at < PAYLOADS; at++) {
       const { name } = COMMANDS[at % COMMANDS.length] ?? { name: 'unseat-all' };
-      const build = everything.value;
       const sound = MAKERS[name]({ ...situation, build, dice: new Dice(at), text: 'x' });
       if (sound !== undefined) tried.add(name);
       const text = JSON.stringify(sound ?? { name: 'x' });
@@ -147,7 +124,7 @@ describe('pins that were copied from a stranger’s program', () => {
 
 describe('names that the engine gives a meaning to, in place of ids and labels', () => {
   it('are names like any other: such a build is opened, shown, checked and printed, and nothing else changes', () => {
-    const text = golden('build');
+    const text = everythingOf('build');
     const words = [...new Set([...text.matchAll(/: "([^"]*)"/g)].map(([, word = '']) => word))];
     let opened = 0;
     for (const [place, word] of words.entries())

@@ -5,30 +5,29 @@ import type { z } from 'zod';
 import { BoardSheetZ } from '../../boards/document/board-sheet';
 import { BuildZ } from '../../boards/document/build';
 import { CaseSheetZ } from '../../boards/document/case-sheet';
+import type { DocumentKind } from '../../boards/document/document';
 import { parseDocument } from '../../boards/document/parse';
 import { NameZ } from '../../boards/document/text';
 import { LISTS } from '../../boards/handover/order';
 import { check } from '../../electron/cli/check';
 import { inRoot } from '../../electron/start/place.mjs';
+import { everythingOf, openedBuild } from '../boards/document/frozen-files';
 import { type Machine, makeMachine } from '../electron/host/machine';
 import { everyPrint } from './every-print';
 import { withEveryText } from './every-text';
 import { pathsAskedBy } from './watched-files';
 import { WAYS_OUT } from './ways-out';
 
-const golden = (kind: string) =>
-  readFileSync(inRoot('tests', 'golden', 'version-1', `everything.${kind}.json`), 'utf8');
-
-const KINDS: readonly (readonly [string, z.core.$ZodType])[] = [
+const KINDS: readonly (readonly [DocumentKind, z.core.$ZodType])[] = [
   ['build', BuildZ],
   ['board', BoardSheetZ],
   ['case', CaseSheetZ],
 ];
 
 /** A document with every field there is, and these texts in it; of several each stands in the next field. */
-function saying(kind: string, schema: z.core.$ZodType, texts: readonly string[]): string {
+function saying(kind: DocumentKind, schema: z.core.$ZodType, texts: readonly string[]): string {
   const textFor = (place: number) => texts[place % texts.length] ?? '';
-  return JSON.stringify(withEveryText(schema, JSON.parse(golden(kind)), textFor));
+  return JSON.stringify(withEveryText(schema, JSON.parse(everythingOf(kind)), textFor));
 }
 
 /** What a file may hold; the others are refused when it is opened. */
@@ -38,9 +37,7 @@ const TURNS = 10;
 
 /** What every kind of paper, and every list, asks of the disk while it is made of a text. */
 async function printing(machine: Machine, text: string): Promise<readonly string[]> {
-  const parsed = parseDocument(text);
-  if (!parsed.ok || parsed.value.format !== 'leadwright/build') throw new Error('Not a build');
-  const build = parsed.value;
+  const build = openedBuild(text);
   const list = machine.host.handles.give(join(machine.home, 'list.csv'));
   const asked = await pathsAskedBy(async () => {
     for (const print of everyPrint(build))

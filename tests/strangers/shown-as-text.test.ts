@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { parse as parseCsv } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -19,7 +18,7 @@ import { reportText } from '../../electron/cli/report-words';
 import { visibleJson } from '../../electron/cli/terminal';
 import type { PaperKit } from '../../electron/paper/kit';
 import { makePaper } from '../../electron/paper/make-paper';
-import { inRoot } from '../../electron/start/place.mjs';
+import { everythingOf, openedBuild } from '../boards/document/frozen-files';
 import { wired } from '../boards/library/demo-files';
 import { HAS_POPPLER, kitFromPackages, readByPoppler } from '../electron/paper/kit';
 import { everyPrint } from './every-print';
@@ -35,15 +34,9 @@ const REFUSED = HOSTILE_TEXTS.filter((text) => !NameZ.safeParse(text).success);
 
 const UNSEEN = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u;
 
-function opened(text: string): Build {
-  const result = parseDocument(text);
-  if (!result.ok || result.value.format !== 'leadwright/build') throw new Error(JSON.stringify(result));
-  return result.value;
-}
-
 /** Every text of the build is that one. */
 function buildOf(text: string, build: Build): Build {
-  return opened(JSON.stringify(withEveryText(BuildZ, build, () => text)));
+  return openedBuild(JSON.stringify(withEveryText(BuildZ, build, () => text)));
 }
 
 /** Many at once, so that each comes to stand in many fields and a paper is made a tenth as often. */
@@ -56,7 +49,9 @@ function batches(texts: readonly string[]): readonly (readonly string[])[] {
 }
 
 function buildOfAll(texts: readonly string[], build: Build): Build {
-  return opened(JSON.stringify(withEveryText(BuildZ, build, (place) => texts[place % texts.length] ?? '')));
+  return openedBuild(
+    JSON.stringify(withEveryText(BuildZ, build, (place) => texts[place % texts.length] ?? '')),
+  );
 }
 
 /** The panel header and what is seated on it: every kind of field, and a hundredth of the work. */
@@ -76,7 +71,7 @@ const small: Build = (() => {
 })();
 
 /** With a tray, cables and what was noticed: every field that there is. */
-const whole = opened(readFileSync(inRoot('tests', 'golden', 'version-1', 'everything.build.json'), 'utf8'));
+const whole = openedBuild(everythingOf('build'));
 
 /** Every kind of paper, and the build that it is made of. */
 const PRINTS: readonly (readonly [Build, Print])[] = everyPrint(small).map((print) => {

@@ -1,7 +1,5 @@
-import { readFileSync } from 'node:fs';
 import type { Build } from '../../boards/document/build';
-import { parseDocument } from '../../boards/document/parse';
-import { inRoot } from '../../electron/start/place.mjs';
+import { everythingOf, openedBuild } from '../boards/document/frozen-files';
 import { cramped } from '../boards/library/demo-files';
 import { plainPixels, pngOf } from '../boards/pinout/photo/picture-files';
 
@@ -12,8 +10,7 @@ const SIDE_PX = 16;
  * leads, cables and units of a whole machine, so that every list and every drawing of the window has something in it.
  */
 export function wholeBuild(): Build {
-  const text = readFileSync(inRoot('tests', 'golden', 'version-1', 'everything.build.json'), 'utf8');
-  const golden = opened(text);
+  const golden = openedBuild(everythingOf('build'));
   const { board, case: sheet, extras, units = [] } = golden;
   const photo = Buffer.from(pngOf(plainPixels(SIDE_PX, SIDE_PX))).toString('base64');
   const photos = board.photos?.map((each) => ({
@@ -26,7 +23,7 @@ export function wholeBuild(): Build {
   const taken = new Set([...board.connectors, ...sheet.leads, ...extras, ...units].map(({ id }) => id));
   const others = <T extends { readonly id: string }>(list: readonly T[] = []) =>
     list.filter(({ id }) => !taken.has(id));
-  return opened(
+  return openedBuild(
     JSON.stringify({
       ...golden,
       board: { ...board, photos, connectors: [...board.connectors, ...others(cramped.board.connectors)] },
@@ -39,10 +36,4 @@ export function wholeBuild(): Build {
       ],
     }),
   );
-}
-
-function opened(text: string): Build {
-  const read = parseDocument(text);
-  if (!read.ok || read.value.format !== 'leadwright/build') throw new Error(JSON.stringify(read));
-  return read.value;
 }

@@ -46,15 +46,20 @@ const step = fc.record({
   text: arbitraryName,
 });
 
-/** A build, a few things that may be put into it, and up to sixty steps. */
-const session = fc.record({
-  build: arbitraryBuild,
+/** A few things that may be put into a build. */
+export const SPARES = {
   lead: arbitraryLead('spare'),
   cable: arbitraryCable('spare'),
   unit: arbitraryUnit('spare'),
   connector: arbitraryConnector('spare'),
   board: arbitraryBoard,
   case: arbitraryCase,
+};
+
+/** A build, what may be put into it, and up to sixty steps. */
+const session = fc.record({
+  build: arbitraryBuild,
+  ...SPARES,
   steps: fc.oneof(
     { weight: 3, arbitrary: fc.array(step, { maxLength: 10 }) },
     { weight: 1, arbitrary: fc.array(step, { maxLength: 60, size: '+1' }) },

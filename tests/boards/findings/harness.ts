@@ -136,6 +136,17 @@ function has<Code extends FindingCode>(
   return finding.code === code;
 }
 
+/** What makes a switch of a lead with two single plugs, “plus” on its first leg and “minus” on its second. */
+export function switchOnSingles(kind: 'power-switch' | 'case-open-switch'): Partial<Lead> {
+  return {
+    parts: [{ id: 'switch', kind }],
+    wires: [
+      { from: 'switch.a', to: 'plus.1', colour: 'green' },
+      { from: 'switch.b', to: 'minus.1', colour: 'white' },
+    ],
+  };
+}
+
 /** A board without connectors and a case without leads. */
 export function bench(): Bench {
   return new Bench();

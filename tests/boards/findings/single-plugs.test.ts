@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { Lead } from '../../../boards/document/lead';
 import { applyCommand } from '../../../boards/edit/apply';
 import type { Remedy } from '../../../boards/findings/finding';
 import { findingsOf } from '../../../boards/findings/findings';
 import { wordsOf } from '../../../boards/findings/words';
-import { Bench, bench } from './harness';
+import { Bench, bench, switchOnSingles } from './harness';
 
 /** What every remedy of every finding about the lead says. */
 function remedies({ build }: Bench): readonly Remedy[] {
@@ -23,13 +22,7 @@ function pressed(made: Bench): Bench {
   return new Bench(done.value);
 }
 
-const SWITCH: Partial<Lead> = {
-  parts: [{ id: 'switch', kind: 'power-switch' }],
-  wires: [
-    { from: 'switch.a', to: 'plus.1', colour: 'green' },
-    { from: 'switch.b', to: 'minus.1', colour: 'white' },
-  ],
-};
+const SWITCH = switchOnSingles('power-switch');
 
 // Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.2.2: power LED + on 2, − on 4, switched there; the power
 // switch from 6 to ground. USB 2.0 2x5 header as listed in board product guides: ground on 7 and 8.

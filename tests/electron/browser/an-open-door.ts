@@ -38,7 +38,8 @@ export async function anOpenDoor(): Promise<OpenedDoor> {
     toOpen: [file],
     env: { LEADWRIGHT_DATA: join(folder, 'data') },
   });
-  process.env.HOME = HOME;
+  if (HOME === undefined) delete process.env.HOME;
+  else process.env.HOME = HOME;
   const door = await opening;
   onTestFinished(async () => {
     door.close();

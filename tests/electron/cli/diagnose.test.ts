@@ -71,11 +71,13 @@ describe('leadwright diagnose', () => {
 
   test('On a wiring that is a danger it says why nothing is started, in words and for programs: 0', async () => {
     const slips = demo('eight-slips.build.json');
-    const { report } = await reportOf([slips, '--observe', 'usb-missing']);
+    const { report, code: forPrograms } = await reportOf([slips, '--observe', 'usb-missing']);
+    expect(forPrograms).toBe(0);
     expect(report.heldBack?.risk).toBe('danger');
     expect(report.next.length).toBeGreaterThan(0);
     expect(report.next.filter(({ powered }) => powered)).toEqual([]);
-    const { out } = await leadwright(['diagnose', slips, '--observe', 'usb-missing']);
+    const { out, code } = await leadwright(['diagnose', slips, '--observe', 'usb-missing']);
+    expect(code).toBe(0);
     expect(out).toContain('Held back: the checks name a danger in this wiring. Do not connect the mains');
   });
 
@@ -134,7 +136,8 @@ describe('leadwright diagnose', () => {
   });
 
   test('With nothing noticed it says so; what is said both ways is named: 0 and 1', async () => {
-    const { out } = await leadwright(['diagnose']);
+    const { out, code } = await leadwright(['diagnose']);
+    expect(code).toBe(0);
     expect(out).toContain('Nothing was noticed yet');
     const both = await reportOf(['--observe', 'twitch', '--not', 'twitch_then_off']);
     expect(both.code).toBe(1);

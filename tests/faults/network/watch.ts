@@ -1,10 +1,11 @@
-import { execFileSync, fork, spawn } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { fileURLToPath } from 'node:url';
+import { type Apart, begin } from '../../size/apart';
 
 /** What a program asked the system for: "connect inet 127.0.0.1", "getaddrinfo name evil.test". */
 type Reached = string;
@@ -19,11 +20,8 @@ export interface Watch {
   readonly home: string;
   /** Runs a program of Node under the watch, to its end. */
   readonly run: (script: string, args: readonly string[]) => Promise<Ran>;
-  /** Begins one that sends what there is to know of it, and ends when it is let go of. */
-  readonly begin: (
-    script: string,
-    args: readonly string[],
-  ) => Promise<{ readonly told: string; readonly end: () => Promise<void> }>;
+  /** Begins one that serves pages under the watch. */
+  readonly begin: (script: string, args: readonly string[]) => Promise<Apart>;
   /** What was asked for since the last look. */
   readonly reached: () => readonly Reached[];
   readonly close: () => void;
@@ -57,19 +55,7 @@ export function openWatch(): Watch {
       const [err] = await Promise.all([text(child.stderr), once(child, 'exit')]);
       return { code: child.exitCode, err };
     },
-    begin: async (script, args) => {
-      const child = fork(script, args, { env });
-      const gone = once(child, 'exit');
-      const early = gone.then(([code]) => Promise.reject(new Error(`${script} ended with ${code}`)));
-      const [told] = await Promise.race([once(child, 'message'), early]);
-      return {
-        told,
-        end: async () => {
-          child.disconnect();
-          await gone;
-        },
-      };
-    },
+    begin: (script, args) => begin(script, args, env),
     reached: () => {
       const lines = existsSync(log) ? readFileSync(log, 'utf8').split('\n').slice(0, -1) : [];
       rmSync(log, { force: true });

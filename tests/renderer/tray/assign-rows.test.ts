@@ -1,20 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Build } from '../../../boards/document/build';
 import { makeConnector } from '../../../boards/library/make-connector';
-import { makeLead } from '../../../boards/library/make-lead';
 import { assignmentsOf } from '../../../boards/routing/assign/assignments';
 import { movesTo } from '../../../boards/routing/assign/moves';
 import { assignGroups } from '../../../renderer/areas/route/assign/assign-rows';
-import { type Bench, bench } from '../../boards/findings/harness';
-
-function withFans(build: Bench, on: Readonly<Record<string, string | undefined>>): Build {
-  const fan = { runningAmps: 0.3, startAmps: 0.5, cools: 'case' as const };
-  return Object.entries(on).reduce((so, [id, outlet]) => {
-    const lead = makeLead('fan-1x4', { id, name: id.toUpperCase() });
-    const fitted = so.lead('fan-1x4', id, { parts: lead.parts.map((part) => ({ ...part, fan })) });
-    return outlet === undefined ? fitted : fitted.seat(id, outlet, '1');
-  }, build).build;
-}
+import { bench } from '../../boards/findings/harness';
+import { withFans } from '../../boards/routing/assign/with-fans';
 
 describe('a hub that has the supply and no header', () => {
   const fed = bench()

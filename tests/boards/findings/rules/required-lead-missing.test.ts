@@ -1,14 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Lead } from '../../../../boards/document/lead';
-import { bench } from '../harness';
-
-const SINGLES: Partial<Lead> = {
-  parts: [{ id: 'switch', kind: 'power-switch' }],
-  wires: [
-    { from: 'switch.a', to: 'plus.1', colour: 'green' },
-    { from: 'switch.b', to: 'minus.1', colour: 'white' },
-  ],
-};
+import { bench, switchOnSingles } from '../harness';
 
 describe('no power switch on the board', () => {
   // Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.2.2.4: the power switch on pins 6 and 8.
@@ -29,7 +20,7 @@ describe('no power switch on the board', () => {
   // A switch closes nothing while one of its wires hangs in the air: common practice, no source.
   test('one of two single plugs on its pin, the other beside the board: the same fault', () => {
     const build = board
-      .lead('power-led-singles', 'power', SINGLES)
+      .lead('power-led-singles', 'power', switchOnSingles('power-switch'))
       .seat('power', 'panel', '6', { plug: 'plus' });
     expect(build.finding('required-lead-missing')).toMatchObject({
       severity: 'fault',

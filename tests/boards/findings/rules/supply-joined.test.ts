@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { wordsOf } from '../../../../boards/findings/words';
 import { singleRow } from '../../../../boards/library/grids';
 import { plug } from '../../../../boards/library/plug-and-wires';
-import { type Bench, bench } from '../harness';
+import { type Bench, bench, switchOnSingles } from '../harness';
 
 describe('a switch or a speaker between a supply and something else', () => {
   // Front Panel I/O Connectivity Design Guide v1.3 (2005), 2.1: +5 V at the panel header is not protected.
@@ -68,13 +68,7 @@ describe('a switch or a speaker between a supply and something else', () => {
   test('the switch of the lid from +5 V to ground: told as a switch that stays closed, with what would flow then', () => {
     const build = board
       .header('panel-2x5', 'other')
-      .lead('power-led-singles', 'lid', {
-        parts: [{ id: 'switch', kind: 'case-open-switch' }],
-        wires: [
-          { from: 'switch.a', to: 'plus.1', colour: 'black' },
-          { from: 'switch.b', to: 'minus.1', colour: 'black' },
-        ],
-      })
+      .lead('power-led-singles', 'lid', switchOnSingles('case-open-switch'))
       .seat('lid', 'panel', '9', { plug: 'plus' })
       .seat('lid', 'other', '8', { plug: 'minus' });
     const finding = build.finding('supply-joined');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { wordsOf } from '../../../../boards/findings/words';
-import { bench } from '../harness';
+import { bench, switchOnSingles } from '../harness';
 
 describe('the right header and the wrong pins of it', () => {
   // USB 2.0 2x5 header as listed in board product guides: 3 D−, 5 D+.
@@ -46,13 +46,7 @@ describe('the right header and the wrong pins of it', () => {
   test('a switch from one ground to another: each wire could be there, so both are named', () => {
     const build = bench()
       .header('panel-2x5', 'panel', { '3': { signal: 'ground' } })
-      .lead('power-led-singles', 'power', {
-        parts: [{ id: 'switch', kind: 'power-switch' }],
-        wires: [
-          { from: 'switch.a', to: 'plus.1', colour: 'green' },
-          { from: 'switch.b', to: 'minus.1', colour: 'white' },
-        ],
-      })
+      .lead('power-led-singles', 'power', switchOnSingles('power-switch'))
       .seat('power', 'panel', '8', { plug: 'plus' })
       .seat('power', 'panel', '3', { plug: 'minus' });
     const finding = build.finding('wrong-pins');

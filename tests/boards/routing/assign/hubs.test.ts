@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { fanFaults } from '../../../../boards/diagnosis/faults/own/fan-faults';
-import type { Build } from '../../../../boards/document/build';
 import type { HubRating } from '../../../../boards/document/rating';
 import { makeConnector } from '../../../../boards/library/make-connector';
-import { makeLead } from '../../../../boards/library/make-lead';
 import { assignmentsOf } from '../../../../boards/routing/assign/assignments';
 import { reportsSpeed } from '../../../../boards/routing/assign/build-fans';
 import { type Bench, bench } from '../../findings/harness';
+import { withFans } from './with-fans';
 
 /** The header that is watched, for 1 A; on it the first hub, and the second on the outlet of that which reports a speed. */
 function twoHubs(first: HubRating, second: HubRating): Bench {
@@ -17,15 +16,6 @@ function twoHubs(first: HubRating, second: HubRating): Bench {
     .unit(`fan-hub-${second.fedBy}`, 'h2', { hub: { ...second, speedOutlet: 'h2-fan-2' } })
     .seat('h1-tail', 'cpu', '1', { plug: 'header' })
     .seat('h2-tail', 'h1-fan-1', '1', { plug: 'header' });
-}
-
-function withFans(build: Bench, on: Readonly<Record<string, string | undefined>>): Build {
-  const fan = { runningAmps: 0.3, startAmps: 0.5, cools: 'case' as const };
-  return Object.entries(on).reduce((so, [id, outlet]) => {
-    const lead = makeLead('fan-1x4', { id, name: id.toUpperCase() });
-    const fitted = so.lead('fan-1x4', id, { parts: lead.parts.map((part) => ({ ...part, fan })) });
-    return outlet === undefined ? fitted : fitted.seat(id, outlet, '1');
-  }, build).build;
 }
 
 describe('a hub on an outlet of another', () => {

@@ -1,9 +1,9 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { inRoot } from '../../../../electron/start/place.mjs';
-import { scratchFolder } from '../../scratch';
+import { appFolder, forgetStarted, theWindow } from '../started-shell';
 import type { Evidence } from './evidence';
 import { flipped, type Sources, sourcesOfShell, written } from './flipped-shell';
 import { FLIPS } from './flips';
@@ -11,7 +11,7 @@ import { POINTS } from './points';
 
 // Loaded once and kept, while the shell's own modules are loaded anew for each test.
 const standIn = await vi.hoisted(() => import('../recorded-electron'));
-const { forget, recorded } = standIn;
+const { recorded } = standIn;
 
 vi.mock('electron', () => standIn.electron);
 
@@ -21,17 +21,9 @@ const SHELL = sourcesOfShell();
 /** Starts a shell on the stand-in and gathers what can be seen of it. */
 async function evidenceOf(sources: Sources): Promise<Evidence> {
   const shell = written(sources);
-  const app = scratchFolder();
-  mkdirSync(join(app, 'dist', 'renderer'), { recursive: true });
-  writeFileSync(join(app, 'dist', 'renderer', 'index.html'), '<title>Page</title>');
-  vi.stubEnv('LEADWRIGHT_DATA', join(app, 'data'));
-  vi.stubGlobal('LEADWRIGHT_VERSION', '0.0.1');
-  vi.stubGlobal('LEADWRIGHT_PAGE', ['index.html']);
-  recorded.app.path = app;
+  appFolder();
   await import(/* @vite-ignore */ join(shell, 'main.ts'));
-  await vi.waitFor(() => expect(standIn.RecordedWindow.all).toHaveLength(1));
-  const [window] = standIn.RecordedWindow.all;
-  if (window === undefined) throw new Error('No window was made');
+  const window = await theWindow();
   await import(/* @vite-ignore */ join(shell, 'preload.ts'));
   const bridge = (recorded.exposed.get('leadwright') ?? {}) as Evidence['bridge'];
   const heard: unknown[][] = [];
@@ -63,10 +55,8 @@ async function evidenceOf(sources: Sources): Promise<Evidence> {
 }
 
 beforeEach(() => {
-  forget();
+  forgetStarted();
   vi.resetModules();
-  vi.unstubAllEnvs();
-  vi.unstubAllGlobals();
 });
 
 afterAll(() => rmSync(inRoot('out', 'flips'), { recursive: true, force: true }));
