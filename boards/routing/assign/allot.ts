@@ -19,8 +19,10 @@ interface Allotment {
   readonly proven: boolean;
 }
 
-/** Branches looked at before the best one seen is given as not proven. */
+/** Branches looked at before the best one seen is given as not proven, where there are no more than so many places. */
 const MOST_STEPS = 200_000;
+/** A step goes over all places: with more of them there are as many fewer steps. */
+const PLACES_OF_FULL_STEPS = 16;
 
 interface Branch {
   readonly place: number | undefined;
@@ -43,6 +45,7 @@ export function allot(items: readonly AllotItem[], places: readonly AllotPlace[]
   const left = places.map((place) => [...place]);
   const chosen: (number | undefined)[] = items.map(() => undefined);
   const seen = order.map(() => new Map<string, number>());
+  const mostSteps = MOST_STEPS / Math.max(1, places.length / PLACES_OF_FULL_STEPS);
   let best = { places: [...chosen], total: Infinity };
   let steps = 0;
 
@@ -54,7 +57,7 @@ export function allot(items: readonly AllotItem[], places: readonly AllotPlace[]
       return;
     }
     // The first way down is always gone to its end, so that there is an answer.
-    if (++steps > MOST_STEPS && best.total < Infinity) return;
+    if (++steps > mostSteps && best.total < Infinity) return;
     const state = stateOf(left, alike);
     const before = seen[depth]?.get(state);
     if (before !== undefined && before <= total) return;
@@ -74,7 +77,7 @@ export function allot(items: readonly AllotItem[], places: readonly AllotPlace[]
     places: best.places,
     leftOut: Math.floor(best.total / outWeighs),
     cost: best.total % outWeighs,
-    proven: steps <= MOST_STEPS,
+    proven: steps <= mostSteps,
   };
 }
 
@@ -92,14 +95,16 @@ function leastFrom(branches: readonly (readonly Branch[])[]): readonly number[] 
   return least;
 }
 
-/** Places that cost every item the same may change places: one name for all of them. */
-function likenesses(items: readonly AllotItem[], places: readonly AllotPlace[]): readonly string[] {
-  return places.map((_, at) => items.map(({ costs }) => costs[at] ?? '-').join());
+/** Places that cost every item the same may change places: one number for all of them. */
+function likenesses(items: readonly AllotItem[], places: readonly AllotPlace[]): readonly number[] {
+  const all = places.map((_, at) => items.map(({ costs }) => costs[at] ?? '-').join());
+  const numbers = new Map([...new Set(all)].map((likeness, number) => [likeness, number]));
+  return all.map((likeness) => numbers.get(likeness) ?? -1);
 }
 
-function stateOf(left: readonly (readonly number[])[], alike: readonly string[]): string {
+function stateOf(left: readonly (readonly number[])[], alike: readonly number[]): string {
   return left
-    .map((room, at) => `${alike[at] ?? ''}:${room.join()}`)
+    .map((room, at) => `${alike[at]}:${room.join()}`)
     .toSorted()
     .join(';');
 }

@@ -65,6 +65,19 @@ describe('an allotment beside an integer program', () => {
     expect(allot(items, places)).toMatchObject({ leftOut: 0, cost: 8, proven: true });
   });
 
+  it('remembers little of a question with hundreds of places: it must not use up the memory of a window', () => {
+    const dice = new Dice(11);
+    const places = Array.from({ length: 200 }, () => [1, 1_000]);
+    const items = Array.from({ length: 300 }, () => ({
+      takes: [1, 500 + dice.below(300)],
+      weight: 1,
+      costs: places.map((_, place) => place % 3),
+    }));
+    const found = allot(items, places);
+    expect(found).toMatchObject({ leftOut: 100, proven: false });
+    expect(new Set(found.places).size).toBe(201);
+  });
+
   it('says that it is not proved when the question is too large, and still takes no more than there is', () => {
     const dice = new Dice(7);
     const items = Array.from({ length: 40 }, () => ({
