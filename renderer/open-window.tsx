@@ -6,7 +6,7 @@ import { CrashScreen } from './errors/crash-screen';
 import { ErrorBoundary } from './errors/error-boundary';
 import { writeReport } from './errors/write-report';
 import { fetchRest } from './fetched';
-import { openHandle } from './files/open-document';
+import { openFirst, openHandle } from './files/open-document';
 import { connect } from './host/connect';
 import './frame/frame.css';
 import { keepLook } from './look/keep-look';
@@ -32,10 +32,13 @@ export async function openWindow(): Promise<void> {
   if (host === null) return;
   const workbench = await makeWorkbench(host, page);
   answerRequests(workbench);
-  const [first] = workbench.about.toOpen;
-  if (first !== undefined) {
+  const { toOpen } = workbench.about;
+  if (toOpen.length > 0) {
     // Not for long: a file on a slow disk must not keep the window away.
-    await Promise.race([Promise.all([openHandle(workbench, first), fetchBench()]), after(LONGEST_BLANK_MS)]);
+    await Promise.race([
+      Promise.all([openFirst(workbench, toOpen, openHandle), fetchBench()]),
+      after(LONGEST_BLANK_MS),
+    ]);
   }
   root.render(
     <StrictMode>

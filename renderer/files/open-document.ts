@@ -5,7 +5,7 @@ import { openProblemWords } from '../../boards/document/problem/problem-words';
 import { askOpen } from '../store/ask';
 import type { Message } from '../store/dialog';
 import type { BuildFile } from '../store/editor';
-import { besideWork, readProblemWords } from '../words/host-words';
+import { besideWork, firstOnlyWords, readProblemWords } from '../words/host-words';
 import type { Workbench } from '../workbench';
 import { mayLeave } from './leave-build';
 import { offerSheet } from './offer-sheet';
@@ -74,6 +74,18 @@ export async function openDropped(workbench: Workbench, dropped: File): Promise<
     return;
   }
   await use(workbench, await parsed(workbench, text, file), savesMade(workbench));
+}
+
+/** Opens the first of the files that came at once, and tells that the others were left. */
+export async function openFirst<F>(
+  workbench: Workbench,
+  files: readonly F[],
+  open: (workbench: Workbench, file: F) => Promise<void>,
+): Promise<void> {
+  const [first] = files;
+  if (first === undefined) return;
+  await open(workbench, first);
+  if (files.length > 1) workbench.session.getState().tell(firstOnlyWords(files.length));
 }
 
 /** @param before how many saves were made before anything was read */

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { openDropped } from '../files/open-document';
+import { openDropped, openFirst } from '../files/open-document';
 import { useWorkbench } from '../workbench';
 
 function carriesFiles(event: DragEvent): boolean {
@@ -23,8 +23,7 @@ export function DropTarget() {
       if (!carriesFiles(event)) return;
       event.preventDefault();
       setHovering(false);
-      const file = event.dataTransfer?.files[0];
-      if (file) void openDropped(workbench, file);
+      void openFirst(workbench, [...(event.dataTransfer?.files ?? [])], openDropped);
     };
     window.addEventListener('dragover', over);
     window.addEventListener('dragleave', leave);

@@ -104,6 +104,11 @@ export function unsavedWords(kept: boolean | null): string {
     : 'Your work is still here; a recovery copy could not be written either.';
 }
 
+/** That several files came at once, and what became of them. */
+export function firstOnlyWords(files: number): string {
+  return `A window shows one file at a time: of these ${files} only the first was taken. Open the others one after the other.`;
+}
+
 /** That nobody answered when something was to be saved. */
 export function noAnswerWords(name: string): Message {
   return message(
