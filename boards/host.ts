@@ -339,7 +339,8 @@ export type RecoveryOffer = z.infer<typeof RecoveryZ>;
 /** What the machine asks of the window, unasked. */
 export type HostRequest =
   | { readonly kind: 'action'; readonly id: string }
-  | { readonly kind: 'open'; readonly handle: string }
+  /** Files that came together, such as of one start. */
+  | { readonly kind: 'open'; readonly handles: readonly string[] }
   /**
    * The person wants the window closed and there is unsaved work. The window asks them; to go it says by
    * showState that nothing is unsaved any more, and closes itself.

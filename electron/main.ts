@@ -60,7 +60,7 @@ const host = openHost({
     showState: (state) => {
       pageIsUp = true;
       // What came after the page had asked what to open, and before it could be told.
-      for (const path of host.arrivals.take()) open(path);
+      open(host.arrivals.take());
       leaving.note(state);
       window?.setDocumentEdited(state.unsaved);
       if (isSmoke) app.exit(0);
@@ -78,9 +78,9 @@ function tell(request: HostRequest): void {
   window?.webContents.send(`${CHANNEL_PREFIX}request`, request);
 }
 
-function open(path: string): void {
-  if (pageIsUp) tell({ kind: 'open', handle: host.handles.give(path) });
-  else host.arrivals.add(path);
+function open(paths: readonly string[]): void {
+  if (!pageIsUp) host.arrivals.add(paths);
+  else if (paths.length > 0) tell({ kind: 'open', handles: paths.map(host.handles.give) });
 }
 
 function openWindow(): void {
@@ -120,12 +120,12 @@ app.on('will-quit', (event) => {
 });
 app.on('open-file', (event, path) => {
   event.preventDefault();
-  open(path);
+  open([path]);
 });
 
 if (app.requestSingleInstanceLock()) {
   app.on('second-instance', (_event, args, folder) => {
-    for (const path of namedFiles(args.slice(1), folder)) open(path);
+    open(namedFiles(args.slice(1), folder));
     if (window?.isMinimized()) window.restore();
     window?.focus();
   });

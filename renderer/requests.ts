@@ -2,7 +2,7 @@ import type { HostRequest } from '../boards/host';
 import { runAction } from './actions/actions';
 import { finishTyping } from './actions/finish-typing';
 import { mayLeave } from './files/leave-build';
-import { openHandle } from './files/open-document';
+import { openFirst, openHandle } from './files/open-document';
 import type { Workbench } from './workbench';
 
 /** Does what the machine asks: its menu's actions, files it was handed, closing. */
@@ -13,7 +13,7 @@ export function answerRequests(workbench: Workbench): void {
 async function answer(workbench: Workbench, request: HostRequest): Promise<void> {
   switch (request.kind) {
     case 'open':
-      return openHandle(workbench, request.handle);
+      return openFirst(workbench, request.handles, openHandle);
     case 'leave':
       return closeWindow(workbench);
     case 'action':

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { CHANNELS, type HostRequest } from '../../../boards/host';
+import type { RecordedWindow } from './recorded-electron';
 import { forgetStarted, isPrevented, start } from './started-shell';
 
 // Loaded once and kept, while the shell's own modules are loaded anew for each test.
@@ -22,8 +23,23 @@ describe('Files from outside', () => {
     await call('showState', { name: '', unsaved: false });
     recorded.app.emit('second-instance', {}, ['electron', 'b.build.json'], '/there');
     expect(window.webContents.sent).toEqual([
-      ['leadwright:request', { kind: 'open', handle: expect.stringMatching(/^[\w-]{32}$/) }],
+      ['leadwright:request', { kind: 'open', handles: [expect.stringMatching(/^[\w-]{32}$/)] }],
     ]);
+    expect(window.focused).toBe(true);
+  });
+
+  test('of which a second start names several go to the page together, so that it can tell what it leaves', async () => {
+    const { call, window } = await start();
+    await call('showState', { name: '', unsaved: false });
+    recorded.app.emit('second-instance', {}, ['electron', 'b.build.json', 'c.build.json'], '/there');
+    expect(requestsTo(window)).toEqual([{ kind: 'open', handles: [expect.any(String), expect.any(String)] }]);
+  });
+
+  test('are none where a second start names none', async () => {
+    const { call, window } = await start();
+    await call('showState', { name: '', unsaved: false });
+    recorded.app.emit('second-instance', {}, ['electron', '--flag', 'notes.txt'], '/there');
+    expect(requestsTo(window)).toEqual([]);
     expect(window.focused).toBe(true);
   });
 
@@ -43,8 +59,7 @@ describe('Files from outside', () => {
     expect(window.webContents.sent).toEqual([]);
     await call('showState', { name: '', unsaved: false });
     await call('showState', { name: 'b', unsaved: false });
-    const requests = window.webContents.sent.map(([, request]) => request as HostRequest);
-    const handles = requests.flatMap((request) => (request.kind === 'open' ? [request.handle] : []));
+    const handles = requestsTo(window).flatMap((request) => (request.kind === 'open' ? request.handles : []));
     expect(await Promise.all(handles.map((handle) => call('open', { handle })))).toMatchObject([
       { problem: { code: 'not-found', name: 'b.build.json' } },
       { problem: { code: 'not-found', name: 'c.build.json' } },
@@ -62,3 +77,7 @@ describe('Files from outside', () => {
     expect(standIn.RecordedWindow.all).toEqual([]);
   });
 });
+
+function requestsTo(window: RecordedWindow): readonly HostRequest[] {
+  return window.webContents.sent.map(([, request]) => request as HostRequest);
+}
