@@ -1,7 +1,7 @@
 import { byIdentity } from './base/by-identity';
 import type { Build, Seat } from './document/build';
 import type { Finding } from './findings/finding';
-import { findingsHang, findingsOf } from './findings/findings';
+import { findingsOf, whatFindingsNeed } from './findings/findings';
 import type { Fit } from './fit/fit';
 import { fitsOf } from './fit/fits';
 import { type Joint, jointsOf } from './fit/joints';
@@ -25,5 +25,5 @@ export const analyse = byIdentity(
     joints: jointsOf(build),
     findings: findingsOf(build),
   }),
-  findingsHang,
+  whatFindingsNeed,
 );

@@ -10,7 +10,7 @@ import { RULES } from './rules/index';
 const NO_TRAY = {};
 
 /** All of a build that the rules read: a new name, a note or a turn of the view is not among it. */
-export function findingsHang(build: Build): readonly object[] {
+export function whatFindingsNeed(build: Build): readonly object[] {
   return [...wiringOf(build), build.board.outline, build.case.tray ?? NO_TRAY];
 }
 
@@ -28,7 +28,7 @@ export const findingsOf = byIdentity((build: Build): readonly Finding[] => {
       RULES.flatMap((rule) => rule.check(context)),
     ),
   );
-}, findingsHang);
+}, whatFindingsNeed);
 
 const EXPLAINS = new Map(RULES.map(({ id, explains }) => [id, new Set(explains)]));
 const RULE_ORDER = new Map(RULES.map(({ id }, index) => [id, index]));

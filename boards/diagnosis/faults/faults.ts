@@ -1,6 +1,6 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
-import { findingsHang } from '../../findings/findings';
+import { whatFindingsNeed } from '../../findings/findings';
 import { wiringOf } from '../../fit/seated-plug';
 import { BOARD_FAULTS } from './board-faults';
 import type { Fault } from './fault';
@@ -14,7 +14,7 @@ export const NO_PRIORS: NonNullable<Build['priors']> = [];
 
 /** All of a build that decides which faults it may have: what the checks read of it. */
 export function machineOf(build: Build): readonly object[] {
-  return findingsHang(build);
+  return whatFindingsNeed(build);
 }
 
 /** The same with how often each is met. */
