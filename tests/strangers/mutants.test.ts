@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { Dice } from '../boards/dice';
+import { bentText } from './damage/tree';
 import { guided } from './guided.mjs';
 import { judge } from './judges';
 import { mutants } from './mutants.mjs';
@@ -36,6 +38,15 @@ describe('files from strangers', () => {
     expect(kept).not.toEqual([]);
     expect(reached).toBeGreaterThan(reachedAtFirst);
   }, 600_000);
+});
+
+describe('the damage itself', () => {
+  it('is the same of a seed, whatever was damaged before: so a failure is met again by its number', () => {
+    // Small, so that damage falls into what damage put there.
+    const text = '{"seats":[{"at":[1,2]}]}';
+    const bent = () => Array.from({ length: 4_000 }, (_, seed) => bentText(text, text, new Dice(seed)));
+    expect(bent()).toEqual(bent());
+  });
 });
 
 /** What failed once. Each was written down by `mutants.mjs` in out/strangers, and moved here when it was mended. */

@@ -107,6 +107,8 @@ async function editPins(hand: Hand): Promise<Made | undefined> {
   }
   const signal = pageOf(hand).getByRole('combobox', { name: 'Signal' }).first();
   const typed = dice.pick(SIGNALS) ?? 'ground';
+  // As a hand does: what scrolls into view while its list opens closes the list.
+  await signal.click();
   await signal.fill(typed);
   const option = await oneOf(page.locator('.popover [role="option"]'), dice);
   await option?.click();

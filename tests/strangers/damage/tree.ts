@@ -139,7 +139,8 @@ function bend(spot: Spot, spots: readonly Spot[], other: string, dice: Dice): vo
         put(spot, typeof value === 'number' ? value * (dice.pick([-1, 1e-9, 1e9, 0.5, 2, 10]) ?? 1) : value);
       return;
     default:
-      put(spot, dice.pick(VALUES));
+      // A copy: what is bent next may stand in it, and the next file begins with the same values.
+      put(spot, structuredClone(dice.pick(VALUES)));
   }
 }
 
