@@ -1,11 +1,12 @@
 import { byIdentity } from '../../base/by-identity';
 import type { Build } from '../../document/build';
+import { drivesToBranches } from './branches';
 import { type BuildDrives, drivesOf } from './build-drives';
 import { type Assumed, type BuildFans, fansOf, whatFansNeed } from './build-fans';
-import { drivesToBranches, drivesToPorts } from './drives';
 import { fanConnectors } from './fan-connectors';
 import { type FanLoad, fanLoads, hubAmps } from './fan-loads';
 import { fansToHeaders } from './fans';
+import { drivesToPorts } from './ports';
 
 /** Where every drive and fan of a build goes best, beside where it is now. */
 export interface Assignments {

@@ -4,9 +4,11 @@ import type { Connector } from '../../document/connector';
 import type { Lead } from '../../document/lead';
 import { leadsOf, seatOf, unitsOf, unitWith } from '../../document/lookup';
 import type { DriveRating } from '../../document/rating';
+import type { PoweredDrive, SupplyBranch } from './branches';
 import { type Assumed, choiceOf } from './build-fans';
-import type { DataDrive, DataPort, PoweredDrive, SupplyBranch } from './drives';
+import { type DriveFeed, driveFeeds, isDrivePower, outletOf } from './drive-feeds';
 import { hasSignal } from './has-signal';
+import type { DataDrive, DataPort } from './ports';
 
 /** Of a drive whose label nobody has read: a turning one, which takes most (common practice, no source). */
 export const USUAL_DRIVE = {
@@ -24,6 +26,8 @@ export interface BuildDrives {
   readonly usedPlaces: readonly string[];
   readonly powered: readonly PoweredDrive[];
   readonly branches: readonly SupplyBranch[];
+  /** By drive: how it gets its power now. */
+  readonly feeds: ReadonlyMap<string, DriveFeed>;
   /** By drive: the lead to its data connector, and the port it comes from now. */
   readonly dataLeads: ReadonlyMap<
     string,
@@ -50,9 +54,13 @@ export function drivesOf(build: Build, hubAmps: ReadonlyMap<string, Amps>): Buil
     };
   });
   const leads = leadsOf(build).filter(({ setAside }) => setAside !== true);
-  const branchLeads = leads.filter(
-    (lead) => outletOf(build, lead) !== undefined && drivePlugs(build, lead).length > 0,
-  );
+  const feeds = driveFeeds(build);
+  const branchLeads = leads.flatMap((lead) => {
+    const outlet = outletOf(build, lead);
+    const behind = behindAdapters(build, lead, feeds);
+    const straight = drivePlugs(build, lead).filter((plug) => !behind.includes(plug));
+    return outlet && straight.length + behind.length > 0 ? [{ lead, outlet, behind, straight }] : [];
+  });
   const dataLeads = new Map<string, { lead: string; plug: string; port?: string }>();
   const data: DataDrive[] = [];
   const powered: PoweredDrive[] = [];
@@ -75,9 +83,7 @@ export function drivesOf(build: Build, hubAmps: ReadonlyMap<string, Amps>): Buil
     }
     const power = unit.connectors.find(isDrivePower);
     if (power !== undefined) {
-      const on = branchLeads.find(({ id }) =>
-        build.seats.some((seat) => seat.lead === id && seat.connector === power.id),
-      )?.id;
+      const on = feeds.get(unit.id)?.lead;
       const pinned = choiceOf(build, 'branch', unit.id);
       powered.push({
         id: unit.id,
@@ -87,36 +93,23 @@ export function drivesOf(build: Build, hubAmps: ReadonlyMap<string, Amps>): Buil
       });
     }
   }
-  const branches = branchLeads.map((lead): SupplyBranch => {
-    const rated = outletOf(build, lead)?.rating?.amps;
+  const branches = branchLeads.map(({ lead, outlet, behind, straight }): SupplyBranch => {
+    const rated = outlet.rating?.amps;
     if (rated === undefined) assumed.push({ code: 'branch-amps', lead: lead.id });
-    const other = besideDrives(build, lead, hubAmps);
+    const other = besideDrives(build, lead, behind, hubAmps);
     return {
       id: lead.id,
-      connectors: drivePlugs(build, lead).length,
+      connectors: straight.length + behind.length,
+      ...(behind.length > 0 && { behindAdapters: behind.length }),
       ratedA: rated ?? USUAL_BRANCH_AMPS,
       ...(other && { other }),
     };
   });
-  return { data, ports, usedPlaces, powered, branches, dataLeads, assumed };
+  return { data, ports, usedPlaces, powered, branches, feeds, dataLeads, assumed };
 }
 
 function isDataPort(connector: Connector): boolean {
   return hasSignal(connector, 'sata-a-plus');
-}
-
-export function isDrivePower({ pins }: Connector): boolean {
-  return pins.some(({ belongsTo }) => belongsTo === 'drive-power');
-}
-
-/** The outlet of a supply that a lead comes from. */
-function outletOf(build: Build, lead: Lead): Connector | undefined {
-  for (const { id } of lead.plugs) {
-    const seat = seatOf(build, { lead: lead.id, plug: id });
-    const unit = seat && unitWith(build, seat.connector);
-    if (unit?.kind === 'supply') return unit.connectors.find((each) => each.id === seat?.connector);
-  }
-  return undefined;
 }
 
 /** The plugs of a lead that enter what some drive takes its power by. */
@@ -129,12 +122,30 @@ export function drivePlugs(build: Build, lead: Lead): readonly string[] {
   return lead.plugs.filter(({ family }) => families.has(family)).map(({ id }) => id);
 }
 
-/** What a branch feeds that is no drive; only of hubs for fans it is known what that takes. */
-function besideDrives(build: Build, lead: Lead, hubAmps: ReadonlyMap<string, Amps>): SupplyBranch['other'] {
+/** The plug of a lead that each drive behind an adapter gets its power by, and is to get it by. */
+function behindAdapters(build: Build, lead: Lead, feeds: ReadonlyMap<string, DriveFeed>): readonly string[] {
+  return [...feeds].flatMap(([drive, feed]) => {
+    const chosen = choiceOf(build, 'branch', drive) ?? lead.id;
+    return feed.lead === lead.id && feed.through !== undefined && chosen === lead.id ? [feed.plug] : [];
+  });
+}
+
+/**
+ * What a branch feeds that is no drive; only of hubs for fans it is known what that takes.
+ *
+ * @param behind plugs that feed drives by adapters
+ */
+function besideDrives(
+  build: Build,
+  lead: Lead,
+  behind: readonly string[],
+  hubAmps: ReadonlyMap<string, Amps>,
+): SupplyBranch['other'] {
   const forDrives = drivePlugs(build, lead);
   let plugs = 0;
   let startA = 0;
   for (const { id: plug } of lead.plugs) {
+    if (behind.includes(plug)) continue;
     const seat = seatOf(build, { lead: lead.id, plug });
     const unit = seat && unitWith(build, seat.connector);
     if (seat === undefined || unit?.kind === 'supply' || unit?.kind === 'drive') continue;

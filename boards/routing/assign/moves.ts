@@ -5,7 +5,8 @@ import { layDown, overhangOf } from '../../fit/laid-plug';
 import { placesOf } from '../../fit/places';
 import { seatedPlug } from '../../fit/seated-plug';
 import type { Assignments } from './assignments';
-import { drivePlugs, isDrivePower } from './build-drives';
+import { drivePlugs } from './build-drives';
+import { isDrivePower } from './drive-feeds';
 import { enters, plugFor } from './plug-for';
 
 /** What cannot be plugged in: nothing leads there, the plug does not fit, or another stays in the way of it. */
@@ -111,12 +112,12 @@ function fanWishes(build: Build, { fans, connectors }: Assignments): readonly (W
   });
 }
 
-function branchWishes(build: Build, { branches }: Assignments): readonly (Wish | Missing)[] {
+function branchWishes(build: Build, { branches, ofDrives }: Assignments): readonly (Wish | Missing)[] {
   const leaving = new Set(
     branches.drives.flatMap(({ drive, branch, moved }) => (moved && branch !== undefined ? drive : [])),
   );
   for (;;) {
-    const wishes = plugsForDrives(build, branches.drives, leaving);
+    const wishes = plugsForDrives(build, branches.drives, ofDrives.feeds, leaving);
     // What finds no plug itself stays, and does not leave its own to another.
     const stuck = wishes.filter((each) => 'code' in each && leaving.has(each.of));
     if (stuck.length === 0) return wishes;
@@ -128,6 +129,7 @@ function branchWishes(build: Build, { branches }: Assignments): readonly (Wish |
 function plugsForDrives(
   build: Build,
   drives: Assignments['branches']['drives'],
+  feeds: Assignments['ofDrives']['feeds'],
   leaving: ReadonlySet<string>,
 ): readonly (Wish | Missing)[] {
   const used = new Set<string>();
@@ -137,8 +139,7 @@ function plugsForDrives(
     const socket = socketOf(drive);
     const lead = branch === undefined ? undefined : leadOf(build, branch);
     if (socket === undefined || lead === undefined) return [];
-    const has = build.seats.some((seat) => seat.lead === lead.id && seat.connector === socket.id);
-    if (has && !moved) return [];
+    if (!moved && feeds.get(drive)?.lead === lead.id) return [];
     const fitting = drivePlugs(build, lead).filter((id) =>
       lead.plugs.some((plug) => plug.id === id && enters(plug, socket)),
     );

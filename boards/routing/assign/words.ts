@@ -1,7 +1,8 @@
 import type { Amps } from '../../base/units';
-import type { DriveOnPort, NoBranch } from './drives';
+import type { NoBranch } from './branches';
 import type { FanOnHeader, HeaderLoad } from './fans';
 import type { Missing } from './moves';
+import type { DriveOnPort } from './ports';
 
 /** Published papers and habits that assignments rest on. */
 export const ASSIGN_SOURCES = {
@@ -79,6 +80,8 @@ interface DriveOnBranch {
   readonly drive: string;
   readonly branch?: string;
   readonly moved: boolean;
+  /** What lies between the two, where it stays behind that. */
+  readonly through?: string;
   readonly reason?: NoBranch;
   readonly load?: BranchLoad;
 }
@@ -93,14 +96,15 @@ interface BranchLoad {
 }
 
 /** Which cable of the supply a drive hangs on, and what that cable carries. */
-export function branchWords({ drive, branch, moved, reason, load }: DriveOnBranch): string {
+export function branchWords({ drive, branch, moved, through, reason, load }: DriveOnBranch): string {
   if (branch === undefined) return noBranchWords(drive, reason ?? { code: 'no-branch-left' });
   const what = load?.isMixed === true ? 'all that is known of what is on it takes' : 'all drives on it take';
   const carried =
     load === undefined
       ? ''
       : ` ${load.used} of its ${load.plugs}\u00a0plugs are in use; ${what} ${amps(load.loadA)} at the start, of ${amps(load.ratedA)}.`;
-  return `${drive} ${moved ? 'moves to' : 'hangs on'} ${branch}.${carried}`;
+  const behind = through === undefined || moved ? '' : ` by ${through}`;
+  return `${drive} ${moved ? 'moves to' : 'hangs on'} ${branch}${behind}.${carried}`;
 }
 
 function noBranchWords(drive: string, reason: NoBranch): string {

@@ -138,11 +138,14 @@ function portRows(build: Build, { ports, ofDrives }: Assignments): readonly Assi
 }
 
 function branchRows(build: Build, { branches, ofDrives }: Assignments): readonly AssignRow[] {
-  const options = ofDrives.branches.map(({ id }) => ({ id, label: leadName(build, id) }));
+  const options = ofDrives.branches
+    .filter(({ connectors, behindAdapters }) => connectors !== behindAdapters)
+    .map(({ id }) => ({ id, label: leadName(build, id) }));
   return branches.drives.map((each): AssignRow => {
     const now = ofDrives.powered.find(({ id }) => id === each.drive)?.on;
     const load = branches.branches.find(({ branch }) => branch === each.branch);
     const rated = ofDrives.branches.find(({ id }) => id === each.branch);
+    const through = ofDrives.feeds.get(each.drive)?.through;
     const name = unitName(build, each.drive);
     return {
       kind: 'branch',
@@ -153,6 +156,7 @@ function branchRows(build: Build, { branches, ofDrives }: Assignments): readonly
         drive: name,
         ...(each.branch !== undefined && { branch: leadName(build, each.branch) }),
         moved: each.moved,
+        ...(through && { through: unitName(build, through.id) }),
         ...(each.reason && { reason: each.reason }),
         ...(load &&
           rated && {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { drivesToBranches } from '../../../../boards/routing/assign/branches';
 import {
   type DataDrive,
   type DataPort,
-  drivesToBranches,
   drivesToPorts,
   payloadMBps,
-} from '../../../../boards/routing/assign/drives';
+} from '../../../../boards/routing/assign/ports';
 
 const PORTS: readonly DataPort[] = [
   { id: 'slow-1', lineRateGbps: 3 },

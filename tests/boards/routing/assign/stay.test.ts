@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type AllotItem, allot } from '../../../../boards/routing/assign/allot';
-import { drivesToPorts } from '../../../../boards/routing/assign/drives';
 import { type Fan, fansToHeaders } from '../../../../boards/routing/assign/fans';
+import { drivesToPorts } from '../../../../boards/routing/assign/ports';
 import { stayWhereTheyAre } from '../../../../boards/routing/assign/stay';
 
 function fan(id: string, over: Partial<Fan> = {}): Fan {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { type DataDrive, type DataPort, drivesToPorts } from '../../../../boards/routing/assign/drives';
 import {
   type Fan,
   type FanHeader,
   type FanOnHeader,
   fansToHeaders,
 } from '../../../../boards/routing/assign/fans';
+import { type DataDrive, type DataPort, drivesToPorts } from '../../../../boards/routing/assign/ports';
 import {
   ASSIGN_SOURCES,
   fanPlaceWords,
