@@ -77,12 +77,10 @@ export function flow(pieces: readonly Piece[], bodyOf: BodyOf): Flowed {
           y = body.y + body.height;
           break;
         }
-        if (piece.strip.heightMm > left() && y > body.y) {
-          turn();
-          if (piece.head) {
-            place(piece.head);
-            y += piece.head.heightMm;
-          }
+        if (piece.strip.heightMm > left() && y > body.y) turn();
+        if (piece.head && pages.length > 1 && y === body.y) {
+          place(piece.head);
+          y += piece.head.heightMm;
         }
         place(piece.strip);
         y += piece.strip.heightMm;

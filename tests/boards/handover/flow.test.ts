@@ -48,6 +48,17 @@ test('What has to stay together goes to the next page together, and its mark wit
   expect(marks.get('part')).toBe(2);
 });
 
+test('What goes to the next page together has the head of its table above it too', () => {
+  const head = strip(5);
+  const keep: Piece = { kind: 'keep', heightMm: 25 };
+  const { pages } = flow([line(30), keep, line(20, head), line(5, head)], () => BODY);
+  expect(pages[1]?.map(({ strip: { heightMm }, at }) => [heightMm, at.y])).toEqual([
+    [5, 20],
+    [20, 25],
+    [5, 45],
+  ]);
+});
+
 test('Of any pieces none is lost, none lies on another, and none that fits a page runs over its foot', () => {
   const heights = fc.array(fc.integer({ min: 1, max: 70 }), { minLength: 1, maxLength: 40 });
   fc.assert(
