@@ -26,6 +26,8 @@ export interface PoweredDrive {
 /** Why a drive has no branch. */
 export type NoBranch =
   | { readonly code: 'no-branch-left' }
+  /** No cable on an outlet of a supply has a plug for a drive. */
+  | { readonly code: 'no-branches' }
   /** The chosen one is gone, or comes from no outlet. */
   | { readonly code: 'pinned-unknown' }
   /** It would take more than what the chosen one has for drives. */
@@ -62,9 +64,10 @@ export function drivesToBranches(
   const items = drives.map(({ startA, on, pinned }) => ({
     takes: [1, milliamps(startA)],
     weight: 1,
-    costs: branches.map(({ id, connectors, behindAdapters }) => {
+    costs: branches.map((branch) => {
+      const { id } = branch;
       if (pinned !== undefined && pinned !== id) return undefined;
-      if (on !== id && connectors === behindAdapters) return undefined;
+      if (on !== id && !hasOwnPlugs(branch)) return undefined;
       return on === undefined || on === id ? 0 : 1;
     }),
   }));
@@ -87,6 +90,11 @@ export function drivesToBranches(
   };
 }
 
+/** Whether it has plugs for drives, and not only adapters with drives behind them. */
+export function hasOwnPlugs({ connectors, behindAdapters = 0 }: SupplyBranch): boolean {
+  return connectors > behindAdapters;
+}
+
 function plugsLeft({ connectors, other }: SupplyBranch): number {
   return Math.max(0, connectors - (other?.plugs ?? 0));
 }
@@ -100,7 +108,7 @@ function milliamps(amps: Amps): number {
 }
 
 function whyNoBranch({ startA, pinned }: PoweredDrive, branches: readonly SupplyBranch[]): NoBranch {
-  if (pinned === undefined) return { code: 'no-branch-left' };
+  if (pinned === undefined) return { code: branches.some(hasOwnPlugs) ? 'no-branch-left' : 'no-branches' };
   const branch = branches.find(({ id }) => id === pinned);
   if (branch === undefined) return { code: 'pinned-unknown' };
   const leftMa = milliampsLeft(branch);

@@ -60,6 +60,8 @@ type FanReason =
       readonly astray: boolean;
     }
   | { readonly code: 'no-header-left' }
+  /** The sheet of the board names none, and it is no fan that the board has to watch. */
+  | { readonly code: 'no-headers' }
   /** No header is watched, or none that would see its speed. */
   | { readonly code: 'no-watched-header' }
   /** Its plug enters none: a fan for a plug of the supply. */
@@ -222,7 +224,8 @@ function whyNone(fan: Fan, headers: readonly FanHeader[]): FanReason {
   if (headers.length > 0 && !headers.some((header) => isFor(fan, header))) return { code: 'fits-none' };
   if (fan.pinned === undefined) {
     const seen = headers.some((header) => costAt(fan, header) !== undefined);
-    return { code: seen || fan.cools === 'case' ? 'no-header-left' : 'no-watched-header' };
+    if (!seen && fan.cools === 'processor') return { code: 'no-watched-header' };
+    return { code: headers.length === 0 ? 'no-headers' : 'no-header-left' };
   }
   const header = headers.find(({ id }) => id === fan.pinned);
   if (header === undefined) return { code: 'pinned-unknown' };

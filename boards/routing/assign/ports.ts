@@ -27,6 +27,8 @@ type PortReason =
   | { readonly code: 'slowed'; readonly needsMBps: number; readonly portMBps: number }
   /** All ports that are on are taken by drives that lose more. */
   | { readonly code: 'no-port-left' }
+  /** The sheet of the board names none. */
+  | { readonly code: 'no-ports' }
   /** The chosen port is off because of what is in that M.2 place. */
   | { readonly code: 'pinned-off'; readonly port: string; readonly m2: string }
   | { readonly code: 'pinned-taken'; readonly port: string }
@@ -102,7 +104,7 @@ function whyNone(
   ports: readonly DataPort[],
   offBy: readonly (string | undefined)[],
 ): PortReason {
-  if (pinned === undefined) return { code: 'no-port-left' };
+  if (pinned === undefined) return { code: ports.length === 0 ? 'no-ports' : 'no-port-left' };
   const at = ports.findIndex(({ id }) => id === pinned);
   if (at < 0) return { code: 'pinned-unknown', port: pinned };
   const m2 = offBy[at];

@@ -21,6 +21,8 @@ export function portWords({ drive, port, pinned, reason }: DriveOnPort): string 
       return `${drive} goes on ${port ?? ''} and is slowed: it could move ${speed(reason.needsMBps)}, the port moves up to ${speed(reason.portMBps)}.${chosen}`;
     case 'no-port-left':
       return `No port is left for ${drive}. Take another drive out, or free an M.2 place that switches ports off.`;
+    case 'no-ports':
+      return `The board’s sheet has no port for the data cable of ${drive}. Write its ports down in Document.`;
     case 'pinned-off':
       return `${reason.port}, chosen for ${drive}, is off while something is in ${reason.m2}. Choose another port, or empty that place; the board’s manual has the table.`;
     case 'pinned-taken':
@@ -48,6 +50,8 @@ export function fanPlaceWords({ fan, header = '', outlet, reason }: FanPlace): s
     }
     case 'no-header-left':
       return `No header has a place and current left for ${fan}. A hub fed from the supply unit would carry it.`;
+    case 'no-headers':
+      return `The board’s sheet has no header for ${fan}. Write its fan headers down in Document.`;
     case 'no-watched-header':
       return `${fan} cools the processor and needs a header that the board watches and that sees its speed; there is none. Do not start without it.`;
     case 'fits-none':
@@ -80,6 +84,8 @@ interface DriveOnBranch {
   readonly drive: string;
   readonly branch?: string;
   readonly moved: boolean;
+  /** It is on none now. */
+  readonly loose?: boolean;
   /** What lies between the two, where it stays behind that. */
   readonly through?: string;
   readonly reason?: NoBranch;
@@ -96,21 +102,29 @@ interface BranchLoad {
 }
 
 /** Which cable of the supply a drive hangs on, and what that cable carries. */
-export function branchWords({ drive, branch, moved, through, reason, load }: DriveOnBranch): string {
+export function branchWords({ drive, branch, moved, loose, through, reason, load }: DriveOnBranch): string {
   if (branch === undefined) return noBranchWords(drive, reason ?? { code: 'no-branch-left' });
   const what = load?.isMixed === true ? 'all that is known of what is on it takes' : 'all drives on it take';
   const carried =
     load === undefined
       ? ''
-      : ` ${load.used} of its ${load.plugs}\u00a0plugs are in use; ${what} ${amps(load.loadA)} at the start, of ${amps(load.ratedA)}.`;
+      : ` ${plugWords(load)} in use; ${what} ${amps(load.loadA)} at the start, of ${amps(load.ratedA)}.`;
   const behind = through === undefined || moved ? '' : ` by ${through}`;
-  return `${drive} ${moved ? 'moves to' : 'hangs on'} ${branch}${behind}.${carried}`;
+  const goes = loose ? 'goes on' : 'hangs on';
+  return `${drive} ${moved ? 'moves to' : goes} ${branch}${behind}.${carried}`;
+}
+
+function plugWords({ used, plugs }: BranchLoad): string {
+  if (plugs === 1) return 'Its one plug is';
+  return `${used} of its ${plugs}\u00a0plugs ${used === 1 ? 'is' : 'are'}`;
 }
 
 function noBranchWords(drive: string, reason: NoBranch): string {
   switch (reason.code) {
     case 'no-branch-left':
       return `No cable of the supply has a plug and current left for ${drive}. Another one from the same supply would carry it; no cable of another supply.`;
+    case 'no-branches':
+      return `No cable on an outlet of a supply has a plug for ${drive}. Add the supply with its cables, or plug in the cable at the supply.`;
     case 'pinned-unknown':
       return `The cable chosen for ${drive} is not there, or on no outlet of the supply. Choose another.`;
     case 'pinned-overloaded':

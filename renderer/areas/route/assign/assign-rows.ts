@@ -3,6 +3,7 @@ import { leadOf, unitsOf } from '../../../../boards/document/lookup';
 import { connectorName, leadName, ownName, unitName } from '../../../../boards/document/names';
 import type { PlaceChoice } from '../../../../boards/document/rating';
 import { type Assignments, assignmentsOf } from '../../../../boards/routing/assign/assignments';
+import { hasOwnPlugs } from '../../../../boards/routing/assign/branches';
 import { USUAL_BRANCH_AMPS, USUAL_DRIVE } from '../../../../boards/routing/assign/build-drives';
 import { type Assumed, USUAL_FAN, USUAL_HEADER_AMPS } from '../../../../boards/routing/assign/build-fans';
 import type { FanLoad } from '../../../../boards/routing/assign/fan-loads';
@@ -138,9 +139,7 @@ function portRows(build: Build, { ports, ofDrives }: Assignments): readonly Assi
 }
 
 function branchRows(build: Build, { branches, ofDrives }: Assignments): readonly AssignRow[] {
-  const options = ofDrives.branches
-    .filter(({ connectors, behindAdapters }) => connectors !== behindAdapters)
-    .map(({ id }) => ({ id, label: leadName(build, id) }));
+  const options = ofDrives.branches.filter(hasOwnPlugs).map(({ id }) => ({ id, label: leadName(build, id) }));
   return branches.drives.map((each): AssignRow => {
     const now = ofDrives.powered.find(({ id }) => id === each.drive)?.on;
     const load = branches.branches.find(({ branch }) => branch === each.branch);
@@ -156,6 +155,7 @@ function branchRows(build: Build, { branches, ofDrives }: Assignments): readonly
         drive: name,
         ...(each.branch !== undefined && { branch: leadName(build, each.branch) }),
         moved: each.moved,
+        loose: now === undefined,
         ...(through && { through: unitName(build, through.id) }),
         ...(each.reason && { reason: each.reason }),
         ...(load &&

@@ -47,7 +47,7 @@ describe('a drive behind an adapter', () => {
     expect(branchesOf(build).branches.find(({ branch }) => branch === 'old')).toMatchObject({ loadA: 2 });
     expect(movesTo(build, assignmentsOf(build))).toEqual({ seats: [], off: [], missing: [] });
     expect(powerWords(build)).toEqual([
-      'D1 hangs on OLD by STEP. 1 of its 1\u00a0plugs are in use; all drives on it take 2.00\u00a0A at the start, of 4.50\u00a0A.',
+      'D1 hangs on OLD by STEP. Its one plug is in use; all drives on it take 2.00\u00a0A at the start, of 4.50\u00a0A.',
     ]);
   });
 
@@ -72,7 +72,7 @@ describe('a drive behind an adapter', () => {
     const { build } = drive(four, 'd2', 0.5);
     expect(branchesOf(build).drives).toEqual([
       { drive: 'd1', branch: 'old', moved: false },
-      { drive: 'd2', moved: false, reason: { code: 'no-branch-left' } },
+      { drive: 'd2', moved: false, reason: { code: 'no-branches' } },
     ]);
   });
 

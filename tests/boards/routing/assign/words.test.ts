@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { drivesToBranches } from '../../../../boards/routing/assign/branches';
 import {
   type Fan,
   type FanHeader,
@@ -8,6 +9,7 @@ import {
 import { type DataDrive, type DataPort, drivesToPorts } from '../../../../boards/routing/assign/ports';
 import {
   ASSIGN_SOURCES,
+  branchWords,
   fanPlaceWords,
   loadWords,
   portWords,
@@ -44,6 +46,26 @@ describe('what is said of data ports', () => {
     expect(drives([{ id: 'Boot drive', lineRateGbps: 6, pinned: 'D1' }])).toEqual([
       'Boot drive goes on D1 and is slowed: it could move 600\u00a0MB/s, the port moves up to 300\u00a0MB/s. You chose this port.',
     ]);
+  });
+});
+
+describe('what is said where nothing is written down to go on', () => {
+  it('is what to write down, and not that all is taken', () => {
+    const said = [
+      ...drivesToPorts([{ id: 'Boot drive', lineRateGbps: 6 }], [], []).drives.map(portWords),
+      ...fansToHeaders([fan('Front')], []).fans.map(placeWords),
+      ...drivesToBranches([{ id: 'Boot drive', startA: 2 }], []).drives.map(branchWords),
+    ];
+    expect(said).toEqual([
+      'The board’s sheet has no port for the data cable of Boot drive. Write its ports down in Document.',
+      'The board’s sheet has no header for Front. Write its fan headers down in Document.',
+      'No cable on an outlet of a supply has a plug for Boot drive. Add the supply with its cables, or plug in the cable at the supply.',
+    ]);
+  });
+
+  it('is, for the fan of the processor, that the machine must not start so', () => {
+    const { fans } = fansToHeaders([fan('Cooler', { cools: 'processor' })], []);
+    expect(fans.map(placeWords).join()).toContain('Do not start without it.');
   });
 });
 
