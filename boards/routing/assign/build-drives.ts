@@ -18,6 +18,14 @@ export const USUAL_DRIVE = {
 /** Three contacts of a SATA power plug carry 12 V, 1.5 A each (from memory): no branch is known to carry less. */
 export const USUAL_BRANCH_AMPS = 4.5;
 
+/** The lead to a drive's data connector. */
+interface DataLead {
+  readonly lead: string;
+  /** Its plug at the board's end. */
+  readonly plug: string;
+  readonly port?: string;
+}
+
 /** The drives of a build, with the ports and branches that they may go on. */
 export interface BuildDrives {
   readonly data: readonly DataDrive[];
@@ -28,11 +36,8 @@ export interface BuildDrives {
   readonly branches: readonly SupplyBranch[];
   /** By drive: how it gets its power now. */
   readonly feeds: ReadonlyMap<string, DriveFeed>;
-  /** By drive: the lead to its data connector, and the port it comes from now. */
-  readonly dataLeads: ReadonlyMap<
-    string,
-    { readonly lead: string; readonly plug: string; readonly port?: string }
-  >;
+  /** By drive. */
+  readonly dataLeads: ReadonlyMap<string, DataLead>;
   readonly assumed: readonly Assumed[];
 }
 
@@ -54,58 +59,72 @@ export function drivesOf(build: Build, hubAmps: ReadonlyMap<string, Amps>): Buil
     };
   });
   const leads = leadsOf(build).filter(({ setAside }) => setAside !== true);
+  const drives = unitsOf(build).filter(
+    ({ kind, at }) => kind === 'drive' && (at === undefined || !places.has(at)),
+  );
+  for (const { id, drive } of drives) if (drive === undefined) assumed.push({ code: 'drive', unit: id });
   const feeds = driveFeeds(build);
-  const branchLeads = leads.flatMap((lead) => {
+  const dataLeads = new Map(
+    drives.flatMap((unit) => {
+      const socket = unit.connectors.find(isDataPort);
+      const found = socket && dataLeadOf(build, leads, socket.id, ports);
+      return found ? [[unit.id, found]] : [];
+    }),
+  );
+  const data = drives
+    .filter(({ connectors }) => connectors.some(isDataPort))
+    .map((unit): DataDrive => {
+      const { lineRateGbps = USUAL_DRIVE.lineRateGbps, fastestMBps } = unit.drive ?? {};
+      const on = dataLeads.get(unit.id)?.port;
+      const pinned = choiceOf(build, 'port', unit.id);
+      return {
+        ...{ id: unit.id, lineRateGbps },
+        ...(fastestMBps !== undefined && { fastestMBps }),
+        ...(on !== undefined && { on }),
+        ...(pinned !== undefined && { pinned }),
+      };
+    });
+  const powered = drives
+    .filter(({ connectors }) => connectors.some(isDrivePower))
+    .map((unit): PoweredDrive => {
+      const on = feeds.get(unit.id)?.lead;
+      const pinned = choiceOf(build, 'branch', unit.id);
+      return {
+        ...{ id: unit.id, startA: unit.drive?.startAmps ?? USUAL_DRIVE.startAmps },
+        ...(on !== undefined && { on }),
+        ...(pinned !== undefined && { pinned }),
+      };
+    });
+  const branches = branchesOf(build, leads, feeds, hubAmps, assumed);
+  return { data, ports, usedPlaces, powered, branches, feeds, dataLeads, assumed };
+}
+
+/** Cables of a supply that feed drives, or may. */
+function branchesOf(
+  build: Build,
+  leads: readonly Lead[],
+  feeds: ReadonlyMap<string, DriveFeed>,
+  hubAmps: ReadonlyMap<string, Amps>,
+  assumed: Assumed[],
+): readonly SupplyBranch[] {
+  return leads.flatMap((lead): readonly SupplyBranch[] => {
     const outlet = outletOf(build, lead);
     const behind = behindAdapters(build, lead, feeds);
     const straight = drivePlugs(build, lead).filter((plug) => !behind.includes(plug));
-    return outlet && straight.length + behind.length > 0 ? [{ lead, outlet, behind, straight }] : [];
-  });
-  const dataLeads = new Map<string, { lead: string; plug: string; port?: string }>();
-  const data: DataDrive[] = [];
-  const powered: PoweredDrive[] = [];
-  for (const unit of unitsOf(build)) {
-    if (unit.kind !== 'drive' || (unit.at !== undefined && places.has(unit.at))) continue;
-    if (unit.drive === undefined) assumed.push({ code: 'drive', unit: unit.id });
-    const { lineRateGbps = USUAL_DRIVE.lineRateGbps, fastestMBps, startAmps } = unit.drive ?? {};
-    const socket = unit.connectors.find(isDataPort);
-    if (socket !== undefined) {
-      const found = dataLeadOf(build, leads, socket.id, ports);
-      if (found !== undefined) dataLeads.set(unit.id, found);
-      const pinned = choiceOf(build, 'port', unit.id);
-      data.push({
-        id: unit.id,
-        lineRateGbps,
-        ...(fastestMBps !== undefined && { fastestMBps }),
-        ...(found?.port !== undefined && { on: found.port }),
-        ...(pinned !== undefined && { pinned }),
-      });
-    }
-    const power = unit.connectors.find(isDrivePower);
-    if (power !== undefined) {
-      const on = feeds.get(unit.id)?.lead;
-      const pinned = choiceOf(build, 'branch', unit.id);
-      powered.push({
-        id: unit.id,
-        startA: startAmps ?? USUAL_DRIVE.startAmps,
-        ...(on !== undefined && { on }),
-        ...(pinned !== undefined && { pinned }),
-      });
-    }
-  }
-  const branches = branchLeads.map(({ lead, outlet, behind, straight }): SupplyBranch => {
+    const connectors = straight.length + behind.length;
+    if (outlet === undefined || connectors === 0) return [];
     const rated = outlet.rating?.amps;
     if (rated === undefined) assumed.push({ code: 'branch-amps', lead: lead.id });
     const other = besideDrives(build, lead, behind, hubAmps);
-    return {
-      id: lead.id,
-      connectors: straight.length + behind.length,
-      ...(behind.length > 0 && { behindAdapters: behind.length }),
-      ratedA: rated ?? USUAL_BRANCH_AMPS,
-      ...(other && { other }),
-    };
+    return [
+      {
+        ...{ id: lead.id, connectors },
+        ...(behind.length > 0 && { behindAdapters: behind.length }),
+        ratedA: rated ?? USUAL_BRANCH_AMPS,
+        ...(other && { other }),
+      },
+    ];
   });
-  return { data, ports, usedPlaces, powered, branches, feeds, dataLeads, assumed };
 }
 
 function isDataPort(connector: Connector): boolean {
@@ -156,7 +175,12 @@ function besideDrives(
 }
 
 /** The lead on a drive's data connector, with its plug at the board's end. */
-function dataLeadOf(build: Build, leads: readonly Lead[], socket: string, ports: readonly DataPort[]) {
+function dataLeadOf(
+  build: Build,
+  leads: readonly Lead[],
+  socket: string,
+  ports: readonly DataPort[],
+): DataLead | undefined {
   for (const lead of leads) {
     const atDrive = build.seats.find((seat) => seat.lead === lead.id && seat.connector === socket);
     if (atDrive === undefined) continue;
