@@ -78,7 +78,7 @@ export function flow(pieces: readonly Piece[], bodyOf: BodyOf): Flowed {
           break;
         }
         if (piece.strip.heightMm > left() && y > body.y) turn();
-        if (piece.head && pages.length > 1 && y === body.y) {
+        if (piece.head && pages.length > 1 && y === body.y && floor === y) {
           place(piece.head);
           y += piece.head.heightMm;
         }

@@ -8,7 +8,7 @@ export interface AllotItem {
   readonly weight: number;
 }
 
-/** A place, by what it has of each resource. */
+/** A place, by what it has of each resource; Infinity where that is nothing to ask of it. */
 export type AllotPlace = readonly number[];
 
 /** The place of each item, undefined for those left out. `proven`: nothing weighs and costs less. */

@@ -4,10 +4,10 @@ import { allot } from './allot';
 /** A cable of the supply with several plugs for drives. */
 export interface SupplyBranch {
   readonly id: string;
-  /** Plugs for drives, and one for each drive that is behind an adapter. */
+  /** Plugs for drives. */
   readonly connectors: number;
-  /** How many of these are behind adapters: for the drives that are there, and no others. */
-  readonly behindAdapters?: number;
+  /** Plugs with an adapter that a drive is behind: for the drives that are there, and no others. */
+  readonly adapters?: number;
   /** What it may carry, by the supply's manual. */
   readonly ratedA: Amps;
   /** What is on it beside drives: plugs that are taken, and what is known that they carry at the start. */
@@ -20,6 +20,8 @@ export interface PoweredDrive {
   readonly startA: Amps;
   /** Where it is plugged now; it stays there if nothing speaks against it. */
   readonly on?: string;
+  /** It is there by an adapter. */
+  readonly byAdapter?: boolean;
   readonly pinned?: string;
 }
 
@@ -61,18 +63,22 @@ export function drivesToBranches(
   drives: readonly PoweredDrive[],
   branches: readonly SupplyBranch[],
 ): BranchPlan {
-  const items = drives.map(({ startA, on, pinned }) => ({
-    takes: [1, milliamps(startA)],
+  const adapted = branches.filter(({ adapters }) => adapters !== undefined);
+  const items = drives.map(({ startA, on, byAdapter = false, pinned }) => ({
+    // Also of the plugs without an adapter, of every branch that has some with one, but where it is by that.
+    takes: [1, milliamps(startA), ...adapted.map(({ id }) => (byAdapter && on === id ? 0 : 1))],
     weight: 1,
-    costs: branches.map((branch) => {
-      const { id } = branch;
+    costs: branches.map(({ id }) => {
       if (pinned !== undefined && pinned !== id) return undefined;
-      if (on !== id && !hasOwnPlugs(branch)) return undefined;
       return on === undefined || on === id ? 0 : 1;
     }),
   }));
-  const room = branches.map((branch) => [plugsLeft(branch), milliampsLeft(branch)]);
-  const { places, proven } = allot(items, room);
+  const rooms = branches.map((branch) => {
+    const plugs = plugsLeft(branch);
+    const own = adapted.map((each) => (each === branch ? plugs : Infinity));
+    return [plugs + (branch.adapters ?? 0), milliampsLeft(branch), ...own];
+  });
+  const { places, proven } = allot(items, rooms);
   return {
     proven,
     drives: drives.map((drive, at): DriveOnBranch => {
@@ -91,8 +97,13 @@ export function drivesToBranches(
 }
 
 /** Whether it has plugs for drives, and not only adapters with drives behind them. */
-export function hasOwnPlugs({ connectors, behindAdapters = 0 }: SupplyBranch): boolean {
-  return connectors > behindAdapters;
+export function hasOwnPlugs({ connectors }: SupplyBranch): boolean {
+  return connectors > 0;
+}
+
+/** Its plugs for drives and those with an adapter that a drive is behind. */
+export function plugsOf({ connectors, adapters = 0 }: SupplyBranch): number {
+  return connectors + adapters;
 }
 
 function plugsLeft({ connectors, other }: SupplyBranch): number {

@@ -87,11 +87,11 @@ export function drivesOf(build: Build, hubAmps: ReadonlyMap<string, Amps>): Buil
   const powered = drives
     .filter(({ connectors }) => connectors.some(isDrivePower))
     .map((unit): PoweredDrive => {
-      const on = feeds.get(unit.id)?.lead;
+      const feed = feeds.get(unit.id);
       const pinned = choiceOf(build, 'branch', unit.id);
       return {
         ...{ id: unit.id, startA: unit.drive?.startAmps ?? USUAL_DRIVE.startAmps },
-        ...(on !== undefined && { on }),
+        ...(feed && { on: feed.lead, byAdapter: feed.through !== undefined }),
         ...(pinned !== undefined && { pinned }),
       };
     });
@@ -109,17 +109,17 @@ function branchesOf(
 ): readonly SupplyBranch[] {
   return leads.flatMap((lead): readonly SupplyBranch[] => {
     const outlet = outletOf(build, lead);
+    if (outlet === undefined) return [];
     const behind = behindAdapters(build, lead, feeds);
     const straight = drivePlugs(build, lead).filter((plug) => !behind.includes(plug));
-    const connectors = straight.length + behind.length;
-    if (outlet === undefined || connectors === 0) return [];
+    if (straight.length + behind.length === 0) return [];
     const rated = outlet.rating?.amps;
     if (rated === undefined) assumed.push({ code: 'branch-amps', lead: lead.id });
-    const other = besideDrives(build, lead, behind, hubAmps);
+    const other = besideDrives(build, lead, { straight, behind }, hubAmps);
     return [
       {
-        ...{ id: lead.id, connectors },
-        ...(behind.length > 0 && { behindAdapters: behind.length }),
+        ...{ id: lead.id, connectors: straight.length },
+        ...(behind.length > 0 && { adapters: behind.length }),
         ratedA: rated ?? USUAL_BRANCH_AMPS,
         ...(other && { other }),
       },
@@ -152,23 +152,22 @@ function behindAdapters(build: Build, lead: Lead, feeds: ReadonlyMap<string, Dri
 /**
  * What a branch feeds that is no drive; only of hubs for fans it is known what that takes.
  *
- * @param behind plugs that feed drives by adapters
+ * @param forDrives its plugs for drives, and those that feed drives by adapters
  */
 function besideDrives(
   build: Build,
   lead: Lead,
-  behind: readonly string[],
+  forDrives: { readonly straight: readonly string[]; readonly behind: readonly string[] },
   hubAmps: ReadonlyMap<string, Amps>,
 ): SupplyBranch['other'] {
-  const forDrives = drivePlugs(build, lead);
   let plugs = 0;
   let startA = 0;
   for (const { id: plug } of lead.plugs) {
-    if (behind.includes(plug)) continue;
+    if (forDrives.behind.includes(plug)) continue;
     const seat = seatOf(build, { lead: lead.id, plug });
     const unit = seat && unitWith(build, seat.connector);
     if (seat === undefined || unit?.kind === 'supply' || unit?.kind === 'drive') continue;
-    if (forDrives.includes(plug)) plugs += 1;
+    if (forDrives.straight.includes(plug)) plugs += 1;
     startA += hubAmps.get(unit?.id ?? '') ?? 0;
   }
   return plugs === 0 && startA === 0 ? undefined : { plugs, startA };

@@ -59,6 +59,15 @@ test('What goes to the next page together has the head of its table above it too
   ]);
 });
 
+test('No head is laid over a drawing that a page begins with', () => {
+  const float: Piece = { kind: 'float', strip: strip(20) };
+  const { pages } = flow([line(30), { kind: 'keep', heightMm: 25 }, float, line(10, strip(5))], () => BODY);
+  expect(pages[1]?.map(({ strip: { heightMm }, at }) => [heightMm, at.y])).toEqual([
+    [20, 20],
+    [10, 20],
+  ]);
+});
+
 test('Of any pieces none is lost, none lies on another, and none that fits a page runs over its foot', () => {
   const heights = fc.array(fc.integer({ min: 1, max: 70 }), { minLength: 1, maxLength: 40 });
   fc.assert(

@@ -3,7 +3,7 @@ import { leadOf, unitsOf } from '../../../../boards/document/lookup';
 import { connectorName, leadName, ownName, unitName } from '../../../../boards/document/names';
 import type { PlaceChoice } from '../../../../boards/document/rating';
 import { type Assignments, assignmentsOf } from '../../../../boards/routing/assign/assignments';
-import { hasOwnPlugs } from '../../../../boards/routing/assign/branches';
+import { hasOwnPlugs, plugsOf } from '../../../../boards/routing/assign/branches';
 import { USUAL_BRANCH_AMPS, USUAL_DRIVE } from '../../../../boards/routing/assign/build-drives';
 import { type Assumed, USUAL_FAN, USUAL_HEADER_AMPS } from '../../../../boards/routing/assign/build-fans';
 import type { FanLoad } from '../../../../boards/routing/assign/fan-loads';
@@ -161,7 +161,7 @@ function branchRows(build: Build, { branches, ofDrives }: Assignments): readonly
         ...(load &&
           rated && {
             load: {
-              ...{ loadA: load.loadA, ratedA: rated.ratedA, used: load.used, plugs: rated.connectors },
+              ...{ loadA: load.loadA, ratedA: rated.ratedA, used: load.used, plugs: plugsOf(rated) },
               isMixed: rated.other !== undefined,
             },
           }),

@@ -1,26 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Build } from '../../../../boards/document/build';
-import type { Connector } from '../../../../boards/document/connector';
-import { makeLead } from '../../../../boards/library/make-lead';
 import { assignmentsOf } from '../../../../boards/routing/assign/assignments';
+import { drivesToBranches, type SupplyBranch } from '../../../../boards/routing/assign/branches';
 import { movesTo } from '../../../../boards/routing/assign/moves';
 import { assignGroups } from '../../../../renderer/areas/route/assign/assign-rows';
 import { type Bench, bench } from '../../findings/harness';
-import { posts } from '../../fixtures/bench';
-
-/** A supply with one outlet of so many amperes for a cable of that type. */
-function supplied(cables: Readonly<Record<string, readonly [type: string, amps: number]>>): Bench {
-  const outlets = Object.entries(cables).map(([id, [type, amps]]): Connector => {
-    const [plug] = makeLead(type, { id, name: id }).plugs;
-    if (plug === undefined) throw new Error('The cable has a plug for the supply');
-    return { ...posts(`out-${id}`, plug.grid, { family: plug.family }), rating: { amps } };
-  });
-  const supply = { id: 'psu', name: 'Supply', kind: 'supply' as const, connectors: outlets };
-  return Object.entries(cables).reduce(
-    (so, [id, [type]]) => so.lead(type, id).seat(id, `out-${id}`, '1', { plug: 'supply' }),
-    bench().with({ units: [supply] }),
-  );
-}
+import { supplied } from './supplied';
 
 /** A drive of so many amperes at the start. */
 const drive = (so: Bench, id: string, startAmps: number) =>
@@ -76,16 +61,42 @@ describe('a drive behind an adapter', () => {
     ]);
   });
 
+  it('leaves its adapter to no other drive also where its cable has plugs of its own', () => {
+    // "mixed" has one plug for drives and one that an adapter is on, and carries one drive of 2 A, not two.
+    const mixed = { connectors: 1, adapters: 1, ratedA: 3 };
+    const drives = [
+      { id: 'adapted', startA: 2, on: 'mixed', byAdapter: true },
+      { id: 'straight', startA: 0.5, on: 'mixed' },
+      { id: 'loose', startA: 0.5 },
+    ];
+    const placed = (branches: readonly SupplyBranch[]) =>
+      drivesToBranches(drives, branches).drives.map(({ branch }) => branch);
+    expect(placed([{ id: 'mixed', ...mixed }])).toEqual(['mixed', 'mixed', undefined]);
+    const other = { id: 'other', connectors: 1, ratedA: 9 };
+    expect(placed([{ id: 'mixed', ...mixed }, other])).toEqual(['mixed', 'mixed', 'other']);
+    // Were the adapter a plug for any drive, all three had a place once this one leaves it.
+    expect(placed([{ id: 'mixed', ...mixed, ratedA: 1 }, other])).toEqual([undefined, 'mixed', 'other']);
+  });
+
   it('may be chosen for a plug of the supply’s own', () => {
     const build = onAdapter(4.5).with({ choices: [{ kind: 'branch', of: 'd1', on: 'new' }] }).build;
     expect(branchesOf(build).drives).toEqual([{ drive: 'd1', branch: 'new', moved: true }]);
     expect(branchesOf(build).branches.map(({ branch }) => branch)).toEqual(['new']);
   });
 
-  it('has no cable where the adapter hangs in the air, or on its own tail', () => {
+  it('has no cable where the adapter hangs in the air, or where adapters feed each other', () => {
     const loose = drive(bench().unit('sata-adapter', 'step'), 'd1', 2).seat('step-tail', 'd1-power', '1', {
       plug: 'drive',
     });
-    expect(assignmentsOf(loose.build).ofDrives.feeds).toEqual(new Map());
+    const ring = loose
+      .lead('peripheral-power-cable', 'old')
+      .unit('sata-adapter', 'far')
+      .seat('old', 'step-in', '1', { plug: 'drive' })
+      .seat('old', 'far-tail', '1', { plug: 'supply' })
+      .seat('far-tail', 'step-in', '1', { plug: 'drive' });
+    for (const { build } of [loose, ring]) {
+      expect(assignmentsOf(build).ofDrives.feeds).toEqual(new Map());
+      expect(branchesOf(build).drives).toMatchObject([{ drive: 'd1', reason: { code: 'no-branches' } }]);
+    }
   });
 });

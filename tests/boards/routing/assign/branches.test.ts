@@ -1,27 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { Build } from '../../../../boards/document/build';
-import type { Connector } from '../../../../boards/document/connector';
 import type { PlaceChoice } from '../../../../boards/document/rating';
 import { makeConnector } from '../../../../boards/library/make-connector';
-import { makeLead } from '../../../../boards/library/make-lead';
 import { assignmentsOf } from '../../../../boards/routing/assign/assignments';
 import { movesTo } from '../../../../boards/routing/assign/moves';
 import { branchWords } from '../../../../boards/routing/assign/words';
-import { type Bench, bench } from '../../findings/harness';
-import { posts } from '../../fixtures/bench';
+import type { Bench } from '../../findings/harness';
+import { supplied } from './supplied';
 
 /** A supply with an outlet of 4.5 A for each of these cables, each with two plugs for drives. */
-function supplied(...cables: readonly string[]): Bench {
-  const outlet = (cable: string): Connector => {
-    const [plug] = makeLead('sata-power-cable', { id: cable, name: cable }).plugs;
-    if (plug === undefined) throw new Error('The cable has a plug for the supply');
-    return { ...posts(`out-${cable}`, plug.grid, { family: plug.family }), rating: { amps: 4.5 } };
-  };
-  const unit = { id: 'psu', name: 'Supply', kind: 'supply' as const, connectors: cables.map(outlet) };
-  return cables.reduce(
-    (so, cable) => so.lead('sata-power-cable', cable).seat(cable, `out-${cable}`, '1', { plug: 'supply' }),
-    bench().with({ units: [unit] }),
-  );
+function twoPlugs(...cables: readonly string[]): Bench {
+  return supplied(Object.fromEntries(cables.map((cable) => [cable, ['sata-power-cable', 4.5]])));
 }
 
 /** Drives of 2 A at the start, each on a plug of a cable, or loose. */
@@ -59,7 +48,7 @@ function placesIn(build: Build) {
 
 describe('a supply cable with a hub on it', () => {
   it('has one plug less for drives, and says what hub and drive take together', () => {
-    const build = withDrives(withHub(supplied('left'), 'left', 4), {
+    const build = withDrives(withHub(twoPlugs('left'), 'left', 4), {
       d1: ['left', 'first'],
       d2: undefined,
     }).build;
@@ -78,7 +67,7 @@ describe('a supply cable with a hub on it', () => {
 
   it('gives drives the current that the fans leave', () => {
     // 6 × 0.5 A of the fans leave 1.5 A of 4.5 A.
-    const hub = withHub(supplied('left', 'right'), 'left', 6);
+    const hub = withHub(twoPlugs('left', 'right'), 'left', 6);
     expect(placesIn(withDrives(hub, { d1: ['left', 'first'] }).build)).toEqual({ d1: 'right' });
     expect(placesIn(chosen(withDrives(hub, { d1: undefined }), { d1: 'left' }))).toEqual({
       d1: { code: 'pinned-overloaded', startA: 2, leftA: 1.5 },
@@ -87,7 +76,7 @@ describe('a supply cable with a hub on it', () => {
 });
 
 describe('full supply cables', () => {
-  const full = withDrives(supplied('left', 'right'), {
+  const full = withDrives(twoPlugs('left', 'right'), {
     a: ['left', 'first'],
     b: ['left', 'second'],
     c: ['right', 'first'],
@@ -121,7 +110,7 @@ describe('full supply cables', () => {
       makeConnector('sata-power-15', { id: 'a-power', print: 'POWER', place: place(0) }),
       makeConnector('fan-1x3', { id: 'a-near', print: 'NEAR', place: place(1) }),
     ];
-    const three = withDrives(supplied('left', 'right', 'middle'), {
+    const three = withDrives(twoPlugs('left', 'right', 'middle'), {
       ...{ a: ['left', 'first'], b: ['left', 'second'], c: ['middle', 'first'] },
     });
     const near = three
@@ -143,7 +132,7 @@ describe('full supply cables', () => {
   });
 
   it('leave every drive its plug where one of those that would change finds none to go to', () => {
-    const three = withDrives(supplied('left', 'right', 'middle'), {
+    const three = withDrives(twoPlugs('left', 'right', 'middle'), {
       ...{ a: ['left', 'first'], b: ['left', 'second'], c: ['right', 'first'], d: ['right', 'second'] },
       ...{ e: ['middle', 'first'], f: ['middle', 'second'] },
     }).build;
@@ -166,7 +155,7 @@ describe('full supply cables', () => {
 
 describe('a supply cable that a person has chosen', () => {
   it('is told as the reason where it is gone, or full of what is chosen for it too', () => {
-    const three = withDrives(supplied('left', 'right'), { a: undefined, b: undefined, c: undefined });
+    const three = withDrives(twoPlugs('left', 'right'), { a: undefined, b: undefined, c: undefined });
     expect(placesIn(chosen(three, { a: 'gone' }))).toMatchObject({ a: { code: 'pinned-unknown' } });
     const crowded = placesIn(chosen(three, { a: 'left', b: 'left', c: 'left' }));
     expect(Object.values(crowded)).toEqual(['left', 'left', { code: 'pinned-taken' }]);
