@@ -8,7 +8,7 @@ export function doCommand(workbench: Pick<Workbench, 'editor' | 'session'>, comm
   const build = workbench.editor.getState().open?.history.present;
   if (build === undefined) return false;
   const result = workbench.editor.getState().run(command);
-  const words = result.ok ? `${labelOf(build, command)}.` : refusalWords(result.problem, build);
+  const words = result.ok ? `Done: ${labelOf(build, command)}.` : refusalWords(result.problem, build);
   workbench.session.getState().tell(words);
   return result.ok;
 }

@@ -62,6 +62,8 @@ describe('what can be done', () => {
     b.session.getState().select({ kind: 'plug', plug: POWER_SWITCH });
     expect(action(b, 'edit.unseat')).toMatchObject({ label: 'Take off Power switch', enabled: true });
     expect(runAction(b, 'edit.unseat')).toBe(true);
+    // As a step that was taken, never as one to be taken: a person at a bench would take it.
+    expect(b.session.getState().message).toBe('Done: Take off POWER SW.');
     expect(action(b, 'edit.unseat')?.enabled).toBe(false);
     expect(action(b, 'edit.place')?.label).toBe('Place Power switch');
   });
