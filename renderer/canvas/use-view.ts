@@ -34,6 +34,10 @@ export function useView(
   const fittedView = useRef<View | null>(null);
   /** The view as it was left by anything but the person. */
   const unmoved = useRef<View | null>(null);
+  /** What was asked to be brought before there was a stage. */
+  const awaited = useRef<Brought | null>(null);
+  const commands = useMemo(() => commandsOf(view, () => sceneNow.current, unmoved, awaited), [view]);
+  useImperativeHandle(ref, () => commands, [commands]);
 
   useLayoutEffect(() => {
     sceneNow.current = scene;
@@ -44,13 +48,15 @@ export function useView(
       view.fit(scene.first(), MARGIN_PX, NEAREST);
       fittedView.current = view.now();
       unmoved.current = view.now();
+      awaited.current?.(commands);
+      awaited.current = null;
       return;
     }
     if (sameOrientation(before.orientation, scene.orientation)) return;
     const { width, height } = view.size();
     const middle = toMm(view.now(), { x: width / 2, y: height / 2 });
     view.centreOn(oriented(scene.orientation, oriented(undone(before.orientation), middle)));
-  }, [scene, view]);
+  }, [scene, view, commands]);
 
   useLayoutEffect(() => {
     const before = sizeBefore.current;
@@ -67,15 +73,17 @@ export function useView(
     if (isUnmoved) unmoved.current = view.now();
   }, [size, view, whileUntouched]);
 
-  const commands = useMemo(() => commandsOf(view, () => sceneNow.current, unmoved), [view]);
-  useImperativeHandle(ref, () => commands, [commands]);
   return { view, commands };
 }
+
+/** Carries out what was asked for. */
+type Brought = (commands: CanvasView) => void;
 
 function commandsOf(
   view: ViewHandle | null,
   scene: () => Viewed,
   unmoved: RefObject<View | null>,
+  awaited: RefObject<Brought | null>,
 ): CanvasView {
   return {
     zoomBy: (factor) => {
@@ -85,8 +93,12 @@ function commandsOf(
     },
     fitAll: () => view?.fit(scene().bounds, MARGIN_PX, NEAREST),
     show: (ids) => {
+      if (!view) {
+        awaited.current = (now) => now.show(ids);
+        return;
+      }
       const rect = scene().around(ids);
-      if (!view || !rect) return;
+      if (!rect) return;
       const { scale } = view.now();
       if (scene().brought === 'into sight') {
         if (!covers(windowOf(view.now(), view.size()), rect)) view.centreOn(centreOf(rect));
@@ -96,8 +108,12 @@ function commandsOf(
       view.fit(rect, MARGIN_PX, Math.max(NEAREST, scale));
     },
     bring: (ids) => {
+      if (!view) {
+        awaited.current = (now) => now.bring(ids);
+        return;
+      }
       const rect = scene().around(ids);
-      if (!view || !rect) return;
+      if (!rect) return;
       const isUnmoved = unmoved.current === view.now();
       const inSight = covers(windowOf(view.now(), view.size()), rect);
       if (!isUnmoved) {

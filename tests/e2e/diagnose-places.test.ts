@@ -17,21 +17,32 @@ import { workplaceFor } from './workplace';
 
 const workplace = workplaceFor('each test');
 
-/** The middles of all boxes that the canvas draws next with dashes, in millimetres of the drawing. */
+/** The middle of a box, in millimetres of the drawing. */
+interface Drawn {
+  readonly x: number;
+  readonly y: number;
+  /** Within the pane, as the drawing lies. */
+  readonly isInSight: boolean;
+}
+
+/** From now on keeps all boxes that the canvas draws with dashes. */
 async function dashedOn(page: Page): Promise<void> {
   await page.evaluate(() => {
     const { prototype } = CanvasRenderingContext2D;
     const { roundRect, stroke, beginPath } = prototype;
-    const boxes: [number, number][] = [];
-    let traced: [number, number][] = [];
+    const boxes: Drawn[] = [];
+    let traced: Drawn[] = [];
     Object.assign(window, { dashed: boxes });
     prototype.beginPath = function () {
       traced = [];
       beginPath.call(this);
     };
-    prototype.roundRect = function (x, y, width, height, radii) {
-      traced.push([x + width / 2, y + height / 2]);
-      roundRect.call(this, x, y, width, height, radii);
+    prototype.roundRect = function (left, top, width, height, radii) {
+      const [x, y] = [left + width / 2, top + height / 2];
+      const px = this.getTransform().transformPoint({ x, y });
+      const { canvas } = this;
+      traced.push({ x, y, isInSight: px.x > 0 && px.y > 0 && px.x < canvas.width && px.y < canvas.height });
+      roundRect.call(this, left, top, width, height, radii);
     };
     prototype.stroke = function () {
       if (this.getLineDash().length > 0) boxes.push(...traced);
@@ -40,8 +51,8 @@ async function dashedOn(page: Page): Promise<void> {
   });
 }
 
-const middlesIn = (page: Page) =>
-  page.evaluate(() => (window as unknown as { dashed: [number, number][] }).dashed.splice(0));
+const drawnIn = (page: Page) =>
+  page.evaluate(() => (window as unknown as { dashed: Drawn[] }).dashed.splice(0));
 
 /** Where a plug is drawn in a seat. */
 function middleOf(seat: Seat): readonly [number, number] {
@@ -83,9 +94,9 @@ it('the place where a suspected plug may sit is drawn dashed and told, and goes 
   expect(plain(await picture.getAttribute('aria-label'))).toContain(
     'Dashed: where both may sit: Power switch on',
   );
-  const drawn = await middlesIn(page);
+  const drawn = await drawnIn(page);
   for (const seat of [power, reset])
-    expect(drawn.some(([x, y]) => Math.hypot(x - middleOf(seat)[0], y - middleOf(seat)[1]) < 0.01)).toBe(
+    expect(drawn.some(({ x, y }) => Math.hypot(x - middleOf(seat)[0], y - middleOf(seat)[1]) < 0.01)).toBe(
       true,
     );
 
@@ -96,6 +107,25 @@ it('the place where a suspected plug may sit is drawn dashed and told, and goes 
     return (await drawing.getByText('May have changed places').count()) === 0;
   };
   await expect.poll(isGone).toBe(true);
-  await expect.poll(async () => (await middlesIn(page)).length === 0).toBe(true);
+  await expect.poll(async () => (await drawnIn(page)).length === 0).toBe(true);
   expect(plain(await picture.getAttribute('aria-label'))).not.toContain('Dashed');
+});
+
+it('the shown suspect is in sight again after a visit to another area', async () => {
+  const file = join(workplace.home, 'bench.build.json');
+  copyFileSync(demoFile('every-cable.build.json'), file);
+  const page = await workplace.open([file]);
+  await page.keyboard.press('Control+4');
+  const drawing = page.getByRole('region', { name: 'Where it sits' });
+  const told = drawing.getByText(
+    'Outlined: CPU power and Main power. Dashed: its place, which may be empty.',
+  );
+  await told.waitFor({ timeout: 60_000 });
+  // The Wire area shows the panel first, which is at the other end of the board.
+  await page.keyboard.press('Control+2');
+  await page.getByRole('region', { name: 'Shelf' }).waitFor();
+  await dashedOn(page);
+  await page.keyboard.press('Control+4');
+  await told.waitFor();
+  await expect.poll(async () => (await drawnIn(page)).at(-1)?.isInSight).toBe(true);
 });
