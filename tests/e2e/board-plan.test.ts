@@ -118,7 +118,7 @@ describe('a board of a published size', () => {
     await page.keyboard.press('Control+d');
     await expect.poll(() => toldInStrip(page)).toMatch(/^Add /);
     await page.keyboard.press('Delete');
-    await expect.poll(() => toldInStrip(page)).toMatch(/^Remove /);
+    await expect.poll(() => toldInStrip(page)).toMatch(/^Done: Remove /);
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');
 

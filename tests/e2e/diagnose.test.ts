@@ -209,7 +209,7 @@ it('is worked by keyboard alone: questions, suspects, trials, the log, and in la
   await weighed.waitFor();
   expect(second).toContain(plain(await heading.textContent()).split(',')[0] ?? '');
   await page
-    .getByText(/^Count as met more often: /)
+    .getByText(/^Done: Count as met more often: /)
     .first()
     .waitFor();
   await reckoned(page);

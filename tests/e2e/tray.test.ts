@@ -135,7 +135,7 @@ describe('a small tray', () => {
     await page.keyboard.press('Control+a');
     await page.keyboard.type('64.5');
     await page.keyboard.press('Enter');
-    await expect.poll(() => toldInStrip(page)).toMatch(/^Change the length/);
+    await expect.poll(() => toldInStrip(page)).toMatch(/^Done: Change the length/);
     await page.keyboard.press('Escape');
     await expect.poll(() => map(page).evaluate((pane) => pane === document.activeElement)).toBe(true);
 
